@@ -1,0 +1,33 @@
+# SPDX-License-Identifier: Apache-2.0
+# How every target of the project is made: warnings, sanitizers, and the core's include root.
+
+add_library(snugwalk_warnings INTERFACE)
+target_compile_options(snugwalk_warnings INTERFACE
+    -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wnon-virtual-dtor -Wold-style-cast -Werror)
+
+foreach(sanitizer IN LISTS SNUGWALK_SANITIZE)
+    add_compile_options(-fsanitize=${sanitizer} -fno-omit-frame-pointer -fno-sanitize-recover=all)
+    add_link_options(-fsanitize=${sanitizer})
+endforeach()
+if(SNUGWALK_COVERAGE)
+    add_compile_options(--coverage -O0)
+    add_link_options(--coverage)
+endif()
+if(SNUGWALK_FUZZ)
+    add_compile_options(-fsanitize=fuzzer-no-link,address,undefined)
+    add_link_options(-fsanitize=address,undefined)
+endif()
+
+# snugwalk_core_library(<folder> LINKS <folders> SOURCES <files>)
+# One static library a core folder; LINKS are the arrows it may follow.
+function(snugwalk_core_library folder)
+    cmake_parse_arguments(arg "" "" "LINKS;SOURCES;PUBLIC_LIBS;PRIVATE_LIBS" ${ARGN})
+    add_library(snugwalk_${folder} STATIC ${arg_SOURCES})
+    set_target_properties(snugwalk_${folder} PROPERTIES AUTOMOC OFF)
+    target_include_directories(snugwalk_${folder} PUBLIC ${CMAKE_SOURCE_DIR}/core)
+    # results must agree between processors, so no fused multiply-add
+    target_compile_options(snugwalk_${folder} PRIVATE -ffp-contract=off)
+    list(TRANSFORM arg_LINKS PREPEND snugwalk_)
+    target_link_libraries(snugwalk_${folder} PUBLIC ${arg_LINKS} ${arg_PUBLIC_LIBS}
+        PRIVATE snugwalk_warnings ${arg_PRIVATE_LIBS})
+endfunction()
