@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+// What follows from the fields of a rig.
+#include "rig/rig.hpp"
+
+#include <algorithm>
+
+namespace snugwalk {
+
+bool isTowed(RigKind kind)
+{
+    return kind != RigKind::Motorhome && kind != RigKind::Van && kind != RigKind::TruckCamper;
+}
+
+bool kerbIsLeft(const Rig &rig)
+{
+    // Europe drives on the right but for the islands; owners there choose `other` with left-hand traffic later.
+    return rig.practice == Practice::AustraliaNewZealand;
+}
+
+std::vector<std::string> wheelNames(const Rig &rig)
+{
+    std::vector<std::string> names;
+    for (std::size_t i = 1; i <= rig.measures.axles.size(); ++i) {
+        for (const char *side : {"L", "R"})
+            names.push_back("wheel " + std::to_string(i) + side);
+    }
+    return names;
+}
+
+const std::vector<std::string> &knownFittings()
+{
+    static const std::vector<std::string> slugs = {
+        "adjustable_bearings", "awning", "baggage_doors", "ball_coupling", "belly_pan", "breakaway_cable",
+        "camper_tie_downs", "electric_brakes", "engine", "entry_step", "fifth_wheel_coupling", "flat_tow_bar",
+        "fresh_water", "friction_coupling", "grease_fittings", "house_battery", "jockey_wheel", "leaf_springs",
+        "lift_roof", "lp_gas", "mains", "membrane_roof", "motor_mover", "moulded_or_metal_roof", "multi_axle",
+        "overrun_brakes", "ramp_door", "rear_rack", "roof_ac", "rooflights", "safety_chains", "sealed_bearings",
+        "seven_way_plug", "slide_out", "solar", "thirteen_pin_plug", "tie_down_rings", "waste_tanks",
+        "weight_bars", "wide_body"};
+    return slugs;
+}
+
+bool isKnownFitting(std::string_view slug)
+{
+    const auto &all = knownFittings();
+    return std::binary_search(all.begin(), all.end(), slug);
+}
+
+std::set<std::string> allFittings(const Rig &rig)
+{
+    std::set<std::string> all = rig.fittings;
+    if (rig.measures.axles.size() > 1)
+        all.insert("multi_axle");
+    // 80 in: from this width US rule asks for clearance and identification lamps (49 CFR 571.108, from memory)
+    if (rig.measures.width >= Length::fromSi(80 * 0.0254))
+        all.insert("wide_body");
+    if (rig.hitch == HitchType::Ball || rig.hitch == HitchType::FrictionBall)
+        all.insert("ball_coupling");
+    if (rig.hitch == HitchType::FrictionBall)
+        all.insert("friction_coupling");
+    if (rig.hitch == HitchType::FifthWheel)
+        all.insert("fifth_wheel_coupling");
+    if (!isTowed(rig.kind) && rig.kind != RigKind::TruckCamper)
+        all.insert("engine");
+    if (rig.roof == RoofKind::Membrane)
+        all.insert("membrane_roof");
+    if (rig.roof == RoofKind::Moulded || rig.roof == RoofKind::Metal)
+        all.insert("moulded_or_metal_roof");
+    if (isTowed(rig.kind))
+        all.insert(rig.bearings == BearingKind::Sealed ? "sealed_bearings" : "adjustable_bearings");
+    if (std::any_of(rig.openings.begin(), rig.openings.end(),
+                    [](const Opening &o) { return o.kind == OpeningKind::Rooflight; }))
+        all.insert("rooflights");
+    return all;
+}
+
+} // namespace snugwalk
