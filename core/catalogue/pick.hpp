@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+// Which points a rig has, and in what order a walk goes over them.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "catalogue/catalogue.hpp"
+#include "rig/rig.hpp"
+
+namespace snugwalk {
+
+[[nodiscard]] bool applies(const Point &point, const Rig &rig);
+
+/// Slugs of the points the rig has, in catalogue order.
+[[nodiscard]] std::vector<std::string> pointsFor(const Catalogue &catalogue, const Rig &rig);
+
+/// What a walk of `kind` asks for, as tape lines in walking order. Extra sets (first move of a day,
+/// of a trip) and points made due by events are added, each point once. Lines of points that the
+/// rig lacks are left out. A full round has one line a point, by stand; sets keep their own order.
+/// \returns `NotFound` for an unknown kind.
+[[nodiscard]] Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig, std::string_view kind,
+                                                    const std::vector<std::string> &extraSets,
+                                                    const std::vector<std::string> &extraPoints);
+
+/// The stand of a line: that of its first point.
+[[nodiscard]] std::string standOf(const Catalogue &catalogue, const TapeLine &line);
+
+/// Named places that a repeated point stands for: wheels, doors, vents; empty for none.
+[[nodiscard]] std::vector<std::string> placesOf(const Point &point, const Rig &rig);
+
+} // namespace snugwalk

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+// Words by slug, from one language's file.
+#include "catalogue/texts.hpp"
+
+namespace snugwalk {
+
+Result<Texts> Texts::load(std::string_view bytes)
+{
+    Result<Value> root = parseJson(bytes);
+    if (!root || !(*root)["points"].isMap())
+        return Error{Errc::Corrupt, "the catalogue's texts cannot be read", root ? "points" : root.error().where,
+                     "install the program again"};
+    Texts texts;
+    texts.m_root = std::move(root).value();
+    return texts;
+}
+
+std::string Texts::at(std::string_view group, std::string_view slug, std::string_view part) const
+{
+    const Value &item = m_root[group][slug];
+    const auto text = part.empty() ? item.asString() : item[part].asString();
+    return text.value_or(std::string(slug));
+}
+
+PointText Texts::point(std::string_view slug) const
+{
+    return {at("points", slug, "title"), at("points", slug, "look"), at("points", slug, "pass")};
+}
+
+std::string Texts::grade(std::string_view point, int grade) const
+{
+    const auto text = m_root["points"][point]["grades"][std::to_string(grade)].asString();
+    return text.value_or(std::to_string(grade));
+}
+
+std::string Texts::word(std::string_view group, std::string_view slug) const { return at(group, slug, ""); }
+std::string Texts::standName(std::string_view slug) const { return at("stands", slug, "name"); }
+std::string Texts::standInstruction(std::string_view slug) const { return at("stands", slug, "instruction"); }
+std::string Texts::kindName(std::string_view slug) const { return at("kinds", slug, "name"); }
+std::string Texts::kindAbout(std::string_view slug) const { return at("kinds", slug, "about"); }
+std::string Texts::cautionShort(std::string_view code) const { return at("cautions", code, "short"); }
+std::string Texts::cautionFull(std::string_view code) const { return at("cautions", code, "full"); }
+std::string Texts::text(std::string_view slug) const { return m_root[slug].asString().value_or(std::string(slug)); }
+
+} // namespace snugwalk

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+// The catalogue's words in one language.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "base/result.hpp"
+#include "base/value.hpp"
+
+namespace snugwalk {
+
+struct PointText {
+    std::string title;
+    std::string look; ///< what to do
+    std::string pass; ///< when it passes
+};
+
+/// Looks words up by slug; an unknown slug reads as the slug itself, so that nothing is ever blank.
+class Texts {
+public:
+    /// From the bytes of texts/<language>.json; `Corrupt` when it is not such a file.
+    [[nodiscard]] static Result<Texts> load(std::string_view bytes);
+
+    [[nodiscard]] PointText point(std::string_view slug) const;
+    /// `grade` 1 to 5.
+    [[nodiscard]] std::string grade(std::string_view point, int grade) const;
+    /// `group` is a member of the file: zones, defects, reasons, events …
+    [[nodiscard]] std::string word(std::string_view group, std::string_view slug) const;
+    [[nodiscard]] std::string standName(std::string_view slug) const;
+    [[nodiscard]] std::string standInstruction(std::string_view slug) const;
+    [[nodiscard]] std::string kindName(std::string_view slug) const;
+    [[nodiscard]] std::string kindAbout(std::string_view slug) const;
+    [[nodiscard]] std::string cautionShort(std::string_view code) const;
+    [[nodiscard]] std::string cautionFull(std::string_view code) const;
+    /// A top-level text such as report_footer.
+    [[nodiscard]] std::string text(std::string_view slug) const;
+
+private:
+    [[nodiscard]] std::string at(std::string_view group, std::string_view slug, std::string_view part) const;
+    Value m_root;
+};
+
+} // namespace snugwalk
