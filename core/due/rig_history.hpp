@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+// All that the logbook knows about one rig, as values: the input of due, concern and compare.
+#pragma once
+
+#include <vector>
+
+#include "rig/rig.hpp"
+#include "trip/trip.hpp"
+#include "walk/finding_state.hpp"
+#include "walk/walk.hpp"
+
+namespace snugwalk {
+
+struct WalkRecord {
+    Walk walk;
+    std::vector<Mark> marks; ///< one a point at most
+};
+
+/// Every list is oldest first.
+struct RigHistory {
+    Rig rig;
+    std::vector<WalkRecord> walks;
+    std::vector<FindingHistory> findings;
+    std::vector<Mend> mends;
+    std::vector<Trip> trips;
+    std::vector<Stay> stays;
+    std::vector<Happening> happenings;
+};
+
+} // namespace snugwalk

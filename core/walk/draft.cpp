@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+// Checking what a person wants to write, so that only what makes sense reaches the logbook.
+#include "walk/draft.hpp"
+
+#include <algorithm>
+
+#include "base/text.hpp"
+
+namespace snugwalk {
+namespace {
+
+bool contains(const std::vector<std::string> &list, std::string_view item)
+{
+    return std::find(list.begin(), list.end(), item) != list.end();
+}
+
+Error refuse(const std::string &where, std::string what, std::string act)
+{
+    return {Errc::InvalidInput, std::move(what), where, std::move(act)};
+}
+
+std::string readingList(const Point &point)
+{
+    std::vector<std::string> slugs;
+    for (const ReadingSpec &spec : point.readings)
+        slugs.push_back(spec.slug);
+    return slugs.empty() ? "this point takes no reading" : "use one of " + join(slugs, ", ");
+}
+
+Result<Reading> checkReading(const TypedReading &typed, const Point &point, const Rig &rig)
+{
+    const std::string where = point.slug + ", reading " + typed.slug;
+    const ReadingSpec *spec = point.reading(typed.slug);
+    if (spec == nullptr)
+        return refuse(where, "no such reading here", readingList(point));
+    if (!typed.place.empty() && !findNamedPlace(rig, typed.place))
+        return refuse(where, "this rig has no place \"" + typed.place + "\"", "name a wheel such as \"wheel 1L\"");
+    const Result<double> si = parseSi(spec->dimension, typed.text, findUnit(spec->dimension, spec->unit));
+    if (!si)
+        return Error{si.error().code, si.error().what + " " + si.error().where, where, si.error().act};
+    return Reading{typed.slug, typed.place, spec->dimension, *si, spec->unit};
+}
+
+Status checkFinding(const FindingDraft &finding, const Point &point, const Rig &rig)
+{
+    const bool again = !finding.same.isNull();
+    if (!again && !contains(point.defects, finding.defect))
+        return refuse(point.slug + ", defect",
+                      finding.defect.empty() ? "no defect named" : "\"" + finding.defect + "\" is no defect of this point",
+                      "use one of " + join(point.defects, ", "));
+    if (finding.grade < (again ? 0 : 1) || finding.grade > 5)
+        return Error{Errc::OutOfRange, "grade " + std::to_string(finding.grade), point.slug + ", grade",
+                     "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold; 0 says a known finding is gone"};
+    return checkPlace(rig, finding.place);
+}
+
+Status checkState(const MarkDraft &draft, const Point &point)
+{
+    switch (draft.state) {
+    case MarkState::NotLooked:
+        return refuse(point.slug, "no mark named", "use pass, attention, not_fitted or could_not_look");
+    case MarkState::CouldNotLook:
+        if (!contains(reasons(), draft.reason))
+            return refuse(point.slug + ", reason", draft.reason.empty() ? "no reason given" : "unknown reason",
+                          "use one of " + join(reasons(), ", "));
+        return done();
+    case MarkState::Attention:
+        if (draft.findings.empty())
+            return refuse(point.slug, "attention without a finding", "say what was found: defect and grade");
+        return done();
+    default:
+        return done();
+    }
+}
+
+} // namespace
+
+const std::vector<std::string> &reasons()
+{
+    static const std::vector<std::string> list = {"risky_to_reach", "wet_or_icy",
+                                                  "too_dark",       "blocked_by_goods",
+                                                  "no_tool",        "needs_licensed_person",
+                                                  "no_time",        "other"};
+    return list;
+}
+
+Result<std::optional<Extent>> parseExtent(std::string_view text)
+{
+    text = trim(text);
+    if (text.empty())
+        return std::optional<Extent>();
+    if (const Result<double> count = parseSi(Dimension::Count, text))
+        return std::optional(Extent{Dimension::Count, *count, ""});
+    const Result<double> length = parseSi(Dimension::Length, text);
+    if (!length)
+        return refuse("extent", "not a length or a count: \"" + std::string(text.substr(0, 40)) + "\"",
+                      "write how much, such as \"14 mm\", \"1/2 in\" or \"3\"");
+    if (*length < 0.0 || *length > 30.0)
+        return Error{Errc::OutOfRange, "no finding is that long", "extent", "check the unit"};
+    return std::optional(Extent{Dimension::Length, *length, *length < 0.5 ? "mm" : "m"});
+}
+
+Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)
+{
+    const auto si = [](const auto &q) { return q ? std::optional<double>(q->si()) : std::nullopt; };
+    if (point.slug == "tire-pressure" && spec.dimension == Dimension::Pressure && rig.tires.placard)
+        return {si(rig.tires.placard), si(rig.tires.maxPressure), "maker"};
+    // a wrench tells too loose, never too tight: only the low side is a limit
+    if (point.slug == "wheel-nut-torque" && spec.dimension == Dimension::Torque && rig.wheels.torque)
+        return {si(rig.wheels.torque), std::nullopt, "maker"};
+    if (spec.dimension == Dimension::Mass && spec.slug == "nose_weight" && rig.ratings.nose)
+        return {spec.lowSi, si(rig.ratings.nose), "maker"};
+    const bool any = spec.lowSi || spec.highSi;
+    return {spec.lowSi, spec.highSi, any ? spec.setBy : std::string()};
+}
+
+Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const Rig &rig)
+{
+    SNUG_TRY(checkState(draft, point));
+    CheckedMark checked;
+    checked.state = draft.state;
+    for (const TypedReading &typed : draft.readings) {
+        const Result<Reading> reading = checkReading(typed, point, rig);
+        if (!reading)
+            return reading.error();
+        const Limits limits = limitsFor(*point.reading(typed.slug), point, rig);
+        const bool low = limits.lowSi && reading->si < *limits.lowSi;
+        const bool high = limits.highSi && reading->si > *limits.highSi;
+        if (low || high)
+            checked.warnings.push_back({reading->slug, reading->place, reading->si, limits});
+        checked.readings.push_back(*reading);
+    }
+    for (const FindingDraft &finding : draft.findings) {
+        SNUG_TRY(checkFinding(finding, point, rig));
+        const auto extent = parseExtent(finding.extentText);
+        if (!extent)
+            return Error{extent.error().code, extent.error().what, point.slug + ", " + extent.error().where,
+                         extent.error().act};
+        checked.extents.push_back(*extent);
+    }
+    if (draft.note.size() > 4000 || !isUtf8(draft.note))
+        return Error{Errc::OutOfRange, "a note over 4,000 bytes or not UTF-8", point.slug + ", note", "shorten it"};
+    return checked;
+}
+
+} // namespace snugwalk

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+// From stored values to the things of a walk; never fails, so that a newer version's entries show.
+#include "walk/walk_value.hpp"
+
+namespace snugwalk {
+namespace {
+
+std::string text(const Value &v) { return v.asString().value_or(""); }
+Id idOf(const Value &v) { return Id::parse(text(v)).value_or(Id{}); }
+int number(const Value &v, int fallback) { return static_cast<int>(v.asInt().value_or(fallback)); }
+LocalTime time(const Value &v) { return parseLocal(text(v)).value_or(LocalTime{}); }
+
+std::optional<LocalTime> maybeTime(const Value &v)
+{
+    return parseLocal(text(v));
+}
+
+std::vector<std::string> strings(const Value &v)
+{
+    std::vector<std::string> out;
+    for (const Value &item : v.list())
+        out.push_back(text(item));
+    return out;
+}
+
+Dimension dimension(const Value &v)
+{
+    return findDimension(text(v)).value_or(Dimension::Count);
+}
+
+Reading reading(const Value &v)
+{
+    return {text(v["reading"]), text(v["place"]), dimension(v["quantity"]), v["value"].asDouble().value_or(0.0),
+            text(v["read_in"])};
+}
+
+} // namespace
+
+std::optional<GeoPoint> geoFromValue(const Value &v)
+{
+    const auto latitude = v["latitude"].asDouble();
+    const auto longitude = v["longitude"].asDouble();
+    if (!latitude || !longitude)
+        return std::nullopt;
+    GeoPoint point{*latitude, *longitude, v["altitude"]["value"].asDouble(), std::nullopt};
+    if (const auto accuracy = v["accuracy"]["value"].asDouble())
+        point.accuracy = metres(*accuracy);
+    return isValid(point) ? std::optional(point) : std::nullopt;
+}
+
+Walk walkFromValue(const Value &v)
+{
+    Walk walk;
+    walk.rig = idOf(v["rig"]);
+    walk.kind = text(v["kind"]);
+    walk.by = text(v["by"]);
+    walk.started = time(v["started"]);
+    walk.finished = maybeTime(v["finished"]);
+    walk.where = geoFromValue(v["where"]);
+    for (const Value &line : v["tape"].list())
+        walk.tape.push_back({text(line["line"]), strings(line["points"])});
+    return walk;
+}
+
+Mark markFromValue(const Value &v)
+{
+    Mark mark;
+    mark.walk = idOf(v["walk"]);
+    mark.point = text(v["point"]);
+    // A state of a newer version is shown as needing a person: never as a pass.
+    if (v["state"].isString())
+        mark.state = parseMarkState(text(v["state"])).value_or(MarkState::Attention);
+    mark.how = parseLookedHow(text(v["how"])).value_or(LookedHow::Glance);
+    mark.reason = text(v["reason"]);
+    mark.note = text(v["note"]);
+    for (const Value &item : v["readings"].list())
+        mark.readings.push_back(reading(item));
+    mark.at = time(v["at"]);
+    mark.by = text(v["by"]);
+    mark.where = geoFromValue(v["where"]);
+    return mark;
+}
+
+Finding findingFromValue(const Value &v)
+{
+    Finding finding;
+    finding.rig = idOf(v["rig"]);
+    finding.point = text(v["point"]);
+    finding.defect = text(v["defect"]);
+    const Result<RigPlace> place = placeFromValue(v["place"]);
+    if (place)
+        finding.place = *place;
+    finding.openedOn = idOf(v["opened_on"]);
+    finding.opened = time(v["opened"]);
+    return finding;
+}
+
+Look lookFromValue(const Value &v)
+{
+    Look look;
+    look.finding = idOf(v["finding"]);
+    look.walk = idOf(v["walk"]);
+    look.at = time(v["at"]);
+    look.by = text(v["by"]);
+    look.grade = number(v["grade"], 5); // unknown counts as the worst
+    if (v["extent"].isMap())
+        look.extent = Extent{dimension(v["extent"]["quantity"]), v["extent"]["value"].asDouble().value_or(0.0),
+                             text(v["extent"]["read_in"])};
+    look.note = text(v["note"]);
+    look.where = geoFromValue(v["where"]);
+    return look;
+}
+
+Mend mendFromValue(const Value &v)
+{
+    Mend mend;
+    mend.rig = idOf(v["rig"]);
+    mend.at = time(v["at"]);
+    mend.by = text(v["by"]);
+    for (const Value &item : v["findings"].list())
+        mend.findings.push_back(idOf(item));
+    mend.points = strings(v["points"]);
+    mend.action = text(v["action"]);
+    mend.what = text(v["what"]);
+    mend.parts = strings(v["parts"]);
+    mend.cost = text(v["cost"]);
+    mend.minutes = v["minutes"].asDouble();
+    return mend;
+}
+
+Photo photoFromValue(const Value &v)
+{
+    Photo photo;
+    photo.rig = idOf(v["rig"]);
+    photo.finding = idOf(v["finding"]);
+    photo.look = idOf(v["look"]);
+    photo.hash = text(v["hash"]);
+    photo.mime = text(v["mime"]);
+    photo.width = number(v["width"], 0);
+    photo.height = number(v["height"], 0);
+    photo.orientation = number(v["orientation"], 1);
+    photo.taken = maybeTime(v["taken"]);
+    photo.takenText = text(v["taken_text"]);
+    photo.where = geoFromValue(v["where"]);
+    photo.added = time(v["added"]);
+    photo.caption = text(v["caption"]);
+    return photo;
+}
+
+Happening happeningFromValue(const Value &v)
+{
+    return {Id{}, idOf(v["rig"]), text(v["kind"]), time(v["at"]), text(v["note"])};
+}
+
+} // namespace snugwalk
