@@ -1,0 +1,256 @@
+# SPDX-License-Identifier: Apache-2.0
+"""Checks the catalogue data: shape, texts in both languages, limits, sets, cautions and words.
+
+Run: python3 tests/arch/check_catalogue.py <repository root>
+Prints one line a fault and exits 1 when there is any.
+"""
+import json
+import re
+import sys
+from pathlib import Path
+
+ZONES = """roof walls-and-seals latches-and-doors lubrication underbody tires-and-wheels brakes hitch
+ lights-and-electrics gas water alarms-and-exits inside weights motor-base fitted-extras""".split()
+STANDS = """inside-front inside-rear inside nose kerb-front kerb-wheels kerb-rear rear road-rear road-wheels
+ road-front roof underneath utilities scales tow-vehicle""".split()
+KINDS = """full_round before_road at_stop on_arrival after_road parked laying_up bringing_out buying
+ after_event handing_out taking_back""".split()
+ROUTINE = "every_move first_of_day first_of_trip at_stop".split()
+USES = ROUTINE + """wheel_fitted axle_work hookup load_change new_pairing tire_change before_frost bringing_out
+ new_owner hail flood kerb_strike blow_out six_months_standing gas_opened mouse rain_trip""".split()
+DRIVERS = "sun heat frost wetness salt vibration distance age turns uses".split()
+RIGS = "travel_trailer fifth_wheel folding_trailer teardrop truck_camper motorhome van".split()
+PRACTICES = "north_america europe australia_new_zealand other".split()
+FITTINGS = """slide_out awning lp_gas electric_brakes overrun_brakes weight_bars friction_coupling ball_coupling
+ fifth_wheel_coupling jockey_wheel leaf_springs grease_fittings multi_axle adjustable_bearings sealed_bearings
+ motor_mover seven_way_plug thirteen_pin_plug safety_chains breakaway_cable membrane_roof moulded_or_metal_roof
+ rooflights solar roof_ac mains house_battery fresh_water waste_tanks ramp_door tie_down_rings flat_tow_bar
+ camper_tie_downs rear_rack lift_roof entry_step baggage_doors belly_pan engine wide_body""".split()
+DEFECTS = """crack gap lifted loose missing leaking worn corroded bent seized dead expired play delaminated
+ soft other""".split()
+TOOLS = """torch mirror tread-gauge pressure-gauge torque-wrench infrared-thermometer multimeter plug-tester
+ voltage-pen moisture-meter ladder pole-camera grease-gun dial-gauge scales bubble-solution gloves stands chocks
+ wire-brush tape-measure""".split()
+QUANTITIES = "pressure length temperature mass voltage current torque count percent date".split()
+REASONS = """risky_to_reach wet_or_icy too_dark blocked_by_goods no_tool needs_licensed_person no_time
+ other""".split()
+# A plain North American travel trailer with two axles: its every-move set has 14 lines.
+PLAIN_TANDEM = set("""ball_coupling weight_bars electric_brakes safety_chains seven_way_plug lp_gas leaf_springs
+ multi_axle awning entry_step baggage_doors rooflights membrane_roof belly_pan fresh_water waste_tanks
+ house_battery mains wide_body adjustable_bearings""".split())
+# A word that promises more than a person looked at.
+PROMISES = {
+    "en": re.compile(r"\b(safe|safely|ok|okay|good|cleared|fit|ready|roadworthy)\b", re.I),
+    "es": re.compile(r"\b(segur[oa]s?|apt[oa]s?|aprobad[oa]s?|list[oa]s? para|en buen estado|visto bueno)\b", re.I),
+}
+LONGEST = {"title": 34, "look": 170, "pass": 150}
+
+faults = []
+
+
+def expect(held, where, what):
+    """Notes one fault unless `held`."""
+    if not held:
+        faults.append(f"{where}: {what}")
+
+
+def only(values, allowed, where, what):
+    """Every value must be one of the allowed ones, each once."""
+    for value in values:
+        expect(value in allowed, where, f"unknown {what} '{value}'")
+    expect(len(values) == len(set(values)), where, f"a {what} is listed twice")
+
+
+def load(root):
+    """Reads all files; a file that does not parse is one fault and ends the check."""
+    data = root / "core" / "catalogue" / "data"
+    read = lambda path: json.loads(path.read_text(encoding="utf-8"))
+    zones = {path.stem: read(path) for path in sorted((data / "points").glob("*.json"))}
+    texts = {language: read(data / "texts" / f"{language}.json") for language in ("en", "es")}
+    return zones, texts, read(data / "sets.json"), read(data / "sources.json")
+
+
+def check_reading(reading, where, sources):
+    where = f"{where}, reading {reading['slug']}"
+    only([reading["quantity"]], QUANTITIES, where, "quantity")
+    only([reading["set_by"]], ["maker", "published", "common_practice"], where, "set_by")
+    limits = [limit for limit in (reading["low"], reading["high"]) if limit is not None]
+    expect(not limits or reading["unit"], where, "a limit without a unit")
+    expect(len(limits) < 2 or limits[0] < limits[1], where, "low is not under high")
+    expect(reading["source"] in sources or not reading["source"], where, f"unknown source '{reading['source']}'")
+    expect(not limits or reading["source"], where, "a limit without a source")
+    published = reading["set_by"] == "published"
+    expect(not published or reading["source"] not in ("", "CP"), where, "published without a published source")
+
+
+def check_enums(point, where, sources):
+    only([point["stand"]], STANDS, where, "stand")
+    only(point["consequence"], "WTFHPCK", where, "consequence")
+    only(point["drivers"], DRIVERS, where, "driver")
+    only(point["defects"], DEFECTS, where, "defect")
+    expect(point["defects"][-1:] == ["other"], where, "'other' is not the last defect")
+    only(point["tools"], TOOLS, where, "tool")
+    only(point["cautions"], "abcdefghijklmnopq", where, "caution")
+    only(point["interval"]["uses"], USES, where, "use")
+    for name, allowed in (("kinds", RIGS), ("practices", PRACTICES), ("needs", FITTINGS), ("without", FITTINGS)):
+        only(point["applies"][name], allowed, where, name)
+    only([point["repeat"]], ["none", "wheel", "lamp", "door", "vent"], where, "repeat")
+    only([point["source"]["tag"]], ["P", "FM", "CP", "calc"], where, "source tag")
+    only(point["source"]["keys"], sources, where, "source key")
+    expect(point["source"]["keys"], where, "no source key")
+    expect(point["photos"] in (0, 1, 2) and point["minutes"] > 0, where, "photos or minutes out of range")
+
+
+def check_rules(point, zone, where):
+    """Cautions a place demands, and what a hold forbids."""
+    cautions = point["cautions"]
+    demanded = {"a": point["stand"] == "roof" or "ladder" in point["tools"],
+                "b": point["stand"] == "underneath" or "stands" in point["tools"],
+                "c": zone == "gas", "e": "mains" in point["applies"]["needs"],
+                "f": "house_battery" in point["applies"]["needs"],
+                "i": "waste_tanks" in point["applies"]["needs"]}
+    for code, wanted in demanded.items():
+        expect(not wanted or code in cautions, where, f"caution '{code}' is missing")
+    expect(point["hold"] in (None, *range(1, 16)), where, "no such hold")
+    expect(point["hold"] is None or point["forbids"] == "move", where, "a numbered hold forbids moving")
+    expect(point["forbids"] in (None, "move", "sleep", "plug", "light"), where, "unknown forbids")
+    expect(point["forbids"] != "move" or point["hold"], where, "forbids moving without a hold number")
+    interval = point["interval"]
+    expect(interval["months"] or interval["miles"] or interval["uses"], where, "nothing makes it due")
+
+
+def check_points(zones, sources):
+    """Returns the points by slug."""
+    points, codes = {}, set()
+    expect(sorted(zones) == sorted(ZONES), "points", f"zones differ: {sorted(set(zones) ^ set(ZONES))}")
+    for zone, file in zones.items():
+        expect(file["zone"] == zone and file["points"], zone, "wrong zone name or no point")
+        for point in file["points"]:
+            where = f"{zone}/{point['slug']}"
+            expect(point["slug"] not in points and point["code"] not in codes, where, "slug or code used twice")
+            expect(re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", point["slug"]), where, "slug is not lower-case-with-dashes")
+            points[point["slug"]] = point
+            codes.add(point["code"])
+            check_enums(point, where, sources)
+            check_rules(point, zone, where)
+            for reading in point["readings"]:
+                check_reading(reading, where, sources)
+    expect(len(points) >= 60, "points", f"only {len(points)} of at least 60")
+    used = {key for p in points.values() for key in p["source"]["keys"] + [r["source"] for r in p["readings"]]}
+    for key, source in sources.items():
+        expect(key in used or key == "CP", f"source {key}", "no point uses it")
+        expect(source["title"].strip() and source["full"].strip(), f"source {key}", "empty")
+    return points
+
+
+def leaves(node, path=""):
+    """Every text of a tree with its path."""
+    if isinstance(node, dict):
+        for key, child in node.items():
+            yield from leaves(child, f"{path}/{key}")
+    else:
+        yield path, node
+
+
+def wanted_texts(points, sets):
+    lines = {line["line"] for all_lines in sets["sets"].values() for line in all_lines if len(line["points"]) > 1}
+    return {"points": points, "zones": ZONES, "stands": STANDS, "kinds": KINDS, "lines": lines, "defects": DEFECTS,
+            "drivers": DRIVERS, "tools": TOOLS, "reasons": REASONS, "cautions": "abcdefghijklmnopq",
+            "readings": {r["slug"] for p in points.values() for r in p["readings"]},
+            "events": set(sets["events"]) | set(USES), "emergency": ["title", "gas", "co", "fire", "tingle"],
+            "holds": [str(n) for n in range(1, 16)] + ["sleep", "plug", "light"],
+            "forbids": ["move", "sleep", "plug", "light"]}
+
+
+def check_texts(language, texts, points, sets):
+    for group, wanted in wanted_texts(points, sets).items():
+        differ = set(wanted) ^ set(texts.get(group, {}))
+        expect(not differ, f"{language}/{group}", f"keys differ: {sorted(differ)}")
+    for path, text in leaves(texts):
+        expect(isinstance(text, str) and text.strip(), language + path, "empty")
+        promise = PROMISES[language].search(str(text))
+        expect(not promise, language + path, f"says '{promise and promise.group()}'")
+    for slug in set(points) & set(texts["points"]):
+        check_point_text(f"{language}/points/{slug}", texts["points"][slug], points[slug])
+
+
+def check_point_text(where, text, point):
+    expect(sorted(text["grades"]) == list("12345"), where, "grades are not 1 to 5")
+    for part, longest in LONGEST.items():
+        expect(len(text[part]) <= longest, where, f"{part} has {len(text[part])} of at most {longest} characters")
+    said = (text["look"] + " " + text["pass"]).replace(",", ".")
+    numbers = {float(number) for number in re.findall(r"\d+(?:\.\d+)?", said)}
+    for reading in point["readings"]:
+        for limit in (reading["low"], reading["high"]):
+            plain = limit in (None, 0) or (limit == 100 and reading["unit"] == "%")
+            expect(plain or limit in numbers, where, f"the limit {limit} of {reading['slug']} is not told")
+
+
+def check_sets(sets, points):
+    only([kind["slug"] for kind in sets["kinds"]], KINDS, "kinds", "walk kind")
+    expect(len(sets["kinds"]) == len(KINDS), "kinds", "a walk kind is missing")
+    for kind in sets["kinds"]:
+        expect(kind.get("all") is True or kind.get("sets"), kind["slug"], "neither sets nor all")
+        only(kind.get("sets", []), sets["sets"], kind["slug"], "set")
+        only([kind["route"]], sets["routes"], kind["slug"], "route")
+    for route, stands in sets["routes"].items():
+        expect(sorted(stands) == sorted(STANDS), f"route {route}", "does not pass every stand once")
+    for name, lines in sets["sets"].items():
+        slugs = [slug for line in lines for slug in line["points"]]
+        only(slugs, points, f"set {name}", "point")
+        only([line["line"] for line in lines], {line["line"] for line in lines}, f"set {name}", "line")
+        for line in lines:
+            single = len(line["points"]) == 1
+            expect(not single or line["line"] == line["points"][0], f"set {name}", f"line {line['line']} of one point")
+    for event, slugs in sets["events"].items():
+        only(slugs, points, f"event {event}", "point")
+        expect(slugs, f"event {event}", "makes nothing due")
+
+
+def check_due_agrees(sets, points):
+    """A point's uses and the sets and events that list it say the same."""
+    for use in USES:
+        if use in ROUTINE:
+            listed = {slug for line in sets["sets"][use] for slug in line["points"]}
+        else:
+            listed = set(sets["events"].get(use, []))
+        claimed = set(points) if use == "new_owner" else {s for s, p in points.items() if use in p["interval"]["uses"]}
+        expect(listed == claimed, f"use {use}", f"points and sets differ: {sorted(listed ^ claimed)}")
+
+
+def applies(point, kind, practice, fittings):
+    wants = point["applies"]
+    return ((not wants["kinds"] or kind in wants["kinds"]) and (not wants["practices"] or practice in wants["practices"])
+            and set(wants["needs"]) <= fittings and not set(wants["without"]) & fittings)
+
+
+def check_every_move(sets, points):
+    lines = sets["sets"]["every_move"]
+    expect(len(lines) <= 16, "every_move", f"{len(lines)} lines of at most 16")
+    expect(lines[-1]["points"] == ["pull-away-lap"], "every_move", "the last lap is not last")
+    plain = [[points[slug] for slug in line["points"] if slug in points
+              and applies(points[slug], "travel_trailer", "north_america", PLAIN_TANDEM)] for line in lines]
+    shown = [line for line in plain if line]
+    minutes = sum(point["minutes"] for line in shown for point in line)
+    expect(len(shown) == 14, "every_move", f"{len(shown)} lines on a plain tandem, not 14")
+    expect(8 <= minutes <= 10, "every_move", f"{minutes:.1f} minutes on a plain tandem, not 8 to 10")
+
+
+def main():
+    zones, texts, sets, sources = load(Path(sys.argv[1]))
+    points = check_points(zones, sources)
+    check_sets(sets, points)
+    check_due_agrees(sets, points)
+    check_every_move(sets, points)
+    en, es = ({path for path, _ in leaves(texts[language])} for language in ("en", "es"))
+    expect(en == es, "texts", f"languages differ: {sorted(en ^ es)}")
+    for language in ("en", "es"):
+        check_texts(language, texts[language], points, sets)
+    for path, text in leaves(sources):
+        expect(not PROMISES["en"].search(text), f"sources{path}", "promises too much")
+    print("\n".join(faults) if faults else f"{len(points)} points, {len(zones)} zones, no fault")
+    return 1 if faults else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
