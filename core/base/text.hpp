@@ -17,7 +17,7 @@ namespace snugwalk {
 [[nodiscard]] std::string join(const std::vector<std::string> &parts, std::string_view separator);
 [[nodiscard]] std::string replaceAll(std::string text, std::string_view from, std::string_view to);
 
-/// True when `text` is well-formed UTF-8 (RFC 3629): no overlong forms, no surrogates.
+/// True when `text` is well-formed UTF-8 [RFC3629]: no overlong forms, no surrogates.
 [[nodiscard]] bool isUtf8(std::string_view text);
 
 /// Reads a decimal number in full, independent of locale; nothing for "", "1x", "nan", "inf".

@@ -36,7 +36,7 @@ struct LocalTime {
     return Instant(std::chrono::milliseconds(ms));
 }
 
-/// "2026-11-24T08:10:00Z"; milliseconds are printed only when not zero. RFC 3339.
+/// "2026-11-24T08:10:00Z"; milliseconds are printed only when not zero. Source [RFC3339].
 [[nodiscard]] std::string formatInstant(Instant instant);
 /// "2026-11-24T21:10:00+13:00".
 [[nodiscard]] std::string formatLocal(const LocalTime &time);
@@ -45,7 +45,7 @@ struct LocalTime {
 /// "2026-11-24".
 [[nodiscard]] std::string formatDate(CivilDate date);
 
-/// RFC 3339 date-time with "Z" or an offset, fraction allowed; a time without a zone is refused.
+/// [RFC3339] date-time with "Z" or an offset, fraction allowed; a time without a zone is refused.
 [[nodiscard]] std::optional<LocalTime> parseLocal(std::string_view text);
 [[nodiscard]] std::optional<CivilDate> parseDate(std::string_view text);
 

@@ -73,7 +73,7 @@ private:
     Variant m_v;
 };
 
-/// Deterministic CBOR (RFC 8949 section 4.2.1): shortest integers, doubles always 8 bytes, map keys
+/// Deterministic CBOR, [RFC8949] section 4.2.1: shortest integers, doubles always 8 bytes, map keys
 /// in bytewise order of their encoding, definite lengths only.
 [[nodiscard]] std::string encodeCbor(const Value &value);
 
@@ -82,7 +82,7 @@ private:
 /// \returns `Corrupt` with the byte offset in `where`.
 [[nodiscard]] Result<Value> decodeCbor(std::string_view bytes);
 
-/// One-line or indented JSON (RFC 8259); bytes become lower-case hexadecimal.
+/// One-line or indented JSON, [RFC8259]; bytes become lower-case hexadecimal.
 [[nodiscard]] std::string toJson(const Value &value, bool indented);
 /// `InvalidInput` with line and column in `where`; depth at most 64.
 [[nodiscard]] Result<Value> parseJson(std::string_view text);

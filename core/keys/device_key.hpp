@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The key pair that names a device (Ed25519, RFC 8032) and the stream its entries go to.
+// The key pair that names a device (Ed25519, [RFC8032]) and the stream its entries go to.
 #pragma once
 
 #include <array>

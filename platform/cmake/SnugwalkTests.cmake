@@ -1,0 +1,41 @@
+# SPDX-License-Identifier: Apache-2.0
+# How a test program of the core is made: doctest, fixed locale and zone, the folder as label.
+
+set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC")
+
+find_package(doctest REQUIRED)
+add_library(snugwalk_doctest_main STATIC ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp)
+set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF)
+target_link_libraries(snugwalk_doctest_main PUBLIC doctest::doctest PRIVATE snugwalk_warnings)
+
+# snugwalk_doctest(<label> <name> SOURCES <files> LINKS <core folders> [LIBS <targets>])
+# Program tst_<label>_<name>, test <label>.<name>. A program without a case fails.
+function(snugwalk_doctest label name)
+    cmake_parse_arguments(arg "" "" "SOURCES;LINKS;LIBS" ${ARGN})
+    set(target tst_${label}_${name})
+    add_executable(${target} ${arg_SOURCES})
+    set_target_properties(${target} PROPERTIES AUTOMOC OFF)
+    list(TRANSFORM arg_LINKS PREPEND snugwalk_)
+    target_link_libraries(${target} PRIVATE
+        ${arg_LINKS} ${arg_LIBS} snugwalk_doctest_main snugwalk_warnings)
+    target_compile_definitions(${target} PRIVATE
+        SNUGWALK_SOURCE_DIR="${CMAKE_SOURCE_DIR}" SNUGWALK_BINARY_DIR="${CMAKE_BINARY_DIR}")
+    add_test(NAME ${label}.${name} COMMAND ${target})
+    set_tests_properties(${label}.${name} PROPERTIES
+        LABELS ${label}
+        ENVIRONMENT "${SNUGWALK_TEST_ENVIRONMENT}"
+        FAIL_REGULAR_EXPRESSION "test cases: +0 "
+        TIMEOUT 300)
+endfunction()
+
+# snugwalk_script_test(<label> <name> COMMAND <command> [LABELS <more>])
+# A test that is a script: no program to build. Exit code 77 is a skip, which CI counts as failed.
+function(snugwalk_script_test label name)
+    cmake_parse_arguments(arg "" "" "COMMAND;LABELS" ${ARGN})
+    add_test(NAME ${label}.${name} COMMAND ${arg_COMMAND} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
+    set_tests_properties(${label}.${name} PROPERTIES
+        LABELS "${label};${arg_LABELS}"
+        ENVIRONMENT "${SNUGWALK_TEST_ENVIRONMENT}"
+        SKIP_RETURN_CODE 77
+        TIMEOUT 900)
+endfunction()
