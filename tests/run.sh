@@ -1,0 +1,90 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: Apache-2.0
+# Installs what is missing, builds, runs every test through CTest and counts them:
+# bash tests/run.sh [--long] [--core]. The last line is `N passed, N failed, N skipped`.
+set -euo pipefail
+
+long=0
+app=1
+for option in "$@"; do
+    case "$option" in
+    --long) long=1 ;;
+    --core) app=0 ;;
+    *) echo "usage: bash tests/run.sh [--long] [--core]" >&2 && exit 2 ;;
+    esac
+done
+
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+results=build/results
+rm -rf $results
+mkdir -p $results
+
+# name command...: one line in the table of steps; a failed step never stops the others
+step() {
+    local name=$1 before=$SECONDS
+    shift
+    echo "== $name"
+    if "$@"; then
+        echo "passed $name" >>$results/steps.txt
+    else
+        echo "failed $name" >>$results/steps.txt
+    fi
+    echo "== $name took $((SECONDS - before)) s"
+}
+
+install() {
+    local lists=(build test)
+    [ $app -eq 0 ] || lists+=(app)
+    [ $long -eq 0 ] || lists+=(speed)
+    bash platform/install.sh "${lists[@]}"
+}
+
+# Files that nobody here made, for tests that read them: fetched now, never inside a test.
+fetch() {
+    local script
+    for script in tests/real/fetch_*.sh; do
+        [ ! -f "$script" ] || bash "$script" build/real-data || return 1
+    done
+}
+
+launcher() {
+    if command -v ccache >/dev/null; then
+        echo -DCMAKE_CXX_COMPILER_LAUNCHER=ccache
+    fi
+}
+
+# folder cmake-options...
+build() {
+    local folder=$1
+    shift
+    # shellcheck disable=SC2046
+    cmake -S . -B "build/$folder" -G Ninja -DSNUGWALK_TESTS=ON $(launcher) "$@" &&
+        cmake --build "build/$folder"
+}
+
+# folder labels-left-out: results land in one JUnit file a folder
+run() {
+    local folder=$1 without=$2
+    local file="$PWD/$results/$folder.xml"
+    [ $long -eq 1 ] || without="${without:+$without|}^long$"
+    [ -n "$without" ] || without='^$'
+    ctest --test-dir "build/$folder" -j 2 --output-on-failure --no-tests=error \
+        -LE "$without" --output-junit "$file" || true
+    [ -s "$file" ]
+}
+
+step install install
+step fetch fetch
+if [ $app -eq 1 ]; then
+    step "build everything" build ci -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=ON
+    step "run everything" run ci ''
+fi
+# What needs no second run: what reads the sources only, and what measures speed.
+once='^(arch|lint|speed)$'
+step "build without Qt" build core -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=OFF
+step "run without Qt" run core "$([ $app -eq 0 ] || echo '^(lint|speed)$')"
+step "build with sanitizers" build asan -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+    -DSNUGWALK_APP=OFF '-DSNUGWALK_SANITIZE=address;undefined'
+step "run with sanitizers" run asan "$once"
+
+exec python3 tests/arch/tally.py $results
