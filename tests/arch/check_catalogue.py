@@ -31,7 +31,8 @@ DEFECTS = """crack gap lifted loose missing leaking worn corroded bent seized de
 TOOLS = """torch mirror tread-gauge pressure-gauge torque-wrench infrared-thermometer multimeter plug-tester
  voltage-pen moisture-meter ladder pole-camera grease-gun dial-gauge scales bubble-solution gloves stands chocks
  wire-brush tape-measure""".split()
-QUANTITIES = "pressure length temperature mass voltage current torque count percent date".split()
+QUANTITIES = """pressure length temperature temperature_difference mass voltage current torque duration count
+ percent date""".split()
 REASONS = """risky_to_reach wet_or_icy too_dark blocked_by_goods no_tool needs_licensed_person no_time
  other""".split()
 # A plain North American travel trailer with two axles: its every-move set has 14 lines.
@@ -75,7 +76,10 @@ def check_reading(reading, where, sources):
     only([reading["quantity"]], QUANTITIES, where, "quantity")
     only([reading["set_by"]], ["maker", "published", "common_practice"], where, "set_by")
     limits = [limit for limit in (reading["low"], reading["high"]) if limit is not None]
-    expect(not limits or reading["unit"], where, "a limit without a unit")
+    # A count has no unit: its title says what is counted, and over which time.
+    counts = reading["quantity"] in ("count", "date")
+    expect(counts or reading["unit"], where, f"{reading['quantity']} without a unit")
+    expect(not counts or not reading["unit"], where, f"{reading['quantity']} with a unit")
     expect(len(limits) < 2 or limits[0] < limits[1], where, "low is not under high")
     expect(reading["source"] in sources or not reading["source"], where, f"unknown source '{reading['source']}'")
     expect(not limits or reading["source"], where, "a limit without a source")
@@ -248,7 +252,9 @@ def main():
         check_texts(language, texts[language], points, sets)
     for path, text in leaves(sources):
         expect(not PROMISES["en"].search(text), f"sources{path}", "promises too much")
-    print("\n".join(faults) if faults else f"{len(points)} points, {len(zones)} zones, no fault")
+    for fault in faults:
+        print(fault)
+    print(f"{len(points)} looked at, {len(faults)} faults")
     return 1 if faults else 0
 
 
