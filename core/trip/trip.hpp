@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+// A journey of the rig, and a time it stood somewhere.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/geo.hpp"
+#include "base/id.hpp"
+#include "base/time.hpp"
+
+namespace snugwalk {
+
+/// What the wheels ran on; worse roads wear a rig sooner.
+enum class RoadClass { Unknown, Smooth, Broken, Gravel, Washboard, Track };
+
+/// Stable lower-case name, for instance `washboard`, and back.
+[[nodiscard]] std::string_view roadClassName(RoadClass road);
+[[nodiscard]] std::optional<RoadClass> findRoadClass(std::string_view name);
+
+/// Part of a track that was left out, and why: `no_time`, `bad_position`, `poor_accuracy`,
+/// `impossible_speed`, `time_backwards`, `bad_checksum`, `malformed`, `no_fix`, `too_long`.
+struct Drop {
+    std::string reason;
+    long long count = 0;
+    std::string firstWhere; ///< "line 12" of the file, or "fix 12" counted from 1
+    friend bool operator==(const Drop &, const Drop &) = default;
+};
+
+/// A halt of five minutes or more.
+struct StopOver {
+    Instant from{};
+    Instant to{};
+    GeoPoint place;
+    friend bool operator==(const StopOver &, const StopOver &) = default;
+};
+
+/// What a track comes to. An empty optional is not known, never zero.
+struct TrackSummary {
+    Distance length;
+    Distance inferred; ///< the part of `length` that is a straight line over a gap
+    std::optional<Instant> start, end;
+    std::optional<GeoPoint> first, last;
+    std::optional<Length> ascent, descent, lowest, highest;
+    std::vector<StopOver> stops;
+    long long fixesRead = 0;
+    long long fixesKept = 0;
+    std::vector<Drop> drops;
+    int gaps = 0;
+    friend bool operator==(const TrackSummary &, const TrackSummary &) = default;
+};
+
+/// Points of `Trip::outline` at most.
+inline constexpr std::size_t outlineLimit = 500;
+
+struct Trip {
+    Id id;
+    Id rig;
+    std::string title;
+    RoadClass road = RoadClass::Unknown;
+    LocalTime start;
+    LocalTime end;
+    TrackSummary summary;
+    std::string sourceName; ///< the file it was read from, empty when written by hand
+    std::vector<GeoPoint> outline; ///< simplified, for a sketch only: never measured
+    std::string note;
+    friend bool operator==(const Trip &, const Trip &) = default;
+};
+
+struct Stay {
+    Id id;
+    Id rig;
+    LocalTime from;
+    std::optional<LocalTime> to; ///< still there when empty
+    GeoPoint place;
+    bool covered = false; ///< under a roof or cover, out of sun and rain
+    std::string name;
+    friend bool operator==(const Stay &, const Stay &) = default;
+};
+
+} // namespace snugwalk
