@@ -250,4 +250,20 @@ Status replaceFile(const fs::path &path, std::string_view bytes)
     return writeDurably(path, bytes, Present::Replace);
 }
 
+Status publishFile(const fs::path &part, const fs::path &path)
+{
+    OpenFile file(part, O_RDONLY);
+    if (!file.isOpen())
+        return systemError(errno, part);
+    if (untilNotInterrupted([&] { return ::fsync(file.fd()); }) != 0)
+        return systemError(errno, part);
+    if (renameUnlessThere(part, path) != 0) {
+        if (errno == EEXIST)
+            return Error{Errc::Conflict, "another file of this name is there", path.string(),
+                         "move it away and try again"};
+        return systemError(errno, path);
+    }
+    return syncFolder(path.parent_path());
+}
+
 } // namespace snugwalk

@@ -32,6 +32,10 @@ namespace snugwalk {
 /// The same, but takes the place of a file that is there; a reader sees the old or the new one, whole.
 [[nodiscard]] Status replaceFile(const std::filesystem::path &path, std::string_view bytes);
 
+/// Gives a file that another library wrote its name: to the disk, renamed, then the folder to the disk.
+/// \returns `Conflict` when the name is taken, `NotFound` or `Io` for the rest; `part` stays in those cases.
+[[nodiscard]] Status publishFile(const std::filesystem::path &part, const std::filesystem::path &path);
+
 /// What every part file has in its name, see `writeNewFile`.
 inline constexpr std::string_view partMark = ".part-";
 

@@ -97,6 +97,17 @@ Result<std::string> PhotoStore::thumbnail(const Hash &hash) const
     return readFile(pathOf(hash, thumbEnding), maxPhotoBytes);
 }
 
+Status PhotoStore::exists(const Hash &hash) const
+{
+    std::error_code fault;
+    for (const std::string_view ending : {".jpg", ".png"}) {
+        if (std::filesystem::is_regular_file(pathOf(hash, ending), fault))
+            return done();
+    }
+    return Error{Errc::NotFound, "the photo's file is gone", pathOf(hash, "").string(),
+                 "fetch it from a backup or another device"};
+}
+
 Status PhotoStore::verify(const Hash &hash) const
 {
     const auto bytes = original(hash);

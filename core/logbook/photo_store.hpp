@@ -31,6 +31,9 @@ public:
     /// Hashes the original again: `Corrupt` when it is another, `NotFound` when it is gone.
     [[nodiscard]] Status verify(const Hash &hash) const;
 
+    /// Whether an original of that name is there; its bytes are not looked at.
+    [[nodiscard]] Status exists(const Hash &hash) const;
+
     /// Files that belong to nothing: parts left by a power cut, thumbnails without an original. Sorted.
     [[nodiscard]] std::vector<std::filesystem::path> strays() const;
 

@@ -147,7 +147,8 @@ std::optional<RoadClass> findRoadClass(std::string_view name)
 
 Value toValue(const Trip &trip)
 {
-    return Value::Map{{"title", trip.title},
+    return Value::Map{{"rig", trip.rig.text()},
+                      {"title", trip.title},
                       {"road", roadClassName(trip.road)},
                       {"start", formatLocal(trip.start)},
                       {"end", formatLocal(trip.end)},
@@ -160,6 +161,7 @@ Value toValue(const Trip &trip)
 Trip tripFromValue(const Value &value)
 {
     Trip trip;
+    trip.rig = Id::parse(text(value["rig"])).value_or(Id{});
     trip.title = text(value["title"]);
     trip.road = findRoadClass(text(value["road"])).value_or(RoadClass::Unknown);
     trip.start = readLocal(value["start"]).value_or(LocalTime{});
@@ -173,7 +175,8 @@ Trip tripFromValue(const Value &value)
 
 Value toValue(const Stay &stay)
 {
-    Value out = Value::Map{{"from", formatLocal(stay.from)},
+    Value out = Value::Map{{"rig", stay.rig.text()},
+                           {"from", formatLocal(stay.from)},
                            {"place", place(stay.place)},
                            {"covered", stay.covered},
                            {"name", stay.name}};
@@ -184,6 +187,7 @@ Value toValue(const Stay &stay)
 Stay stayFromValue(const Value &value)
 {
     Stay stay;
+    stay.rig = Id::parse(text(value["rig"])).value_or(Id{});
     stay.from = readLocal(value["from"]).value_or(LocalTime{});
     stay.to = readLocal(value["to"]);
     stay.place = readPlace(value["place"]).value_or(GeoPoint{});

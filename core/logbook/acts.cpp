@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+// Acts that set one thing.
+#include "logbook/acts.hpp"
+
+#include <algorithm>
+
+#include "logbook/query.hpp"
+#include "rig/rig_value.hpp"
+#include "trip/trip_value.hpp"
+#include "walk/walk_value.hpp"
+
+namespace snugwalk {
+namespace {
+
+// Records one thing with its value's members as fields.
+Result<Id> recordThing(Logbook &book, const Id &id, const char *type, const Value &value, const Doer &doer)
+{
+    const Act act{doer.by, doer.at, doer.where, Id{}, Id{}, {{id, type, value.map()}}};
+    const Result<Receipt> receipt = book.record(act);
+    if (!receipt)
+        return receipt.error();
+    return id;
+}
+
+Id idOrNew(Logbook &book, const Id &id)
+{
+    return id.isNull() ? book.newId() : id;
+}
+
+} // namespace
+
+Result<Id> saveRig(Logbook &book, const Rig &rig, const Doer &doer)
+{
+    const std::vector<Problem> problems = validate(rig);
+    if (!problems.empty())
+        return Error{Errc::InvalidInput, problems.front().what, problems.front().field, problems.front().act};
+    return recordThing(book, idOrNew(book, rig.id), "rig", toValue(rig), doer);
+}
+
+Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer)
+{
+    const auto &actions = mendActions();
+    if (std::find(actions.begin(), actions.end(), mend.action) == actions.end())
+        return Error{Errc::InvalidInput, "unknown kind of mend \"" + mend.action + "\"", "action",
+                     "use replace, reseal, retorque, clean, lubricate, adjust or other"};
+    if (mend.findings.empty() && mend.points.empty())
+        return Error{Errc::InvalidInput, "a mend of nothing", "mend", "name a finding or a point"};
+    for (const Id &finding : mend.findings) {
+        const Result<Thing> known = thing(book.db(), "finding", finding);
+        if (!known)
+            return known.error();
+    }
+    return recordThing(book, idOrNew(book, mend.id), "mend", toValue(mend), doer);
+}
+
+Result<Id> addPhoto(Logbook &book, const Photo &photo, const Doer &doer)
+{
+    return recordThing(book, idOrNew(book, photo.id), "photo", toValue(photo), doer);
+}
+
+Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer)
+{
+    const auto known = tripsOf(book, trip.rig);
+    if (!known)
+        return known.error();
+    for (const Trip &other : *known) {
+        if (other.start.instant == trip.start.instant && other.summary.length == trip.summary.length)
+            return Error{Errc::Conflict, "this trip is in the logbook already", other.id.shortText(),
+                         "nothing was added; import another file"};
+    }
+    return recordThing(book, idOrNew(book, trip.id), "trip", toValue(trip), doer);
+}
+
+Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
+{
+    if (!isValid(stay.place))
+        return Error{Errc::OutOfRange, "no such place on earth", "stay", "give latitude -90 to 90, longitude -180 to 180"};
+    if (stay.to && stay.to->instant < stay.from.instant)
+        return Error{Errc::OutOfRange, "a stay that ends before it begins", "stay", "check the two times"};
+    return recordThing(book, idOrNew(book, stay.id), "stay", toValue(stay), doer);
+}
+
+Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer)
+{
+    return recordThing(book, idOrNew(book, happening.id), "happening", toValue(happening), doer);
+}
+
+} // namespace snugwalk

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+// What people do, as acts of the logbook. Each is one transaction, on the disk when it returns.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "catalogue/pick.hpp"
+#include "logbook/logbook.hpp"
+#include "logbook/photo_facts.hpp"
+#include "trip/trip.hpp"
+#include "walk/draft.hpp"
+#include "walk/progress.hpp"
+
+namespace snugwalk {
+
+/// Who does it, when and where; time defaults to the logbook's clock.
+struct Doer {
+    std::string by;
+    std::optional<LocalTime> at;
+    std::optional<GeoPoint> where;
+};
+
+/// Adds a rig, or with its id set, changes the fields that differ. `InvalidInput` with the first
+/// fault of `validate`.
+[[nodiscard]] Result<Id> saveRig(Logbook &book, const Rig &rig, const Doer &doer);
+
+/// Starts a walk. `Conflict` when one of this rig is not finished: go on with that one, or finish it.
+[[nodiscard]] Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig,
+                                     const std::string &kind, const std::vector<std::string> &extraSets,
+                                     const std::vector<std::string> &extraPoints, const Doer &doer);
+
+struct MarkReceipt {
+    Id mark;
+    std::vector<Id> findings; ///< opened or looked at again, as in the draft
+    std::vector<Id> looks;
+    std::vector<LimitWarning> warnings;
+};
+
+/// Marks a point of an unfinished walk; marking again replaces. Findings of the draft are written in
+/// the same act. \returns errors of `checkMark`, `NotFound` for a point that is not on this walk,
+/// `Conflict` when the walk is finished.
+[[nodiscard]] Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig, const Walk &walk,
+                                            const MarkDraft &draft, const Doer &doer);
+
+/// Marks all points of a line that have no mark yet, in one act.
+[[nodiscard]] Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state, LookedHow how,
+                              const std::string &reason, const Doer &doer);
+
+[[nodiscard]] Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer);
+
+/// `NotFound` when a finding does not exist, `InvalidInput` for an unknown action or for none named.
+[[nodiscard]] Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer);
+
+/// Enters a photo whose bytes are already in the photo folder.
+[[nodiscard]] Result<Id> addPhoto(Logbook &book, const Photo &photo, const Doer &doer);
+
+/// `Conflict` when a trip of the same rig, start and source is there already.
+[[nodiscard]] Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer);
+[[nodiscard]] Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer);
+[[nodiscard]] Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer);
+
+} // namespace snugwalk

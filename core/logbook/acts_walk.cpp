@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+// Acts of a walk: start, mark, finish.
+#include <algorithm>
+
+#include "logbook/acts.hpp"
+#include "logbook/query.hpp"
+#include "walk/walk_value.hpp"
+
+namespace snugwalk {
+namespace {
+
+// The same walk and point give the same id on every device, so that two marks of one point meet.
+Id markId(const Id &walk, const std::string &point)
+{
+    return derivedId("mark", walk.view(), point);
+}
+
+Status refuseFinished(const Walk &walk)
+{
+    if (!walk.finished)
+        return done();
+    return Error{Errc::Conflict, "this walk is finished", walk.id.shortText(), "start a new walk"};
+}
+
+bool isOnTape(const Walk &walk, const std::string &point)
+{
+    return std::any_of(walk.tape.begin(), walk.tape.end(), [&](const TapeLine &line) {
+        return std::find(line.points.begin(), line.points.end(), point) != line.points.end();
+    });
+}
+
+Change markChange(const Walk &walk, const Mark &mark)
+{
+    return {markId(walk.id, mark.point), "mark", toValue(mark).map()};
+}
+
+Act actOn(const Walk &walk, const Doer &doer)
+{
+    Act act;
+    act.by = doer.by;
+    act.at = doer.at;
+    act.where = doer.where;
+    act.scope = walk.id;
+    return act;
+}
+
+// A finding must be one of this point on this rig: an id typed wrongly must not grow another.
+Status checkSame(Logbook &book, const Rig &rig, const std::string &point, const Id &same)
+{
+    const Result<Finding> known = findingOf(book, same);
+    if (!known)
+        return known.error();
+    if (known->point == point && known->rig == rig.id)
+        return done();
+    return Error{Errc::InvalidInput, "finding " + same.shortText() + " is of " + known->point, point + ", same",
+                 "name a finding of this point"};
+}
+
+Status addFindings(Logbook &book, const Rig &rig, const Walk &walk, const MarkDraft &draft,
+                   const CheckedMark &checked, const LocalTime &at, const Doer &doer, Act &act, MarkReceipt &receipt)
+{
+    for (std::size_t i = 0; i < draft.findings.size(); ++i) {
+        const FindingDraft &f = draft.findings[i];
+        Id id = f.same;
+        if (id.isNull()) {
+            id = book.newId();
+            const Finding opened{id, rig.id, draft.point, f.defect, f.place, walk.id, at};
+            act.changes.push_back({id, "finding", toValue(opened).map()});
+        } else {
+            SNUG_TRY(checkSame(book, rig, draft.point, id));
+        }
+        const Look look{book.newId(), id, walk.id, at, doer.by, f.grade, checked.extents[i], f.note, doer.where};
+        act.changes.push_back({look.id, "look", toValue(look).map()});
+        receipt.findings.push_back(id);
+        receipt.looks.push_back(look.id);
+    }
+    return done();
+}
+
+} // namespace
+
+Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig, const std::string &kind,
+                       const std::vector<std::string> &extraSets, const std::vector<std::string> &extraPoints,
+                       const Doer &doer)
+{
+    const auto walks = walksOf(book, rig.id);
+    if (!walks)
+        return walks.error();
+    for (const Walk &other : *walks) {
+        if (!other.finished)
+            return Error{Errc::Conflict, "a walk of this rig is not finished", other.kind + " " + other.id.shortText(),
+                         "go on with it, or finish it first"};
+    }
+    auto tape = tapeFor(catalogue, rig, kind, extraSets, extraPoints);
+    if (!tape)
+        return tape.error();
+    Walk walk{book.newId(), rig.id, kind, doer.by, doer.at.value_or(book.now()), std::nullopt, doer.where,
+              std::move(tape).value()};
+    // Outside the walk's scope: undo takes marks back, it never unmakes the walk they stand on.
+    Act act = actOn(walk, doer);
+    act.scope = Id{};
+    act.changes = {{walk.id, "walk", toValue(walk).map()}};
+    const Result<Receipt> receipt = book.record(act);
+    if (!receipt)
+        return receipt.error();
+    return walk;
+}
+
+Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig, const Walk &walk,
+                              const MarkDraft &draft, const Doer &doer)
+{
+    SNUG_TRY(refuseFinished(walk));
+    const Point *point = catalogue.find(draft.point);
+    if (point == nullptr || !isOnTape(walk, draft.point))
+        return Error{Errc::NotFound, "no such point on this walk", draft.point, "see `snugwalk walk show`"};
+    const Result<CheckedMark> checked = checkMark(draft, *point, rig);
+    if (!checked)
+        return checked.error();
+
+    const LocalTime at = doer.at.value_or(book.now());
+    const Mark mark{markId(walk.id, draft.point), walk.id, draft.point, draft.state, draft.how, draft.reason, draft.note,
+                    checked->readings, at, doer.by, doer.where};
+    Act act = actOn(walk, doer);
+    act.changes.push_back(markChange(walk, mark));
+    MarkReceipt receipt{mark.id, {}, {}, checked->warnings};
+    SNUG_TRY(addFindings(book, rig, walk, draft, *checked, at, doer, act, receipt));
+    const Result<Receipt> written = book.record(act);
+    if (!written)
+        return written.error();
+    return receipt;
+}
+
+Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state, LookedHow how,
+                const std::string &reason, const Doer &doer)
+{
+    SNUG_TRY(refuseFinished(walk));
+    const auto marks = marksOf(book, walk.id);
+    if (!marks)
+        return marks.error();
+    const LocalTime at = doer.at.value_or(book.now());
+    Act act = actOn(walk, doer);
+    for (const std::string &point : line.points) {
+        if (findMark(*marks, point) != nullptr)
+            continue;
+        act.changes.push_back(
+            markChange(walk, {markId(walk.id, point), walk.id, point, state, how, reason, "", {}, at, doer.by, doer.where}));
+    }
+    const Result<Receipt> receipt = book.record(act);
+    return receipt ? done() : Status(receipt.error());
+}
+
+Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer)
+{
+    SNUG_TRY(refuseFinished(walk));
+    Act act = actOn(walk, doer);
+    act.scope = Id{};
+    act.changes = {{walk.id, "walk", {{"finished", formatLocal(doer.at.value_or(book.now()))}}}};
+    const Result<Receipt> receipt = book.record(act);
+    return receipt ? done() : Status(receipt.error());
+}
+
+} // namespace snugwalk

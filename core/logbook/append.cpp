@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+// Appending: sequence number, clock, predecessors, chain hash, row, projection.
+#include "logbook/append.hpp"
+
+#include <algorithm>
+
+namespace snugwalk {
+
+using sqlite::Statement;
+
+std::int64_t nextHlc(Instant physical, std::int64_t last)
+{
+    const std::int64_t wall = std::max<std::int64_t>(toMillis(physical), 0) << 16;
+    return std::max(wall, last + 1);
+}
+
+Status Appender::readTail()
+{
+    Result<Statement> tail = m_db.prepare("SELECT seq, hash FROM entry WHERE stream = ? ORDER BY seq DESC LIMIT 1");
+    if (!tail)
+        return tail.error();
+    tail->bind(1, m_row);
+    const Result<bool> row = tail->step();
+    if (!row)
+        return row.error();
+    if (*row) {
+        m_seq = tail->integer(0);
+        m_hash = Hash::fromBytes(tail->bytes(1)).value_or(Hash{});
+    }
+    const auto latest = m_db.number("SELECT max(hlc) FROM entry");
+    if (!latest)
+        return latest.error();
+    m_hlc = *latest;
+    return done();
+}
+
+Status Appender::store(const StoredEntry &stored)
+{
+    Result<Statement> insert = m_db.prepare("INSERT INTO entry VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    if (!insert)
+        return insert.error();
+    const Entry &entry = stored.entry;
+    const auto bindId = [&](int at, const Id &id) {
+        if (id.isNull())
+            insert->bindNull(at);
+        else
+            insert->bindBytes(at, id.view());
+    };
+    insert->bind(1, stored.streamRow);
+    insert->bind(2, entry.id.seq);
+    insert->bind(3, entry.hlc);
+    bindId(4, entry.entity);
+    bindId(5, entry.act);
+    bindId(6, entry.scope);
+    bindId(7, entry.undoes);
+    insert->bindBytes(8, stored.bytes);
+    insert->bindBytes(9, stored.hash.view());
+    return insert->run();
+}
+
+Result<bool> Appender::appendChange(const Act &act, const Change &change, Entry entry)
+{
+    SNUG_ASSERT(!change.entity.isNull() && !change.type.empty());
+    for (const auto &[field, value] : change.fields) {
+        const auto heads = headsOf(m_db, change.entity, field);
+        if (!heads)
+            return heads.error();
+        const bool nothingNew = heads->size() == 1 ? heads->front().value == value : heads->empty() && value.isNull();
+        if (nothingNew)
+            continue;
+        entry.fields[field] = value;
+        for (const Head &head : *heads) {
+            if (std::find(entry.prev.begin(), entry.prev.end(), head.id) == entry.prev.end())
+                entry.prev.push_back(head.id);
+        }
+    }
+    if (entry.fields.empty())
+        return false;
+    std::sort(entry.prev.begin(), entry.prev.end());
+    entry.entity = change.entity;
+    entry.type = change.type;
+    entry.scope = act.scope;
+    entry.undoes = act.undoes;
+    entry.by = act.by;
+    entry.where = act.where;
+
+    StoredEntry stored{m_row, std::move(entry), {}, {}};
+    stored.bytes = canonicalBytes(stored.entry);
+    stored.hash = chainHash(m_hash, stored.bytes);
+    SNUG_TRY(store(stored));
+    SNUG_TRY(project(m_db, stored));
+    m_seq = stored.entry.id.seq;
+    m_hlc = stored.entry.hlc;
+    m_hash = stored.hash;
+    return true;
+}
+
+Result<Receipt> Appender::append(const Act &act, const Id &actId, const LocalTime &at, Instant physical)
+{
+    SNUG_TRY(readTail());
+    Receipt receipt{actId, 0};
+    for (const Change &change : act.changes) {
+        Entry entry;
+        entry.id = {m_stream, m_seq + 1};
+        entry.hlc = nextHlc(physical, m_hlc);
+        entry.act = actId;
+        entry.at = at;
+        const Result<bool> written = appendChange(act, change, std::move(entry));
+        if (!written)
+            return written.error();
+        receipt.entries += *written ? 1 : 0;
+    }
+    return receipt;
+}
+
+} // namespace snugwalk

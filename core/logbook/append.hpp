@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+// Turning an act into entries at the end of one's own stream.
+#pragma once
+
+#include "logbook/logbook.hpp"
+
+namespace snugwalk {
+
+/// Call within a transaction.
+class Appender {
+public:
+    Appender(sqlite::Connection &db, std::int64_t row, const StreamId &stream)
+        : m_db(db), m_row(row), m_stream(stream)
+    {}
+
+    /// \param at what the person's clock showed; \param physical the clock for ordering.
+    [[nodiscard]] Result<Receipt> append(const Act &act, const Id &actId, const LocalTime &at, Instant physical);
+
+private:
+    [[nodiscard]] Status readTail();
+    [[nodiscard]] Result<bool> appendChange(const Act &act, const Change &change, Entry entry);
+    [[nodiscard]] Status store(const StoredEntry &stored);
+
+    sqlite::Connection &m_db;
+    std::int64_t m_row;
+    const StreamId &m_stream;
+    std::int64_t m_seq = 0;
+    std::int64_t m_hlc = 0;
+    Hash m_hash;
+};
+
+/// Next stamp of the hybrid logical clock: 48 bits of milliseconds and a 16-bit counter that carries.
+/// Source [KULKARNI-2014] Logical Physical Clocks, OPODIS 2014, algorithm 1, in one number.
+[[nodiscard]] std::int64_t nextHlc(Instant physical, std::int64_t last);
+
+} // namespace snugwalk

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+// A copy that opens by itself, made while the logbook is in use.
+#include <filesystem>
+#include <sqlite3.h>
+
+#include "logbook/check.hpp"
+#include "logbook/files.hpp"
+
+namespace snugwalk {
+namespace {
+
+namespace fs = std::filesystem;
+using sqlite::Connection;
+
+Status copyPages(sqlite3 *from, Connection &to)
+{
+    sqlite3_backup *backup = sqlite3_backup_init(to.raw(), "main", from, "main");
+    if (backup == nullptr)
+        return sqlite::lastError(to.raw(), to.file());
+    int code = sqlite3_backup_step(backup, -1);
+    for (int tries = 0; (code == SQLITE_BUSY || code == SQLITE_LOCKED) && tries < 50; ++tries) {
+        sqlite3_sleep(100);
+        code = sqlite3_backup_step(backup, -1);
+    }
+    sqlite3_backup_finish(backup);
+    return code == SQLITE_DONE ? done() : Status(sqlite::lastError(to.raw(), to.file()));
+}
+
+Status copyPhotos(const std::string &from, const std::string &to)
+{
+    std::error_code fault;
+    if (!fs::exists(from, fault))
+        return done();
+    fs::copy(from, to, fs::copy_options::recursive, fault);
+    if (fault)
+        return Error{Errc::Io, "the photos could not be copied: " + fault.message(), to, "free some space and try again"};
+    return done();
+}
+
+Status fill(Logbook &book, const std::string &part)
+{
+    Result<Connection> copy = Connection::open(part, sqlite::OpenMode::Create);
+    if (!copy)
+        return copy.error();
+    SNUG_TRY(copyPages(book.db().raw(), *copy));
+    // the copy must not go on with this device's sequence numbers: it starts a stream of its own
+    return copy->exec("UPDATE stream SET own = 0; PRAGMA journal_mode = DELETE");
+}
+
+} // namespace
+
+Status backupLogbook(Logbook &book, const std::string &target)
+{
+    std::error_code fault;
+    if (fs::exists(target, fault) || fs::exists(target + ".photos", fault))
+        return Error{Errc::Conflict, "something is there already", target, "give a name that is not taken"};
+    const std::string part = target + ".part";
+    fs::remove(part, fault);
+    Status status = fill(book, part);
+    if (status)
+        status = copyPhotos(book.photoFolder(), target + ".photos");
+    if (status)
+        status = publishFile(part, target);
+    if (!status) {
+        fs::remove(part, fault);
+        fs::remove_all(target + ".photos", fault);
+    }
+    return status;
+}
+
+} // namespace snugwalk

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+// Reading a whole logbook against its own hashes.
+#include "logbook/check.hpp"
+
+#include <map>
+
+#include "logbook/entry_rows.hpp"
+#include "logbook/photo_store.hpp"
+#include "logbook/query.hpp"
+
+namespace snugwalk {
+namespace {
+
+using sqlite::Connection;
+using sqlite::Statement;
+using sqlite::Transaction;
+
+std::string nameOf(const Entry &entry)
+{
+    return "entry " + entry.id.stream.text() + " " + std::to_string(entry.id.seq);
+}
+
+// Follows each stream's chain in order of its sequence numbers.
+Status checkChains(Connection &db, CheckReport &report)
+{
+    Result<Statement> rows = db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name FROM entry JOIN "
+                                        "stream ON stream.id = entry.stream ORDER BY entry.stream, seq");
+    if (!rows)
+        return rows.error();
+    std::int64_t stream = 0;
+    std::int64_t expected = 1;
+    Hash previous;
+    for (;;) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        if (rows->integer(0) != stream) {
+            stream = rows->integer(0);
+            expected = 1;
+            previous = Hash{};
+        }
+        ++report.entries;
+        const std::string bytes = rows->bytes(2);
+        const Result<Entry> entry = entryFromBytes(bytes);
+        const std::string where = "stream " + std::to_string(stream) + " entry " + std::to_string(rows->integer(1));
+        const Hash hash = chainHash(previous, bytes);
+        if (rows->integer(1) != expected)
+            report.faults.push_back(where + ": entry " + std::to_string(expected) + " is missing before it");
+        else if (hash.view() != rows->bytes(3))
+            report.faults.push_back(where + ": its bytes or an earlier entry were changed");
+        if (!entry)
+            report.faults.push_back(where + ": " + entry.error().what);
+        else if (entry->id.seq != rows->integer(1) || entry->hlc != rows->integer(4)
+                 || entry->entity.view() != rows->bytes(5) || entry->act.view() != rows->bytes(6)
+                 || entry->id.stream.bytes() != rows->bytes(7) || canonicalBytes(*entry) != bytes)
+            report.faults.push_back(nameOf(*entry) + ": its columns differ from its bytes");
+        expected = rows->integer(1) + 1;
+        previous = hash;
+    }
+}
+
+Status checkProjection(Connection &db, CheckReport &report)
+{
+    Result<Transaction> transaction = Transaction::begin(db); // rolled back at the end of this function
+    if (!transaction)
+        return transaction.error();
+    const Result<Hash> stored = projectionHash(db);
+    if (!stored)
+        return stored.error();
+    report.projection = *stored;
+    const Status rebuilt = rebuildProjection(db);
+    if (!rebuilt) {
+        report.faults.push_back("the projection cannot be rebuilt: " + rebuilt.error().what);
+        return done();
+    }
+    const Result<Hash> again = projectionHash(db);
+    if (!again)
+        return again.error();
+    if (*again != *stored)
+        report.faults.emplace_back("the tables that are read differ from what the entries say");
+    return done();
+}
+
+// Runs a pragma that lists faults row by row; "ok" is SQLite's word for none.
+Status checkPragma(Connection &db, const char *pragma, CheckReport &report)
+{
+    Result<Statement> rows = db.prepare(pragma);
+    if (!rows)
+        return rows.error();
+    for (;;) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        if (rows->text(0) != "ok")
+            report.faults.push_back(std::string(pragma) + ": " + rows->text(0));
+    }
+}
+
+Status checkPhotos(Logbook &book, bool deep, CheckReport &report)
+{
+    const auto photos = photosOf(book, Id{});
+    if (!photos)
+        return photos.error();
+    const PhotoStore store(book.photoFolder());
+    for (const Photo &photo : *photos) {
+        ++report.photos;
+        const auto hash = Hash::parse(photo.hash);
+        if (!hash) {
+            report.faults.push_back("photo " + photo.id.shortText() + ": its name is no hash");
+            continue;
+        }
+        const Status status = deep ? store.verify(*hash) : store.exists(*hash);
+        if (!status)
+            report.faults.push_back("photo " + photo.id.shortText() + ": " + status.error().what);
+    }
+    return done();
+}
+
+} // namespace
+
+Result<CheckReport> checkLogbook(Logbook &book, bool deep)
+{
+    CheckReport report;
+    const auto streams = book.db().number("SELECT count(*) FROM stream");
+    if (!streams)
+        return streams.error();
+    report.streams = *streams;
+    SNUG_TRY(checkPragma(book.db(), "PRAGMA foreign_key_check", report));
+    if (deep)
+        SNUG_TRY(checkPragma(book.db(), "PRAGMA integrity_check", report));
+    SNUG_TRY(checkChains(book.db(), report));
+    SNUG_TRY(checkProjection(book.db(), report));
+    SNUG_TRY(checkPhotos(book, deep, report));
+    return report;
+}
+
+} // namespace snugwalk

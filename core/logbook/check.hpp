@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+// Whether everything in a logbook is what was written.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "logbook/logbook.hpp"
+
+namespace snugwalk {
+
+struct CheckReport {
+    std::int64_t entries = 0;
+    std::int64_t streams = 0;
+    std::int64_t photos = 0;
+    Hash projection;
+    std::vector<std::string> faults; ///< one line each; empty when all is as written
+};
+
+/// Sequence numbers, hashes and the chain of every stream, entries against their columns, the
+/// projection against one rebuilt from entries (in a transaction that is rolled back), foreign keys.
+/// With `deep`, SQLite's own page check and every photo's bytes against its name as well.
+[[nodiscard]] Result<CheckReport> checkLogbook(Logbook &book, bool deep);
+
+/// Copies the logbook with SQLite's online backup into `target`, which must not exist, and its
+/// photos beside it. The copy writes to a new stream of its own when it is opened.
+[[nodiscard]] Status backupLogbook(Logbook &book, const std::string &target);
+
+} // namespace snugwalk

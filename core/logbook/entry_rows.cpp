@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+// Entries out of their table, decoded.
+#include "logbook/entry_rows.hpp"
+
+namespace snugwalk {
+namespace {
+
+using sqlite::Connection;
+using sqlite::Statement;
+
+const std::string columns = "SELECT entry.stream, entry.bytes, entry.hash FROM entry JOIN stream ON stream.id = "
+                            "entry.stream ";
+const std::string order = " ORDER BY entry.hlc, stream.name, entry.seq";
+
+Result<StoredEntry> storedFrom(const Statement &row)
+{
+    StoredEntry stored;
+    stored.streamRow = row.integer(0);
+    stored.bytes = row.bytes(1);
+    Result<Entry> entry = entryFromBytes(stored.bytes);
+    const auto hash = Hash::fromBytes(row.bytes(2));
+    if (!entry)
+        return entry.error();
+    if (!hash)
+        return Error{Errc::Corrupt, "an entry without its hash", "", "run `snugwalk check`"};
+    stored.entry = std::move(entry).value();
+    stored.hash = *hash;
+    return stored;
+}
+
+Status visitRows(Statement &rows, const std::function<Status(const StoredEntry &)> &visit)
+{
+    for (;;) {
+        const Result<bool> row = rows.step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        const Result<StoredEntry> stored = storedFrom(rows);
+        if (!stored)
+            return stored.error();
+        SNUG_TRY(visit(*stored));
+    }
+}
+
+} // namespace
+
+Status eachStoredEntry(Connection &db, const std::function<Status(const StoredEntry &)> &visit)
+{
+    Result<Statement> rows = db.prepare(columns + order);
+    if (!rows)
+        return rows.error();
+    return visitRows(*rows, visit);
+}
+
+Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string &condition, std::string_view bytes)
+{
+    Result<Statement> rows = db.prepare(columns + "WHERE " + condition + order);
+    if (!rows)
+        return rows.error();
+    rows->bindBytes(1, bytes);
+    std::vector<StoredEntry> found;
+    const Status status = visitRows(*rows, [&](const StoredEntry &stored) {
+        found.push_back(stored);
+        return done();
+    });
+    if (!status)
+        return status.error();
+    return found;
+}
+
+Status hashRows(Statement &rows, Hasher &hasher)
+{
+    for (;;) {
+        const Result<bool> row = rows.step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        for (int column = 0; column < rows.columns(); ++column) {
+            const std::string bytes = rows.bytes(column);
+            hasher.add(std::to_string(bytes.size()) + (rows.isNull(column) ? "n" : ":"));
+            hasher.add(bytes);
+        }
+    }
+}
+
+} // namespace snugwalk

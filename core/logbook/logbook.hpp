@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+// The append-only record of everything about the rigs in one file. The only opener of SQLite.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "logbook/entry.hpp"
+#include "logbook/projection.hpp"
+#include "logbook/sqlite.hpp"
+#include "logbook/thing.hpp"
+
+namespace snugwalk {
+
+struct LogbookOptions {
+    DeviceKey device;       ///< who writes
+    std::string label;      ///< the device's name for people
+    const Clock *clock;     ///< outlives the logbook
+    IdSource *ids;          ///< outlives the logbook
+    bool createIfMissing = true;
+};
+
+/// What an act sets on one entity; a null value takes a field away.
+struct Change {
+    Id entity;
+    std::string type;
+    Value::Map fields;
+};
+
+/// What a person did in one go: written whole or not at all.
+struct Act {
+    std::string by;
+    std::optional<LocalTime> at;     ///< the clock's now when not given
+    std::optional<GeoPoint> where;
+    Id scope;                        ///< the walk, null outside one
+    Id undoes;
+    std::vector<Change> changes;
+};
+
+struct Receipt {
+    Id act;
+    std::int64_t entries = 0; ///< 0 when nothing changed
+};
+
+/// One connection, one thread. Every write is one transaction that is on the disk when it returns.
+class Logbook {
+public:
+    /// Opens `file`, making it when missing, and rebuilds the projection when its rules have changed.
+    /// \returns `Corrupt`, `Unsupported` (newer version), `Io` (cannot be written), `Conflict` (locked).
+    [[nodiscard]] static Result<Logbook> open(const std::string &file, LogbookOptions options);
+
+    /// Writes an act. Fields that already have the value are left out. `Io` and `Conflict` leave
+    /// everything as it was.
+    [[nodiscard]] Result<Receipt> record(const Act &act);
+
+    /// Takes back the last act of a walk that has not been taken back yet.
+    /// \returns `NotFound` when there is none.
+    [[nodiscard]] Result<Receipt> undo(const Id &walk, const std::string &by);
+
+    [[nodiscard]] sqlite::Connection &db() { return m_db; }
+    [[nodiscard]] LocalTime now() const { return m_options.clock->now(); }
+    [[nodiscard]] Id newId() { return m_options.ids->next(); }
+    [[nodiscard]] const std::string &file() const { return m_db.file(); }
+    /// The folder that keeps the photos of this logbook.
+    [[nodiscard]] std::string photoFolder() const { return m_db.file() + ".photos"; }
+    [[nodiscard]] const StreamId &stream() const { return m_stream; }
+
+private:
+    Logbook(sqlite::Connection db, LogbookOptions options) : m_db(std::move(db)), m_options(std::move(options)) {}
+    [[nodiscard]] Status start();
+    [[nodiscard]] Status joinStream();
+    [[nodiscard]] Status refreshProjection();
+
+    sqlite::Connection m_db;
+    LogbookOptions m_options;
+    StreamId m_stream;
+    std::int64_t m_streamRow = 0;
+};
+
+} // namespace snugwalk

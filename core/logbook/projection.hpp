@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+// The tables that are read, made from entries and nothing else, so that they can be made again.
+#pragma once
+
+#include <vector>
+
+#include "logbook/entry.hpp"
+#include "logbook/sqlite.hpp"
+
+namespace snugwalk {
+
+/// An entry with its stream's row number in this file.
+struct StoredEntry {
+    std::int64_t streamRow = 0;
+    Entry entry;
+    std::string bytes;
+    Hash hash;
+};
+
+/// Applies one entry: heads, then the row of its entity. Any order of the same entries ends in the
+/// same tables. Call within a transaction.
+[[nodiscard]] Status project(sqlite::Connection &db, const StoredEntry &stored);
+
+/// Empties and fills the projection again from all entries. Call within a transaction.
+[[nodiscard]] Status rebuildProjection(sqlite::Connection &db);
+
+/// A hash over every row of the projection in a fixed order.
+[[nodiscard]] Result<Hash> projectionHash(sqlite::Connection &db);
+
+/// The heads of one field: entry, value, oldest first in total order.
+struct Head {
+    std::int64_t streamRow = 0;
+    EntryId id;
+    std::int64_t hlc = 0;
+    Value value;
+};
+[[nodiscard]] Result<std::vector<Head>> headsOf(sqlite::Connection &db, const Id &entity, std::string_view field);
+
+/// The row number of a stream in this file; `Corrupt` for one it does not know.
+[[nodiscard]] Result<std::int64_t> streamRow(sqlite::Connection &db, const StreamId &stream);
+
+} // namespace snugwalk

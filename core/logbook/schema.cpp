@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: Apache-2.0
+// Migrations by user_version; core/logbook/FORMAT.md tells the tables in words.
+#include "logbook/schema.hpp"
+
+#include <array>
+#include <string>
+
+namespace snugwalk {
+namespace {
+
+// One text a version, never edited once released.
+constexpr std::array migrations = {R"sql(
+CREATE TABLE meta(key TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT, WITHOUT ROWID;
+CREATE TABLE stream(
+    id INTEGER PRIMARY KEY,
+    name BLOB NOT NULL UNIQUE CHECK(length(name) = 24),
+    public_key BLOB NOT NULL CHECK(length(public_key) = 32),
+    label TEXT NOT NULL,
+    own INTEGER NOT NULL CHECK(own IN (0, 1))) STRICT;
+CREATE TABLE entry(
+    stream INTEGER NOT NULL REFERENCES stream(id),
+    seq INTEGER NOT NULL CHECK(seq > 0),
+    hlc INTEGER NOT NULL,
+    entity BLOB NOT NULL CHECK(length(entity) = 16),
+    act BLOB NOT NULL CHECK(length(act) = 16),
+    scope BLOB CHECK(scope IS NULL OR length(scope) = 16),
+    undoes BLOB CHECK(undoes IS NULL OR length(undoes) = 16),
+    bytes BLOB NOT NULL,
+    hash BLOB NOT NULL CHECK(length(hash) = 32),
+    PRIMARY KEY(stream, seq)) STRICT, WITHOUT ROWID;
+CREATE INDEX entry_by_time ON entry(hlc, stream, seq);
+CREATE INDEX entry_by_entity ON entry(entity);
+CREATE INDEX entry_by_act ON entry(act);
+CREATE INDEX entry_by_scope ON entry(scope, hlc) WHERE scope IS NOT NULL;
+CREATE INDEX entry_by_undoes ON entry(undoes) WHERE undoes IS NOT NULL;
+CREATE TRIGGER entry_never_changes BEFORE UPDATE ON entry
+    BEGIN SELECT RAISE(ABORT, 'an entry never changes'); END;
+CREATE TRIGGER entry_never_goes BEFORE DELETE ON entry
+    BEGIN SELECT RAISE(ABORT, 'an entry is never removed'); END;
+CREATE TABLE head(
+    entity BLOB NOT NULL, field TEXT NOT NULL, stream INTEGER NOT NULL, seq INTEGER NOT NULL,
+    hlc INTEGER NOT NULL, value BLOB NOT NULL,
+    PRIMARY KEY(entity, field, stream, seq)) STRICT, WITHOUT ROWID;
+CREATE TABLE dead(
+    entity BLOB NOT NULL, field TEXT NOT NULL, stream INTEGER NOT NULL, seq INTEGER NOT NULL,
+    PRIMARY KEY(entity, field, stream, seq)) STRICT, WITHOUT ROWID;
+CREATE TABLE thing(
+    id BLOB PRIMARY KEY, type TEXT NOT NULL, rig BLOB, parent BLOB, key TEXT, sort INTEGER NOT NULL,
+    doc BLOB NOT NULL) STRICT, WITHOUT ROWID;
+CREATE INDEX thing_by_rig ON thing(type, rig, sort);
+CREATE INDEX thing_by_parent ON thing(parent, type, sort) WHERE parent IS NOT NULL;
+)sql"};
+static_assert(static_cast<std::int64_t>(migrations.size()) == logbookVersion);
+
+Error newer(const std::string &file)
+{
+    return {Errc::Unsupported, "this logbook was written by a newer version of the program; it was not touched", file,
+            "update the program on this machine"};
+}
+
+} // namespace
+
+Status prepareSchema(sqlite::Connection &db)
+{
+    const auto application = db.number("PRAGMA application_id");
+    if (!application)
+        return application.error();
+    const auto version = db.number("PRAGMA user_version");
+    if (!version)
+        return version.error();
+    const auto tables = db.number("SELECT count(*) FROM sqlite_schema");
+    if (!tables)
+        return tables.error();
+    const bool isNew = *tables == 0 && *version == 0;
+    if (!isNew && *application != logbookApplicationId)
+        return Error{Errc::Unsupported, "a database of another program", db.file(), "give a logbook of ours"};
+    if (*version > logbookVersion)
+        return newer(db.file());
+    if (*version == logbookVersion)
+        return done();
+
+    Result<sqlite::Transaction> transaction = sqlite::Transaction::begin(db);
+    if (!transaction)
+        return transaction.error();
+    // another process may have done it while we waited for the lock
+    const auto now = db.number("PRAGMA user_version");
+    if (!now)
+        return now.error();
+    for (auto at = static_cast<std::size_t>(*now); at < migrations.size(); ++at)
+        SNUG_TRY(db.exec(migrations.at(at)));
+    const std::string marks = "PRAGMA application_id = " + std::to_string(logbookApplicationId)
+        + "; PRAGMA user_version = " + std::to_string(logbookVersion);
+    SNUG_TRY(db.exec(marks.c_str()));
+    return std::move(*transaction).commit();
+}
+
+} // namespace snugwalk

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+// SQLite behind values and results. One thread a connection.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/result.hpp"
+
+struct sqlite3;
+struct sqlite3_stmt;
+
+namespace snugwalk::sqlite {
+
+/// A prepared statement; finalised on destruction. Parameters count from 1, columns from 0.
+class Statement {
+public:
+    void bind(int at, std::int64_t value);
+    void bind(int at, std::string_view text);
+    void bindBytes(int at, std::string_view bytes);
+    void bindNull(int at);
+
+    /// True with a row to read, false at the end.
+    [[nodiscard]] Result<bool> step();
+    /// Runs to the end and makes the statement ready for new parameters.
+    [[nodiscard]] Status run();
+    void reset();
+
+    [[nodiscard]] std::int64_t integer(int column) const;
+    [[nodiscard]] std::string text(int column) const;
+    [[nodiscard]] std::string bytes(int column) const;
+    [[nodiscard]] bool isNull(int column) const;
+    [[nodiscard]] int columns() const;
+
+private:
+    friend class Connection;
+    struct Finalize {
+        void operator()(sqlite3_stmt *statement) const;
+    };
+    std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
+};
+
+enum class OpenMode { ReadWrite, Create, ReadOnly };
+
+class Connection {
+public:
+    [[nodiscard]] static Result<Connection> open(const std::string &file, OpenMode mode);
+
+    [[nodiscard]] Status exec(const char *sql);
+    [[nodiscard]] Result<Statement> prepare(std::string_view sql) const;
+    /// The first column of the first row as a number; `fallback` without a row.
+    [[nodiscard]] Result<std::int64_t> number(std::string_view sql, std::int64_t fallback = 0) const;
+    [[nodiscard]] sqlite3 *raw() const { return m_db.get(); }
+    [[nodiscard]] const std::string &file() const { return m_file; }
+
+private:
+    struct Close {
+        void operator()(sqlite3 *db) const;
+    };
+    std::unique_ptr<sqlite3, Close> m_db;
+    std::string m_file;
+};
+
+/// Takes the write lock at once; rolls back on destruction unless `commit` succeeded.
+class Transaction {
+public:
+    [[nodiscard]] static Result<Transaction> begin(Connection &db);
+    Transaction(Transaction &&other) noexcept;
+    Transaction &operator=(Transaction &&) = delete;
+    ~Transaction();
+    [[nodiscard]] Status commit() &&;
+
+private:
+    explicit Transaction(Connection &db) : m_db(&db) {}
+    Connection *m_db;
+};
+
+/// What SQLite last refused, in words for a person: full disk, locked, damaged, not writable.
+[[nodiscard]] Error lastError(sqlite3 *db, const std::string &file);
+
+} // namespace snugwalk::sqlite

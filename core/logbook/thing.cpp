@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+// Rows of things.
+#include "logbook/thing.hpp"
+
+#include <array>
+#include <utility>
+
+#include "base/text.hpp"
+#include "base/time.hpp"
+
+namespace snugwalk {
+namespace {
+
+using sqlite::Connection;
+using sqlite::Statement;
+
+// Which member of a thing says what it belongs to, what it is about and when it was.
+struct Shape {
+    std::string_view type;
+    const char *parent;
+    const char *key;
+    const char *sort;
+};
+constexpr std::array shapes = {
+    Shape{"rig", "", "name", ""},          Shape{"walk", "", "kind", "started"},
+    Shape{"mark", "walk", "point", "at"},  Shape{"finding", "opened_on", "point", "opened"},
+    Shape{"look", "finding", "", "at"},    Shape{"mend", "", "action", "at"},
+    Shape{"photo", "finding", "hash", "added"}, Shape{"trip", "", "title", "start"},
+    Shape{"stay", "", "name", "from"},     Shape{"happening", "", "kind", "at"},
+};
+
+Shape shapeOf(std::string_view type)
+{
+    for (const Shape &shape : shapes) {
+        if (shape.type == type)
+            return shape;
+    }
+    return {type, "", "", ""}; // of a newer version: kept, and shown by its id alone
+}
+
+void bindId(Statement &statement, int at, const Value &v)
+{
+    const auto id = Id::parse(v.asString().value_or(""));
+    if (id)
+        statement.bindBytes(at, id->view());
+    else
+        statement.bindNull(at);
+}
+
+Status removeThing(Connection &db, const Id &id)
+{
+    Result<Statement> statement = db.prepare("DELETE FROM thing WHERE id = ?");
+    if (!statement)
+        return statement.error();
+    statement->bindBytes(1, id.view());
+    return statement->run();
+}
+
+Result<std::vector<Thing>> readThings(Statement &rows)
+{
+    std::vector<Thing> things;
+    for (;;) {
+        const Result<bool> row = rows.step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return things;
+        Result<Value> doc = decodeCbor(rows.bytes(1));
+        if (!doc)
+            return doc.error();
+        things.push_back({Id::fromBytes(rows.bytes(0)), std::move(doc).value()});
+    }
+}
+
+Error notThere(std::string_view type, std::string_view id)
+{
+    return {Errc::NotFound, "there is no such " + std::string(type), std::string(id), "list them first"};
+}
+
+} // namespace
+
+Status putThing(Connection &db, const Id &id, const std::string &type, const Value::Map &doc)
+{
+    if (doc.empty())
+        return removeThing(db, id);
+    Result<Statement> statement = db.prepare("INSERT OR REPLACE INTO thing VALUES(?, ?, ?, ?, ?, ?, ?)");
+    if (!statement)
+        return statement.error();
+    const Shape shape = shapeOf(type);
+    const Value whole(doc);
+    const auto when = parseLocal(whole[shape.sort].asString().value_or(""));
+    statement->bindBytes(1, id.view());
+    statement->bind(2, type);
+    bindId(*statement, 3, whole["rig"]);
+    bindId(*statement, 4, whole[shape.parent]);
+    statement->bind(5, whole[shape.key].asString().value_or(""));
+    statement->bind(6, when ? toMillis(when->instant) : 0LL);
+    statement->bindBytes(7, encodeCbor(whole));
+    return statement->run();
+}
+
+Result<std::vector<Thing>> thingsOfRig(Connection &db, std::string_view type, const Id &rig)
+{
+    Result<Statement> rows = db.prepare(rig.isNull()
+                                            ? "SELECT id, doc FROM thing WHERE type = ? ORDER BY sort, id"
+                                            : "SELECT id, doc FROM thing WHERE type = ? AND rig = ? ORDER BY sort, id");
+    if (!rows)
+        return rows.error();
+    rows->bind(1, type);
+    if (!rig.isNull())
+        rows->bindBytes(2, rig.view());
+    return readThings(*rows);
+}
+
+Result<std::vector<Thing>> thingsOfParent(Connection &db, std::string_view type, const Id &parent)
+{
+    Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE parent = ? AND type = ? ORDER BY sort, id");
+    if (!rows)
+        return rows.error();
+    rows->bindBytes(1, parent.view());
+    rows->bind(2, type);
+    return readThings(*rows);
+}
+
+Result<Thing> thing(Connection &db, std::string_view type, const Id &id)
+{
+    Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE id = ? AND type = ?");
+    if (!rows)
+        return rows.error();
+    rows->bindBytes(1, id.view());
+    rows->bind(2, type);
+    Result<std::vector<Thing>> things = readThings(*rows);
+    if (!things)
+        return things.error();
+    if (things->empty())
+        return notThere(type, id.text());
+    return std::move(things->front());
+}
+
+Result<Thing> thingByPrefix(Connection &db, std::string_view type, std::string_view prefix)
+{
+    const std::string wanted = lowerAscii(prefix);
+    const std::string name = std::string(type) + " " + std::string(prefix);
+    if (wanted.size() < 4 || wanted.find_first_not_of("0123456789abcdef") != std::string::npos)
+        return Error{Errc::InvalidInput, "not an id", name, "give at least 4 of its hexadecimal digits"};
+    Result<Statement> rows =
+        db.prepare("SELECT id, doc FROM thing WHERE type = ? AND substr(lower(hex(id)), 1, ?) = ? LIMIT 2");
+    if (!rows)
+        return rows.error();
+    rows->bind(1, type);
+    rows->bind(2, static_cast<std::int64_t>(wanted.size()));
+    rows->bind(3, wanted);
+    Result<std::vector<Thing>> things = readThings(*rows);
+    if (!things)
+        return things.error();
+    if (things->empty())
+        return notThere(type, prefix);
+    if (things->size() > 1)
+        return Error{Errc::InvalidInput, "more than one starts so", name, "give more of its digits"};
+    return std::move(things->front());
+}
+
+} // namespace snugwalk

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+// The one projected table: a row a thing, its fields as a document, with what queries sort by.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "logbook/sqlite.hpp"
+#include "base/id.hpp"
+#include "base/value.hpp"
+
+namespace snugwalk {
+
+struct Thing {
+    Id id;
+    Value doc;
+};
+
+/// Writes the row of an entity, or removes it when no field is left.
+[[nodiscard]] Status putThing(sqlite::Connection &db, const Id &id, const std::string &type, const Value::Map &doc);
+
+/// All things of a type, oldest first; of one rig when `rig` is not null.
+[[nodiscard]] Result<std::vector<Thing>> thingsOfRig(sqlite::Connection &db, std::string_view type, const Id &rig);
+/// All things of a type that belong to `parent`: marks of a walk, looks and photos of a finding.
+[[nodiscard]] Result<std::vector<Thing>> thingsOfParent(sqlite::Connection &db, std::string_view type, const Id &parent);
+/// `NotFound` when there is none of that type.
+[[nodiscard]] Result<Thing> thing(sqlite::Connection &db, std::string_view type, const Id &id);
+/// The one thing whose id starts with `prefix` (hexadecimal, 4 digits at least).
+[[nodiscard]] Result<Thing> thingByPrefix(sqlite::Connection &db, std::string_view type, std::string_view prefix);
+
+} // namespace snugwalk
