@@ -42,7 +42,8 @@ Stretch measure(std::span<const GeoPoint> points, std::size_t from, std::size_t 
     Stretch stretch{from, to, from, 0.0};
     for (std::size_t i = from + 1; i < to; ++i) {
         const double d = deviation(end, planeOffset(a, points[i], middle));
-        if (d > stretch.deviation)
+        // Equal but for rounding: the first one, whatever the processor.
+        if (d > stretch.deviation * (1.0 + 1e-9))
             stretch = {from, to, i, d};
     }
     return stretch;
