@@ -107,13 +107,10 @@ public:
     }
 
 private:
-    std::string where() const
-    {
-        return "line " + std::to_string(XML_GetCurrentLineNumber(m_parser.get()));
-    }
     std::string lineAndColumn() const
     {
-        return where() + ", column " + std::to_string(XML_GetCurrentColumnNumber(m_parser.get()) + 1);
+        return "line " + std::to_string(XML_GetCurrentLineNumber(m_parser.get())) + ", column "
+            + std::to_string(XML_GetCurrentColumnNumber(m_parser.get()) + 1);
     }
 
     Error notWellFormed() const
@@ -171,7 +168,7 @@ private:
         if (++m_points > maxPoints)
             return stop(Errc::OutOfRange, "over 5 million points in one file", "split the track");
         m_draft = {};
-        m_where = where();
+        m_line = XML_GetCurrentLineNumber(m_parser.get());
         const auto latitude = attribute(attributes, "lat");
         const auto longitude = attribute(attributes, "lon");
         if (latitude && longitude) {
@@ -210,14 +207,19 @@ private:
         m_draft.time = readTime(text);
     }
 
+    void drop(std::string_view reason)
+    {
+        countDrop(m_track.drops, reason, "line " + std::to_string(m_line));
+    }
+
     void endPoint()
     {
         if (!m_draft.placed)
-            countDrop(m_track.drops, "bad_position", m_where);
+            drop("bad_position");
         else if (!m_draft.hasTime)
-            countDrop(m_track.drops, "no_time", m_where);
+            drop("no_time");
         else if (!m_draft.time)
-            countDrop(m_track.drops, "malformed", m_where);
+            drop("malformed");
         else
             m_track.fixes.push_back({*m_draft.time, m_draft.point, m_draft.hdop, m_draft.speed});
     }
@@ -251,7 +253,7 @@ private:
     std::string m_prefix;
     std::string m_text;
     std::string m_fileName;
-    std::string m_where;
+    XML_Size m_line = 0; // where the present point starts
     Draft m_draft;
     long long m_points = 0;
     std::vector<std::size_t> m_segments; // index of the first fix of each
