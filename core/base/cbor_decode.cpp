@@ -171,4 +171,13 @@ Result<Value> decodeCbor(std::string_view bytes)
     return Decoder(bytes).whole();
 }
 
+Status checkEncodable(const Value &value)
+{
+    // the reader is the one judge of what it takes, so the two can never disagree
+    const Result<Value> back = decodeCbor(encodeCbor(value));
+    if (!back)
+        return Error{Errc::InvalidInput, "cannot be stored: " + back.error().what, "", "correct the text or number"};
+    return done();
+}
+
 } // namespace snugwalk

@@ -41,8 +41,12 @@ Value fromJson(const Json &json)
     case Json::value_t::boolean:
         return json.get<bool>();
     case Json::value_t::number_integer:
-    case Json::value_t::number_unsigned:
         return json.get<std::int64_t>();
+    case Json::value_t::number_unsigned: {
+        // beyond 63 bits it is still a number, but no longer an integer here
+        const auto n = json.get<std::uint64_t>();
+        return n <= 0x7FFFFFFFFFFFFFFFULL ? Value(static_cast<std::int64_t>(n)) : Value(static_cast<double>(n));
+    }
     case Json::value_t::number_float:
         return json.get<double>();
     case Json::value_t::string:

@@ -95,7 +95,7 @@ bool isUtf8(std::string_view text)
 
 std::optional<double> parseDouble(std::string_view text)
 {
-    if (!text.empty() && text.front() == '+')
+    if (text.starts_with('+') && !text.starts_with("+-"))
         text.remove_prefix(1);
     double value = 0.0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);

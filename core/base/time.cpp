@@ -126,6 +126,8 @@ std::optional<LocalTime> parseLocal(std::string_view text)
         int scale = 100;
         for (++at; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at, scale /= 10)
             millis += (text[at] - '0') * scale;
+        if (at == 20)
+            return std::nullopt; // a point promises a digit
     }
     const auto offset = offsetAt(text.substr(at));
     if (!offset)

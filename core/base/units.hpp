@@ -45,7 +45,7 @@ enum class UnitSystem { Si, Us };
 /// `magnitudeSi` picks between a small and a large unit of the same system.
 [[nodiscard]] Unit displayUnit(Dimension dimension, UnitSystem system, double magnitudeSi);
 
-/// The unit a tread depth is read in: millimetres, or 32nds of an inch shown as a decimal inch.
+/// The name of a dimension in JSON and data files, and back.
 [[nodiscard]] std::string_view dimensionName(Dimension dimension);
 [[nodiscard]] std::optional<Dimension> findDimension(std::string_view name);
 /// The SI unit symbol used in JSON for a dimension.

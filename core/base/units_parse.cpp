@@ -30,6 +30,7 @@ std::string plainAscii(std::string_view text)
     out = replaceAll(std::move(out), "\u202f", " "); // narrow no-break space
     out = replaceAll(std::move(out), "\u2044", "/"); // fraction slash
     out = replaceAll(std::move(out), "\u22c5", "·"); // dot operator
+    out = replaceAll(std::move(out), "º", "°");      // the ordinal mark of a Spanish keyboard
     out = replaceAll(std::move(out), "½", " 1/2");
     out = replaceAll(std::move(out), "¼", " 1/4");
     out = replaceAll(std::move(out), "¾", " 3/4");
@@ -66,12 +67,14 @@ std::optional<Number> parseNumber(std::string_view text)
     }
     const auto space = text.rfind(' ', slash);
     double whole = 0.0;
+    double sign = 1.0;
     std::string_view fraction = text;
     if (space != std::string_view::npos) {
         const auto parsed = parseInteger(trim(text.substr(0, space)));
         if (!parsed)
             return std::nullopt;
-        whole = static_cast<double>(*parsed);
+        whole = std::fabs(static_cast<double>(*parsed));
+        sign = text.starts_with('-') ? -1.0 : 1.0; // kept apart: "-0 1/2" is below zero
         fraction = text.substr(space + 1);
     }
     const auto parts = split(fraction, '/');
@@ -79,10 +82,10 @@ std::optional<Number> parseNumber(std::string_view text)
         return std::nullopt;
     const auto top = parseInteger(parts[0]);
     const auto bottom = parseInteger(parts[1]);
-    if (!top || !bottom || *bottom <= 0 || (whole != 0.0 && *top < 0))
+    if (!top || !bottom || *bottom <= 0 || (space != std::string_view::npos && *top < 0))
         return std::nullopt;
     const double part = static_cast<double>(*top) / static_cast<double>(*bottom);
-    return Number{whole < 0.0 ? whole - part : whole + part, true};
+    return Number{sign * (whole + part), true};
 }
 
 // The number ends where the last digit does, counting "in²" style digits as part of the unit.

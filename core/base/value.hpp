@@ -77,6 +77,11 @@ private:
 /// in bytewise order of their encoding, definite lengths only.
 [[nodiscard]] std::string encodeCbor(const Value &value);
 
+/// Whether `value` could be read back once written: no NaN, no text that is not UTF-8, not nested
+/// more than 16 deep. Ask before storing anything that came from outside.
+/// \returns `InvalidInput` with what stands in the way.
+[[nodiscard]] Status checkEncodable(const Value &value);
+
 /// Strict reader of what `encodeCbor` writes and nothing else: refuses depth over 16, trailing
 /// bytes, indefinite lengths, non-shortest forms, duplicate or unsorted keys, bad UTF-8.
 /// \returns `Corrupt` with the byte offset in `where`.
