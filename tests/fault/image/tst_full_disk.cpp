@@ -107,7 +107,7 @@ TEST_CASE("the disk fills up between original and thumbnail; with room again it 
 TEST_CASE("files that may not grow: wherever the limit hits, nothing is left")
 {
     // a small photo whose thumbnail is larger than itself, so that the limit can hit either
-    const std::string photo = makeJpeg(300, 200, noise, 5);
+    const std::string photo = makePng(300, 200, [](int x, int y) { return noise(x % 16, y % 16); });
     const ScratchFolder free;
     PhotoStore freeStore(free.path());
     const Hash hash = freeStore.add(photo, PlainCodec()).value().hash;
