@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+// Months, distance, happenings, the wheel ladder, and never having been looked at.
+#include "due/rules.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "due/events.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr double hundredYears = 36'525.0;
+
+std::string basisOf(const Point &point)
+{
+    return point.sourceTag == "P" ? "published" : "common_practice";
+}
+
+std::string basisOf(const UsageForecast &usage)
+{
+    const bool own = usage.level == UsageLevel::Season || usage.level == UsageLevel::Trips;
+    return own ? "fitted" : "prior";
+}
+
+Firing on(CivilDate date, std::string rule, std::string basis)
+{
+    return {date, date, date, std::move(rule), std::move(basis)};
+}
+
+CivilDate after(CivilDate today, const std::optional<double> &wait)
+{
+    return addDays(today, static_cast<long long>(std::floor(std::min(wait.value_or(hundredYears), hundredYears))));
+}
+
+std::optional<Firing> months(const Point &point, const PointClock &clock, DueBand &band)
+{
+    if (!point.interval.months)
+        return std::nullopt;
+    const int count = *point.interval.months;
+    if (count <= 0) {
+        band.reasons.push_back({"limit_left_out", "months", std::nullopt, Dimension::Count});
+        return std::nullopt;
+    }
+    if (!clock.from)
+        return std::nullopt;
+    const CivilDate start = civilDate(*clock.from);
+    const auto kept = static_cast<long long>(std::floor(clock.keptDays));
+    band.reasons.push_back({"months", formatDate(start), static_cast<double>(count), Dimension::Count});
+    return on(addDays(addMonths(start, count), -kept), "months", basisOf(point));
+}
+
+// Dates at which `left` more will have been driven by `early`/`likely`, and `leftLate` by `late`.
+std::optional<Firing> ahead(const DueContext &c, Distance left, Distance leftLate, std::string rule)
+{
+    const CivilDate today = civilDate(c.now);
+    const auto early = daysToDrive(c.usage, left, today, 0.1);
+    if (!early)
+        return std::nullopt;
+    const auto likely = daysToDrive(c.usage, left, today, 0.5);
+    const auto late = daysToDrive(c.usage, leftLate, today, 0.9);
+    return Firing{after(today, early), after(today, likely), after(today, late), std::move(rule), basisOf(c.usage)};
+}
+
+std::optional<Firing> distance(const DueContext &c, const Point &point, const PointClock &clock, DueBand &band)
+{
+    if (!point.interval.distance)
+        return std::nullopt;
+    const Distance limit = *point.interval.distance;
+    if (limit <= Distance()) {
+        band.reasons.push_back({"limit_left_out", "distance", std::nullopt, Dimension::Count});
+        return std::nullopt;
+    }
+    if (!clock.from)
+        return std::nullopt;
+    const Instant from = clock.from->instant;
+    const Distance used = clock.keptDistance + distanceBetween(c.history, from, c.now.instant);
+    band.atDistance = limit - used;
+    band.reasons.push_back(reasonWith("distance_used", used));
+    band.reasons.push_back(reasonWith("usage", c.usage.yearly, std::string(slug(c.usage.level))));
+    if (used < limit)
+        return ahead(c, limit - used, limit - used, "distance");
+    const auto reached = reachedAt(c.history, from, limit - clock.keptDistance, c.now);
+    return on(civilDate(reached.value_or(*clock.from)), "distance", basisOf(point));
+}
+
+std::optional<Firing> ladder(const DueContext &c, const Point &point, const PointClock &clock, DueBand &band)
+{
+    const auto rung = openRung(c.catalogue, c.history, point, clock, c.now);
+    if (!rung)
+        return std::nullopt;
+    const Instant fitted = rung->fitted.instant;
+    const Distance driven = distanceBetween(c.history, fitted, c.now.instant);
+    const Distance left = rung->from - driven;
+    band.atDistance = band.atDistance ? std::min(*band.atDistance, left) : left;
+    band.reasons.push_back(reasonWith("wheel_fitted", rung->from, formatDate(civilDate(rung->fitted))));
+    const std::string rule = "event:wheel_fitted";
+    if (left > Distance())
+        return ahead(c, left, rung->to - driven, rule);
+    const auto reached = reachedAt(c.history, fitted, rung->from, c.now);
+    Firing firing = on(civilDate(reached.value_or(rung->fitted)), rule, basisOf(point));
+    if (const auto past = reachedAt(c.history, fitted, rung->to, c.now))
+        firing.late = civilDate(*past);
+    else
+        firing.late = after(civilDate(c.now), daysToDrive(c.usage, rung->to - driven, civilDate(c.now), 0.9));
+    return firing;
+}
+
+std::optional<Firing> happening(const DueContext &c, const Point &point, const PointClock &clock, DueBand &band)
+{
+    const Happening *open = unanswered(c.catalogue, c.history, point, clock, c.now);
+    if (open == nullptr)
+        return std::nullopt;
+    const CivilDate date = civilDate(open->at);
+    band.reasons.push_back({"event", open->kind, std::nullopt, Dimension::Count});
+    return on(date, "event:" + open->kind, basisOf(point));
+}
+
+} // namespace
+
+std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock, DueBand &band)
+{
+    std::vector<Firing> all;
+    const auto add = [&](std::optional<Firing> firing) {
+        if (firing)
+            all.push_back(std::move(*firing));
+    };
+    add(happening(context, point, clock, band));
+    add(ladder(context, point, clock, band));
+    add(months(point, clock, band));
+    add(distance(context, point, clock, band));
+    // What is looked at each move needs no date for its first look.
+    const bool onlyEachMove = band.everyMove && !point.interval.months && !point.interval.distance;
+    if (!clock.from && !onlyEachMove) {
+        band.reasons.push_back({"never_looked", {}, std::nullopt, Dimension::Count});
+        add(on(civilDate(context.now), "never_looked", basisOf(point)));
+    }
+    return all;
+}
+
+} // namespace snugwalk
