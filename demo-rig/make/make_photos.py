@@ -17,7 +17,7 @@ from story.shots import SHOTS
 
 WIDE, HIGH = 1600, 1200
 TRACED = (1280, 960)
-LIMIT = 215 * 1024
+LIMIT = 212000
 
 
 def enlarge(picture):

@@ -157,29 +157,35 @@ def camera(scene, px, py, wide, high):
     return np.tile(eye, (len(px), 1)), d
 
 
-def render(scene, wide, high, grid=2, band=12):
-    """Linear picture and depth; grid x grid samples a pixel, all seeded."""
+def sample(scene, xx, yy, k, turn, rng, wide, high):
+    """Colour and depth of one of the four samples of these pixels; each takes its own quarter."""
+    jit = rng.uniform(size=(len(xx), 2))
+    o, d = camera(scene, xx + (k % 2 + jit[:, 0]) / 2, yy + (k // 2 + jit[:, 1]) / 2, wide, high)
+    t, which = nearest(scene.shapes, o, d)
+    t = np.minimum(t, 5000.0)
+    rnd = turn.copy()
+    rnd[:, 0::2] = (rnd[:, 0::2] + k / 4) % 1.0
+    rnd[:, 1::2] = (rnd[:, 1::2] + (k * 3 % 4) / 4) % 1.0
+    return np.minimum(shade(scene, o + d * t[:, None], d, which, rnd), 6.0), t
+
+
+def render(scene, wide, high, band=16):
+    """Linear picture and depth. Two samples a pixel, two more where those differ; all seeded."""
     picture = np.zeros((high, wide, 3))
     depth = np.zeros((high, wide))
     for top in range(0, high, band):
         rows = min(band, high - top)
         rng = np.random.RandomState(scene.seed * 7919 + top)
-        yy, xx = np.mgrid[top:top + rows, 0:wide]
-        yy, xx = yy.ravel().astype(float), xx.ravel().astype(float)
+        yy, xx = (g.ravel().astype(float) for g in np.mgrid[top:top + rows, 0:wide])
         turn = rng.uniform(size=(len(xx), 8))
-        total, deep = np.zeros((len(xx), 3)), np.zeros(len(xx))
-        for k in range(grid * grid):
-            jit = rng.uniform(size=(len(xx), 2))
-            o, d = camera(scene, xx + (k % grid + jit[:, 0]) / grid,
-                          yy + (k // grid + jit[:, 1]) / grid, wide, high)
-            t, which = nearest(scene.shapes, o, d)
-            p = o + d * np.minimum(t, 5000.0)[:, None]
-            rnd = turn.copy()
-            rnd[:, 0::2] = (rnd[:, 0::2] + k / (grid * grid)) % 1.0
-            rnd[:, 1::2] = (rnd[:, 1::2] + (k * 3 % (grid * grid)) / (grid * grid)) % 1.0
-            c = shade(scene, p, d, which, rnd)
-            total += np.minimum(c, 6.0)
-            deep += np.minimum(t, 5000.0)
-        picture[top:top + rows] = (total / grid ** 2).reshape(rows, wide, 3)
-        depth[top:top + rows] = (deep / grid ** 2).reshape(rows, wide)
+        a, ta = sample(scene, xx, yy, 0, turn, rng, wide, high)
+        b, tb = sample(scene, xx, yy, 3, turn, rng, wide, high)
+        colour, deep = (a + b) / 2, (ta + tb) / 2
+        m = np.nonzero(np.abs(a - b).sum(1) > 0.14 * (a + b).sum(1) + 0.03)[0]
+        for k in (1, 2) if len(m) else ():
+            c, tc = sample(scene, xx[m], yy[m], k, turn[m], rng, wide, high)
+            colour[m] += (c - (a + b)[m] / 2) / 4
+            deep[m] += (tc - (ta + tb)[m] / 2) / 4
+        picture[top:top + rows] = colour.reshape(rows, wide, 3)
+        depth[top:top + rows] = deep.reshape(rows, wide)
     return picture, depth

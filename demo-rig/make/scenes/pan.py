@@ -4,10 +4,11 @@ import numpy as np
 from PIL import Image, ImageDraw, ImageFont
 
 from render.noise import Noise
-from render.relief import Relief
 from render.shapes import Dome, Plane, Rod, box, unit
 from render.trace import Scene, Surface, Torch
 from render.film import FONT
+
+from .mix import smooth
 
 PITCH = 44.0
 
@@ -32,13 +33,13 @@ def metal_sheet(seed, marks):
             wob = 1.15 + 0.6 * a.fractal(x / 7, y / 5, 3)
             u, v = 0.50 * dx - 0.87 * dy, 0.87 * dx + 0.50 * dy
             tail = np.exp(-np.maximum(u - 7, 0) / 36) * np.exp(-(v / (8.5 + 0.20 * np.abs(u))) ** 2)
-            smoke = np.maximum(smoke, s * wob * np.where(u > -3, tail, np.exp(-((r - 7) / 3.5) ** 2 * (r > 7))))
+            smoke = np.maximum(smoke, s * wob * np.maximum(tail * smooth(-9, 3, u), 0.8 * np.exp(-(np.maximum(r - 7, 0) / 3.0) ** 2)))
             egg = np.sqrt(((dx - 0.5) / 1.25) ** 2 + dy * dy)
             hole = np.maximum(hole, np.clip((h - egg) * 2.0 + 0.5, 0, 1))
         clean = np.array([0.42, 0.43, 0.445])
         mud = np.array([0.15, 0.125, 0.10])
         col = clean * (1 - dirt[:, None]) + mud * dirt[:, None]
-        col = col * (1 - 0.88 * np.clip(smoke, 0, 1)[:, None]) * (1 - 0.97 * hole[:, None])
+        col = col * (1 - 0.85 * np.clip(smoke, 0, 1)[:, None]) * (1 - 0.97 * hole[:, None])
         gloss = (0.50 * (1 - 0.80 * dirt)) * (1 - 0.8 * np.clip(smoke, 0, 1)) * (1 - hole)
         rough = 0.34 + 0.35 * dirt + 0.3 * np.clip(smoke, 0, 1)
         bump = np.zeros_like(p)
@@ -123,4 +124,4 @@ def rivets(gaps, tilts, smoke, seed=11):
     torches = [Torch((-185, -105, 92), (4, 2, 3), 2.6, 9.0, spread=0.40),
                Torch((240, -260, 260), (0, 0, 0), 0.22, 60.0, (0.86, 0.92, 1.0), 1.2)]
     return Scene(shapes, (22, -205, 92), (5, 1, 9), 31, torches, exposure=1.0, seed=seed,
-                 aperture=4.0)
+                 aperture=3.0)

@@ -32,7 +32,7 @@ EARLY = [
          ["gas hose 450 mm, 2 off"], 186.00, 70),
     walk(3, "before_road", MIA, "2024-10-05 08:10", "2024-10-05 08:24", "yard", [
         cold(6, (380, 380, 382, 381)), measured("nose-weight", reading("nose-weight", "203 kg")),
-    ], "glance"),
+    ], "glance", ("first_of_day", "first_of_trip")),
     walk(4, "after_road", JUN, "2024-10-12 14:10", "2024-10-12 14:55", "yard", [
         four("hub-temperature", "hub-temperature", "°C", (38, 39, 41, 40)),
         measured("belly-pan-sheet", reading("pan-sag", "4 mm")),

@@ -39,7 +39,7 @@ LATE = [
         cold(12, (384, 383, 385, 382)),
         found("tail-lamps", "f9", "dead", 5, spot("rear", 6.4, -0.95, 0.95), None,
               "kerb-side tail lamp out; rust on the lower screw", ["photos/tail-lamp-2025-12.jpg"]),
-    ], "glance"),
+    ], "glance", ("first_of_day", "first_of_trip")),
     mend(7, "2025-12-06 09:05", JUN, ["f9"], "replace", "bulb replaced, earth screw cleaned and greased",
          ["bulb 12 V 5 W", "screw"], 4.20, 25),
     walk(11, "before_road", MIA, "2025-12-06 09:12", "2025-12-06 09:28", "yard", [seen("tail-lamps")], "glance"),

@@ -75,9 +75,13 @@ def count(value):
     return {"kind": "count", "value": value}
 
 
-def walk(number, kind, by, start, finish, place, marks, look="looked"):
-    return {"do": "walk", "id": "w%d" % number, "kind": kind, "by": by, "start": iso(start), "finish": iso(finish),
-            "lat": P[place][0], "lon": P[place][1], "default": {"mark": "pass", "look": look}, "marks": marks}
+def walk(number, kind, by, start, finish, place, marks, look="looked", sets=()):
+    """`sets` are walked on top of the kind's own, such as those of a day's first move."""
+    out = {"do": "walk", "id": "w%d" % number, "kind": kind, "by": by, "start": iso(start), "finish": iso(finish),
+           "lat": P[place][0], "lon": P[place][1], "default": {"mark": "pass", "look": look}, "marks": marks}
+    if sets:
+        out["sets"] = list(sets)
+    return out
 
 
 def mend(number, at, by, closes, action, what, parts, cost, minutes):

@@ -6,12 +6,12 @@ FLAT = (0.0, 0.0)
 
 
 def rivets_september():
-    return pan.rivets([0, 0, 6, 0, 0], [FLAT, FLAT, (0.07, -0.03), FLAT, FLAT], [0, 0.05, 0.6, 0.05, 0])
+    return pan.rivets([0, 0, 6, 0, 0], [FLAT, FLAT, (0.07, -0.03), FLAT, FLAT], [0, 0.05, 0.5, 0.05, 0])
 
 
 def rivets_november():
     return pan.rivets([0, 0.9, 14, 1.5, 0], [FLAT, (0.05, -0.04), (0.16, -0.06), (-0.08, -0.05), FLAT],
-                      [0, 1.1, 1.3, 1.1, 0.1])
+                      [0, 0.8, 0.95, 0.8, 0.1])
 
 
 def shot(name, scene, words, when, place="yard", turned=False):
