@@ -140,8 +140,8 @@ def nmea(points):
         course = math.degrees(math.atan2((q[2] - p[2]) * 0.72, q[1] - p[1])) % 360
         place = minutes(lat, 2, "NS") + "," + minutes(lon, 3, "EW")
         clock = t.strftime("%H%M%S.00")
-        out.append(sentence("GPRMC,%s,A,%s,%.1f,%.1f,%s,,,A" % (clock, place, speed * 1.943844, course, t.strftime("%d%m%y"))))
         out.append(sentence("GPGGA,%s,%s,1,09,0.9,%.1f,M,9.4,M,," % (clock, place, ele)))
+        out.append(sentence("GPRMC,%s,A,%s,%.1f,%.1f,%s,,,A" % (clock, place, speed * 1.943844, course, t.strftime("%d%m%y"))))
     return "".join(out)
 
 
