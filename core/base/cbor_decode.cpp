@@ -30,10 +30,7 @@ public:
     }
 
 private:
-    Error fault(const char *what) const
-    {
-        return {Errc::Corrupt, what, "byte " + std::to_string(m_at), ""};
-    }
+    Error fault(const char *what) const { return {Errc::Corrupt, what, "byte " + std::to_string(m_at), ""}; }
 
     Result<Head> head()
     {
@@ -166,17 +163,15 @@ private:
 
 } // namespace
 
-Result<Value> decodeCbor(std::string_view bytes)
-{
-    return Decoder(bytes).whole();
-}
+Result<Value> decodeCbor(std::string_view bytes) { return Decoder(bytes).whole(); }
 
 Status checkEncodable(const Value &value)
 {
     // the reader is the one judge of what it takes, so the two can never disagree
     const Result<Value> back = decodeCbor(encodeCbor(value));
     if (!back)
-        return Error{Errc::InvalidInput, "cannot be stored: " + back.error().what, "", "correct the text or number"};
+        return Error{Errc::InvalidInput, "cannot be stored: " + back.error().what, "",
+                     "correct the text or number"};
     return done();
 }
 

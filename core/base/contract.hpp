@@ -16,6 +16,5 @@ namespace snugwalk::detail {
 
 } // namespace snugwalk::detail
 
-#define SNUG_ASSERT(condition)                                                                     \
-    ((condition) ? static_cast<void>(0)                                                            \
-                 : ::snugwalk::detail::promiseBroken(#condition, __FILE__, __LINE__))
+#define SNUG_ASSERT(condition)                                                                               \
+    ((condition) ? static_cast<void>(0) : ::snugwalk::detail::promiseBroken(#condition, __FILE__, __LINE__))

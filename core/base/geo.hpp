@@ -13,8 +13,8 @@ namespace snugwalk {
 struct GeoPoint {
     double latitude = 0.0;
     double longitude = 0.0;
-    std::optional<double> altitude;  ///< metres above mean sea level
-    std::optional<Length> accuracy;  ///< 68 % radius, as the receiver says
+    std::optional<double> altitude; ///< metres above mean sea level
+    std::optional<Length> accuracy; ///< 68 % radius, as the receiver says
     friend bool operator==(const GeoPoint &, const GeoPoint &) = default;
 };
 

@@ -9,15 +9,9 @@
 
 namespace snugwalk {
 
-std::string Id::text() const
-{
-    return toHex(view());
-}
+std::string Id::text() const { return toHex(view()); }
 
-std::string Id::shortText() const
-{
-    return text().substr(0, 8);
-}
+std::string Id::shortText() const { return text().substr(0, 8); }
 
 Id Id::fromBytes(std::string_view raw)
 {

@@ -45,7 +45,8 @@ Value fromJson(const Json &json)
     case Json::value_t::number_unsigned: {
         // beyond 63 bits it is still a number, but no longer an integer here
         const auto n = json.get<std::uint64_t>();
-        return n <= 0x7FFFFFFFFFFFFFFFULL ? Value(static_cast<std::int64_t>(n)) : Value(static_cast<double>(n));
+        return n <= 0x7FFFFFFFFFFFFFFFULL ? Value(static_cast<std::int64_t>(n))
+                                          : Value(static_cast<double>(n));
     }
     case Json::value_t::number_float:
         return json.get<double>();
@@ -99,7 +100,8 @@ std::string lineAndColumn(std::string_view text, std::size_t byte)
 
 std::string toJson(const Value &value, bool indented)
 {
-    return std::visit(ToJson{}, value.variant()).dump(indented ? 2 : -1, ' ', false, Json::error_handler_t::replace);
+    return std::visit(ToJson{}, value.variant())
+        .dump(indented ? 2 : -1, ' ', false, Json::error_handler_t::replace);
 }
 
 Result<Value> parseJson(std::string_view text)
@@ -109,7 +111,8 @@ Result<Value> parseJson(std::string_view text)
     try {
         return fromJson(Json::parse(text.begin(), text.end()));
     } catch (const Json::parse_error &fault) {
-        return Error{Errc::InvalidInput, "not JSON", lineAndColumn(text, fault.byte), "correct the text there"};
+        return Error{Errc::InvalidInput, "not JSON", lineAndColumn(text, fault.byte),
+                     "correct the text there"};
     } catch (const Json::exception &) {
         return Error{Errc::InvalidInput, "JSON with a number or text that cannot be read", "", "correct it"};
     }

@@ -35,15 +35,15 @@ using Distance = Quantity<struct DistanceDim>; ///< metre; travelled on the road
 using Mass = Quantity<struct MassDim>;         ///< kilogram
 using Force = Quantity<struct ForceDim>;       ///< newton
 using Pressure = Quantity<struct PressureDim>; ///< pascal, gauge: what a tire gauge shows
-using AbsolutePressure = Quantity<struct AbsolutePressureDim>; ///< pascal above vacuum
-using Torque = Quantity<struct TorqueDim>;     ///< newton metre
+using AbsolutePressure = Quantity<struct AbsolutePressureDim>;           ///< pascal above vacuum
+using Torque = Quantity<struct TorqueDim>;                               ///< newton metre
 using TemperatureDifference = Quantity<struct TemperatureDifferenceDim>; ///< kelvin
-using Speed = Quantity<struct SpeedDim>;       ///< metre a second
-using Volume = Quantity<struct VolumeDim>;     ///< cubic metre
-using Angle = Quantity<struct AngleDim>;       ///< radian
-using Duration = Quantity<struct DurationDim>; ///< second
-using Voltage = Quantity<struct VoltageDim>;   ///< volt
-using Current = Quantity<struct CurrentDim>;   ///< ampere
+using Speed = Quantity<struct SpeedDim>;                                 ///< metre a second
+using Volume = Quantity<struct VolumeDim>;                               ///< cubic metre
+using Angle = Quantity<struct AngleDim>;                                 ///< radian
+using Duration = Quantity<struct DurationDim>;                           ///< second
+using Voltage = Quantity<struct VoltageDim>;                             ///< volt
+using Current = Quantity<struct CurrentDim>;                             ///< ampere
 
 /// A point on the thermometer, in kelvin. Points do not add; their difference is a
 /// `TemperatureDifference`.

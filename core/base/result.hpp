@@ -17,9 +17,9 @@ enum class Errc {
     OutOfRange,   ///< understood, but beyond what can be true
     Unsupported,  ///< understood, but not something this version does
     NotFound,
-    Conflict,     ///< another writer, or a state that forbids the act
-    Io,           ///< the disk or the system refused
-    Corrupt,      ///< stored bytes are not what was written
+    Conflict, ///< another writer, or a state that forbids the act
+    Io,       ///< the disk or the system refused
+    Corrupt,  ///< stored bytes are not what was written
     Network
 };
 
@@ -34,8 +34,10 @@ struct Error {
 template <typename T>
 class [[nodiscard]] Result {
 public:
-    Result(T value) : m_state(std::in_place_index<0>, std::move(value)) {}     // NOLINT(google-explicit-constructor)
-    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) {} // NOLINT(google-explicit-constructor)
+    // NOLINTBEGIN(google-explicit-constructor): `return value;` and `return Error{...};` are the point
+    Result(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
+    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) {}
+    // NOLINTEND(google-explicit-constructor)
 
     [[nodiscard]] bool has_value() const { return m_state.index() == 0; }
     explicit operator bool() const { return has_value(); }
@@ -74,10 +76,7 @@ private:
 using Status = Result<std::monostate>;
 
 /// The success of a `Status`.
-[[nodiscard]] inline Status done()
-{
-    return std::monostate{};
-}
+[[nodiscard]] inline Status done() { return std::monostate{}; }
 
 /// Exit code of the command line: 2 usage, 3 input, 4 not found, 5 storage, 6 conflict, 7 network.
 [[nodiscard]] int exitCode(Errc code);
@@ -88,9 +87,9 @@ using Status = Result<std::monostate>;
 } // namespace snugwalk
 
 /// Leaves the enclosing function with the error of `expression`, if it has one.
-#define SNUG_TRY(expression)                                                                       \
-    do {                                                                                           \
-        auto snugTried = (expression);                                                             \
-        if (!snugTried)                                                                            \
-            return snugTried.error();                                                              \
+#define SNUG_TRY(expression)                                                                                 \
+    do {                                                                                                     \
+        auto snugTried = (expression);                                                                       \
+        if (!snugTried)                                                                                      \
+            return snugTried.error();                                                                        \
     } while (false)

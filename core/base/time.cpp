@@ -29,10 +29,7 @@ std::string clockText(Instant local, bool withSeconds)
     return text;
 }
 
-Instant localInstant(const LocalTime &time)
-{
-    return time.instant + minutes(time.offset.minutes);
-}
+Instant localInstant(const LocalTime &time) { return time.instant + minutes(time.offset.minutes); }
 
 // A number of exactly `digits` digits at `at`.
 std::optional<int> digitsAt(std::string_view text, std::size_t at, std::size_t digits)
@@ -132,15 +129,12 @@ std::optional<LocalTime> parseLocal(std::string_view text)
     const auto offset = offsetAt(text.substr(at));
     if (!offset)
         return std::nullopt;
-    const Instant local = startOfDay(*date) + hours(*h) + minutes(*m) + seconds(*s == 60 ? 59 : *s)
-        + milliseconds(millis);
+    const Instant local =
+        startOfDay(*date) + hours(*h) + minutes(*m) + seconds(*s == 60 ? 59 : *s) + milliseconds(millis);
     return LocalTime{local - minutes(offset->minutes), ZoneOffset{offset->minutes}};
 }
 
-CivilDate civilDate(const LocalTime &time)
-{
-    return CivilDate(floor<days>(localInstant(time)));
-}
+CivilDate civilDate(const LocalTime &time) { return CivilDate(floor<days>(localInstant(time))); }
 
 CivilDate addMonths(CivilDate date, int count)
 {
@@ -150,15 +144,9 @@ CivilDate addMonths(CivilDate date, int count)
     return moved;
 }
 
-CivilDate addDays(CivilDate date, long long count)
-{
-    return CivilDate(sys_days(date) + days(count));
-}
+CivilDate addDays(CivilDate date, long long count) { return CivilDate(sys_days(date) + days(count)); }
 
-long long daysBetween(CivilDate from, CivilDate to)
-{
-    return (sys_days(to) - sys_days(from)).count();
-}
+long long daysBetween(CivilDate from, CivilDate to) { return (sys_days(to) - sys_days(from)).count(); }
 
 LocalTime SystemClock::now() const
 {

@@ -27,14 +27,8 @@ struct LocalTime {
     friend constexpr auto operator<=>(const LocalTime &, const LocalTime &) = default;
 };
 
-[[nodiscard]] constexpr long long toMillis(Instant instant)
-{
-    return instant.time_since_epoch().count();
-}
-[[nodiscard]] constexpr Instant fromMillis(long long ms)
-{
-    return Instant(std::chrono::milliseconds(ms));
-}
+[[nodiscard]] constexpr long long toMillis(Instant instant) { return instant.time_since_epoch().count(); }
+[[nodiscard]] constexpr Instant fromMillis(long long ms) { return Instant(std::chrono::milliseconds(ms)); }
 
 /// "2026-11-24T08:10:00Z"; milliseconds are printed only when not zero. Source [RFC3339].
 [[nodiscard]] std::string formatInstant(Instant instant);
@@ -50,10 +44,7 @@ struct LocalTime {
 [[nodiscard]] std::optional<CivilDate> parseDate(std::string_view text);
 
 [[nodiscard]] CivilDate civilDate(const LocalTime &time);
-[[nodiscard]] constexpr Instant startOfDay(CivilDate date)
-{
-    return Instant(std::chrono::sys_days(date));
-}
+[[nodiscard]] constexpr Instant startOfDay(CivilDate date) { return Instant(std::chrono::sys_days(date)); }
 /// Month-end clamp: 31 January + 1 month = 28 or 29 February.
 [[nodiscard]] CivilDate addMonths(CivilDate date, int months);
 [[nodiscard]] CivilDate addDays(CivilDate date, long long days);

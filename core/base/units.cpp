@@ -43,10 +43,10 @@ constexpr std::array unitTable = {
     Unit{Dimension::Pressure, "bar", "bar bars", 1e5},
     Unit{Dimension::Pressure, "psi", "psi psig lbf/in²", poundForce / (inch * inch)},
     Unit{Dimension::Torque, "N·m", "n·m nm n-m n*m n.m", 1.0},
-    Unit{Dimension::Torque, "lb·ft", "lb·ft lbf·ft ft·lb ft·lbf ft·lbs lb-ft ft-lb ft-lbs ftlb ftlbs lbft lb.ft ft.lb",
-         poundForce * foot},
+    Unit{Dimension::Torque, "lb·ft",
+         "lb·ft lbf·ft ft·lb ft·lbf ft·lbs lb-ft ft-lb ft-lbs ftlb ftlbs lbft lb.ft ft.lb", poundForce *foot},
     Unit{Dimension::Torque, "lb·in", "lb·in lbf·in in·lb in·lbf in·lbs lb-in in-lb in-lbs inlb inlbs lbin",
-         poundForce * inch},
+         poundForce *inch},
     Unit{Dimension::Temperature, "K", "k kelvin", 1.0},
     Unit{Dimension::Temperature, "°C", "°c c degc celsius", 1.0, 273.15},
     Unit{Dimension::Temperature, "°F", "°f f degf fahrenheit", 5.0 / 9.0, 459.67},
@@ -146,8 +146,8 @@ std::string_view displaySymbol(Dimension dimension, UnitSystem system, double ma
 int displayDecimals(const Unit &unit, double shown)
 {
     const double size = std::fabs(shown);
-    if (unit.dimension == Dimension::Count || unit.symbol == "kPa" || unit.symbol == "kg"
-        || unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL")
+    if (unit.dimension == Dimension::Count || unit.symbol == "kPa" || unit.symbol == "kg" ||
+        unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL")
         return 0;
     if (unit.symbol == "in")
         return 2;
@@ -158,10 +158,7 @@ int displayDecimals(const Unit &unit, double shown)
 
 } // namespace
 
-std::span<const Unit> allUnits()
-{
-    return unitTable;
-}
+std::span<const Unit> allUnits() { return unitTable; }
 
 std::optional<Unit> findUnit(Dimension dimension, std::string_view text)
 {

@@ -33,10 +33,7 @@ struct Unit {
 {
     return (value + unit.offset) * unit.factor;
 }
-[[nodiscard]] constexpr double fromSi(const Unit &unit, double si)
-{
-    return si / unit.factor - unit.offset;
-}
+[[nodiscard]] constexpr double fromSi(const Unit &unit, double si) { return si / unit.factor - unit.offset; }
 
 /// Which units a person wants to read.
 enum class UnitSystem { Si, Us };
@@ -61,10 +58,10 @@ enum class UnitSystem { Si, Us };
 
 template <typename Q>
 struct DimensionOf;
-#define SNUG_DIMENSION(Type)                                                                       \
-    template <>                                                                                    \
-    struct DimensionOf<Type> {                                                                     \
-        static constexpr Dimension value = Dimension::Type;                                        \
+#define SNUG_DIMENSION(Type)                                                                                 \
+    template <>                                                                                              \
+    struct DimensionOf<Type> {                                                                               \
+        static constexpr Dimension value = Dimension::Type;                                                  \
     };
 SNUG_DIMENSION(Length)
 SNUG_DIMENSION(Distance)

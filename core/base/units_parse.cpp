@@ -92,7 +92,8 @@ std::optional<Number> parseNumber(std::string_view text)
 std::size_t numberLength(std::string_view text)
 {
     std::size_t end = 0;
-    while (end < text.size() && std::string_view("0123456789.,/+- ").find(text[end]) != std::string_view::npos)
+    while (end < text.size() &&
+           std::string_view("0123456789.,/+- ").find(text[end]) != std::string_view::npos)
         ++end;
     return end;
 }

@@ -27,24 +27,26 @@ public:
     using Variant = std::variant<std::monostate, bool, std::int64_t, double, std::string, Bytes, List, Map>;
 
     Value() = default;
-    Value(bool v) : m_v(v) {}                               // NOLINT(google-explicit-constructor)
-    Value(int v) : m_v(static_cast<std::int64_t>(v)) {}     // NOLINT(google-explicit-constructor)
-    Value(std::int64_t v) : m_v(v) {}                       // NOLINT(google-explicit-constructor)
-    Value(long long v) : m_v(static_cast<std::int64_t>(v)) {} // NOLINT(google-explicit-constructor)
-    Value(std::size_t v) : m_v(static_cast<std::int64_t>(v)) {} // NOLINT(google-explicit-constructor)
-    Value(double v) : m_v(v) {}                             // NOLINT(google-explicit-constructor)
-    Value(std::string v) : m_v(std::move(v)) {}             // NOLINT(google-explicit-constructor)
-    Value(std::string_view v) : m_v(std::string(v)) {}      // NOLINT(google-explicit-constructor)
-    Value(const char *v) : m_v(std::string(v)) {}           // NOLINT(google-explicit-constructor)
-    Value(Bytes v) : m_v(std::move(v)) {}                   // NOLINT(google-explicit-constructor)
-    Value(List v) : m_v(std::move(v)) {}                    // NOLINT(google-explicit-constructor)
-    Value(Map v) : m_v(std::move(v)) {}                     // NOLINT(google-explicit-constructor)
+    // NOLINTBEGIN(google-explicit-constructor): trees are written as plain values
+    Value(bool v) : m_v(v) {}
+    Value(int v) : m_v(static_cast<std::int64_t>(v)) {}
+    Value(std::int64_t v) : m_v(v) {}
+    Value(long long v) : m_v(static_cast<std::int64_t>(v)) {}
+    Value(std::size_t v) : m_v(static_cast<std::int64_t>(v)) {}
+    Value(double v) : m_v(v) {}
+    Value(std::string v) : m_v(std::move(v)) {}
+    Value(std::string_view v) : m_v(std::string(v)) {}
+    Value(const char *v) : m_v(std::string(v)) {}
+    Value(Bytes v) : m_v(std::move(v)) {}
+    Value(List v) : m_v(std::move(v)) {}
+    Value(Map v) : m_v(std::move(v)) {}
     template <typename T>
-    Value(const std::optional<T> &v) // NOLINT(google-explicit-constructor)
+    Value(const std::optional<T> &v)
     {
         if (v)
             *this = Value(*v);
     }
+    // NOLINTEND(google-explicit-constructor)
 
     [[nodiscard]] bool isNull() const { return std::holds_alternative<std::monostate>(m_v); }
     [[nodiscard]] bool isMap() const { return std::holds_alternative<Map>(m_v); }

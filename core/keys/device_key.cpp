@@ -35,10 +35,7 @@ DeviceKey DeviceKey::fromSeed(std::string_view seed)
     return key;
 }
 
-DeviceKey DeviceKey::random()
-{
-    return fromSeed(randomBytes(crypto_sign_SEEDBYTES));
-}
+DeviceKey DeviceKey::random() { return fromSeed(randomBytes(crypto_sign_SEEDBYTES)); }
 
 std::string DeviceKey::publicKey() const
 {
@@ -46,15 +43,9 @@ std::string DeviceKey::publicKey() const
     return asText(m_secret.data() + 32, 32);
 }
 
-std::string DeviceKey::seed() const
-{
-    return asText(m_secret.data(), 32);
-}
+std::string DeviceKey::seed() const { return asText(m_secret.data(), 32); }
 
-Id DeviceKey::deviceId() const
-{
-    return Id::fromBytes(blake2b(publicKey()).view().substr(0, 16));
-}
+Id DeviceKey::deviceId() const { return Id::fromBytes(blake2b(publicKey()).view().substr(0, 16)); }
 
 std::string DeviceKey::sign(std::string_view message) const
 {
@@ -66,8 +57,8 @@ std::string DeviceKey::sign(std::string_view message) const
 bool verifySignature(std::string_view publicKey, std::string_view message, std::string_view signature)
 {
     detail::sodiumReady();
-    return publicKey.size() == crypto_sign_PUBLICKEYBYTES && signature.size() == crypto_sign_BYTES
-        && crypto_sign_verify_detached(raw(signature), raw(message), message.size(), raw(publicKey)) == 0;
+    return publicKey.size() == crypto_sign_PUBLICKEYBYTES && signature.size() == crypto_sign_BYTES &&
+           crypto_sign_verify_detached(raw(signature), raw(message), message.size(), raw(publicKey)) == 0;
 }
 
 std::string StreamId::bytes() const
@@ -75,10 +66,7 @@ std::string StreamId::bytes() const
     return std::string(device.view()) + asText(incarnation.data(), incarnation.size());
 }
 
-std::string StreamId::bytesHex() const
-{
-    return toHex(asText(incarnation.data(), incarnation.size()));
-}
+std::string StreamId::bytesHex() const { return toHex(asText(incarnation.data(), incarnation.size())); }
 
 Result<StreamId> streamFromBytes(std::string_view bytes)
 {

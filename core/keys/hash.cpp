@@ -19,10 +19,7 @@ const unsigned char *raw(std::string_view bytes)
 
 } // namespace
 
-std::string Hash::text() const
-{
-    return toHex(view());
-}
+std::string Hash::text() const { return toHex(view()); }
 
 std::optional<Hash> Hash::fromBytes(std::string_view raw)
 {
@@ -91,14 +88,8 @@ std::string randomBytes(std::size_t size)
     return bytes;
 }
 
-Id RandomIds::next()
-{
-    return Id::fromBytes(randomBytes(16));
-}
+Id RandomIds::next() { return Id::fromBytes(randomBytes(16)); }
 
-Id CountingIds::next()
-{
-    return derivedId("counting", m_seed, std::to_string(++m_count));
-}
+Id CountingIds::next() { return derivedId("counting", m_seed, std::to_string(++m_count)); }
 
 } // namespace snugwalk
