@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "trip/nmea_sentence.hpp"
+#include "trip/track_order.hpp"
 
 namespace snugwalk {
 namespace {
@@ -80,6 +81,7 @@ public:
         }
         if (m_track.fixes.empty())
             return nothing();
+        orderRuns(m_track.fixes);
         return std::move(m_track);
     }
 

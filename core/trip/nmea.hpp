@@ -8,7 +8,7 @@
 namespace snugwalk {
 
 /// The fixes of RMC and GGA sentences of any talker. Both sentences of one moment make one fix; the
-/// date comes from the nearest RMC. Other sentences, comments, binary messages and whatever stands
+/// date comes from the nearest RMC. Recordings put together in one log are sorted by time. Other sentences, comments, binary messages and whatever stands
 /// before a `$` are passed over; a bad sentence costs only itself.
 ///
 /// \param bytes  the whole log, at most 64 MiB.

@@ -61,7 +61,8 @@ std::optional<CivilDate> readDate(std::string_view text)
     const auto y = twoDigits(text, 4);
     if (text.size() != 6 || !d || !m || !y)
         return std::nullopt;
-    const CivilDate date = year(*y < 80 ? 2000 + *y : 1900 + *y) / static_cast<unsigned>(*m) / static_cast<unsigned>(*d);
+    const CivilDate date(year(*y < 80 ? 2000 + *y : 1900 + *y), month(static_cast<unsigned>(*m)),
+                         day(static_cast<unsigned>(*d)));
     return date.ok() ? std::optional(date) : std::nullopt;
 }
 

@@ -54,6 +54,7 @@ TEST_CASE("GGA takes its date from the nearest RMC, over midnight too")
                                  + rmc("235959", "010126") + gga("000000"));
     REQUIRE(track);
     REQUIRE(track->fixes.size() == 6);
+    CHECK(track->drops.empty());
     CHECK(formatInstant(track->fixes[0].time) == "2025-12-31T23:59:58Z");
     CHECK(formatInstant(track->fixes[3].time) == "2026-01-01T00:00:01Z");
     CHECK(formatInstant(track->fixes[5].time) == "2026-01-02T00:00:00Z");
@@ -119,4 +120,16 @@ TEST_CASE("every line of a log counts, however the lines end")
         REQUIRE(track);
         CHECK(track->fixes.size() == 50);
     }
+}
+
+TEST_CASE("recordings put together in the wrong order are sorted, a wild clock is not")
+{
+    const auto track = parseNmea(rmc("152500", "010526") + rmc("152501", "010526") + rmc("000000", "060180")
+                                 + rmc("152502", "010526") + rmc("152503", "010526") + rmc("143300", "010526")
+                                 + rmc("143301", "010526"));
+    REQUIRE(track);
+    REQUIRE(track->fixes.size() == 7);
+    CHECK(formatInstant(track->fixes[0].time) == "2026-05-01T14:33:00Z");
+    CHECK(formatInstant(track->fixes[2].time) == "2026-05-01T15:25:00Z");
+    CHECK(formatInstant(track->fixes[4].time) == "1980-01-06T00:00:00Z"); // left to the sums to drop
 }
