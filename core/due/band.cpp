@@ -65,6 +65,8 @@ std::optional<DueBand> bandOf(const DueContext &context, const Point &point, con
     band.severity = severityOf(point);
     band.everyMove = isEachMove(point);
     addLookReasons(clock, band);
+    if (clock.lastLook)
+        band.afterLook = likelyAfterLook(context, point, *clock.lastLook);
     const std::vector<Firing> all = firings(context, point, clock, band);
     if (!all.empty()) {
         takeFirst(all, band);

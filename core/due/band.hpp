@@ -29,6 +29,7 @@ struct DueBand {
     bool pastDue = false;   ///< late has passed
     bool everLooked = false;
     std::optional<CivilDate> lastLook;
+    std::optional<CivilDate> afterLook; ///< likely date counted from the last look alone, mends left out
 };
 
 /// Bands of the points the rig has: whichever fires first of months and distance since the last

@@ -138,4 +138,18 @@ std::vector<Firing> firings(const DueContext &context, const Point &point, const
     return all;
 }
 
+std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point &point, LocalTime looked)
+{
+    PointClock clock;
+    clock.from = looked;
+    DueBand unused;
+    const auto byMonths = months(point, clock, unused);
+    const auto byDistance = distance(context, point, clock, unused);
+    if (byMonths && byDistance)
+        return std::min(byMonths->likely, byDistance->likely);
+    if (byMonths)
+        return byMonths->likely;
+    return byDistance ? std::optional(byDistance->likely) : std::nullopt;
+}
+
 } // namespace snugwalk

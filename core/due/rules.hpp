@@ -31,4 +31,8 @@ struct DueContext {
 [[nodiscard]] std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock,
                                           DueBand &band);
 
+/// The likely date by months and distance counted from a look alone, as if nothing was mended since.
+[[nodiscard]] std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point &point,
+                                                       LocalTime looked);
+
 } // namespace snugwalk

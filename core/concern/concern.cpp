@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: Apache-2.0
+// Consequence times chance, on the number scale, with holds before everything else.
+#include "concern/concern.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "concern/reading_holds.hpp"
+#include "due/ordered.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr double daysPerMonth = 365.25 / 12.0;
+constexpr double mostMonths = 12.0;
+constexpr double usualTripDays = 3.0;      // common practice, no source
+constexpr double mendSoonFrom = 50.0;
+constexpr double matrixFloorChance = 0.01; // severity I at 1 % or more is at least mend soon
+constexpr double failureDoubt = 2.0;       // time to failure known within a factor of 2, common practice
+constexpr std::array monthsToFailure = {24.0, 12.0, 6.0, 0.5, 0.02};
+
+double chance(int grade, double months, double slower)
+{
+    const auto index = static_cast<std::size_t>(std::clamp(grade, 1, 5) - 1);
+    return -std::expm1(-std::max(months, 0.0) / (monthsToFailure[index] * slower));
+}
+
+double tripMonths(const RigHistory &history, LocalTime now)
+{
+    return std::min(tripDays(history, now) / daysPerMonth, mostMonths);
+}
+
+double monthsAhead(const DueBand *band, LocalTime lookedAt, const RigHistory &history, LocalTime now)
+{
+    const double trip = tripMonths(history, now);
+    if (band == nullptr)
+        return mostMonths;
+    if (band->everyMove)
+        return trip;
+    const std::optional<CivilDate> due = band->afterLook ? band->afterLook : band->likely;
+    if (!due)
+        return mostMonths;
+    const CivilDate looked = civilDate(lookedAt);
+    const double toDue = static_cast<double>(daysBetween(looked, *due)) / daysPerMonth;
+    const double toTrip = static_cast<double>(daysBetween(looked, civilDate(now))) / daysPerMonth + trip;
+    return std::clamp(std::max(toDue, toTrip), 0.0, mostMonths);
+}
+
+std::vector<HoldHit> holdsOf(const Point &point, const Finding &finding, int grade, const RigHistory &history,
+                             LocalTime now)
+{
+    std::vector<HoldHit> hits = holdsByDefect(point, finding.defect, grade);
+    for (HoldHit &hit : holdsByReading(point, history, now)) {
+        const std::string &named = finding.place.named;
+        if (named.empty() || hit.place.empty() || named == hit.place)
+            hits.push_back(std::move(hit));
+    }
+    return hits;
+}
+
+void setNumbers(Concern &c, const Point &point, int grade)
+{
+    const double consequence = consequenceOf(point);
+    c.grade = grade;
+    c.chance = chance(grade, c.monthsAhead, 1.0);
+    c.risk = consequence * c.chance;
+    c.number = concernNumber(c.risk);
+    c.low = concernNumber(consequence * chance(grade, c.monthsAhead, failureDoubt));
+    c.high = concernNumber(consequence * chance(grade, c.monthsAhead, 1.0 / failureDoubt));
+}
+
+void setCall(Concern &c, const Point &point)
+{
+    if (!c.holds.empty()) {
+        c.call = Call::Hold;
+        c.forbids = c.holds.front().forbids;
+        return;
+    }
+    const bool floor = severityOf(point) == Severity::I && c.chance >= matrixFloorChance;
+    c.call = c.number >= mendSoonFrom || floor ? Call::MendSoon : Call::Watch;
+}
+
+void tellWhy(Concern &c, const Point &point)
+{
+    c.why.push_back({"consequence", point.consequence.empty() ? "C" : point.consequence.front(),
+                     consequenceOf(point), Dimension::Count});
+    c.why.push_back({"grade", {}, static_cast<double>(c.grade), Dimension::Count});
+    c.why.push_back({"months_ahead", {}, c.monthsAhead, Dimension::Count});
+    c.why.push_back({"chance", {}, c.chance, Dimension::Fraction});
+    for (const HoldHit &hold : c.holds)
+        c.why.push_back({"hold", hold.rule, hold.si, hold.dimension});
+    if (c.waitsForConfirm)
+        c.why.push_back({"confirm_pending", {}, std::nullopt, Dimension::Count});
+}
+
+Concern mendedConcern(const Point &point, const RigHistory &history, LocalTime now)
+{
+    Concern c;
+    c.waitsForConfirm = true;
+    c.monthsAhead = tripMonths(history, now);
+    setNumbers(c, point, 1);
+    c.call = Call::Watch;
+    tellWhy(c, point);
+    return c;
+}
+
+} // namespace
+
+std::string_view slug(Call call)
+{
+    switch (call) {
+    case Call::None:
+        return "none";
+    case Call::Watch:
+        return "watch";
+    case Call::MendSoon:
+        return "mend_soon";
+    case Call::Hold:
+        return "hold";
+    }
+    return "none";
+}
+
+double concernNumber(double risk)
+{
+    return risk > 0.0 ? std::clamp(25.0 * (std::log10(risk) + 2.0), 0.0, 100.0) : 0.0;
+}
+
+double chanceOfFailing(int grade, double months)
+{
+    return chance(grade, months, 1.0);
+}
+
+double tripDays(const RigHistory &history, LocalTime now)
+{
+    std::vector<double> days;
+    for (const Trip &trip : history.trips) {
+        const auto length = trip.end.instant - trip.start.instant;
+        if (trip.end.instant <= now.instant && length.count() > 0)
+            days.push_back(std::chrono::duration<double, std::chrono::days::period>(length).count());
+    }
+    if (days.empty())
+        return usualTripDays;
+    std::sort(days.begin(), days.end());
+    const std::size_t middle = days.size() / 2;
+    return days.size() % 2 == 1 ? days[middle] : (days[middle - 1] + days[middle]) / 2.0;
+}
+
+Concern concernOf(const Point &point, const FindingHistory &finding, const RigHistory &history, const DueBand *band,
+                  LocalTime now)
+{
+    const FindingHistory f = ordered(finding);
+    const Look *look = lastLook(f, now.instant);
+    const FindingStatus status = statusAt(f, now.instant);
+    if (f.finding.opened.instant > now.instant || status == FindingStatus::Gone || status == FindingStatus::Confirmed)
+        return {};
+    if (status == FindingStatus::Mended)
+        return mendedConcern(point, history, now);
+    Concern c;
+    const int grade = look != nullptr ? look->grade : 1;
+    c.monthsAhead = monthsAhead(band, look != nullptr ? look->at : f.finding.opened, history, now);
+    c.holds = holdsOf(point, f.finding, grade, history, now);
+    setNumbers(c, point, grade);
+    setCall(c, point);
+    tellWhy(c, point);
+    return c;
+}
+
+} // namespace snugwalk

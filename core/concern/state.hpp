@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+// The state of a rig: what was looked at, what is open, and what it forbids. Never one number.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "concern/concern.hpp"
+
+namespace snugwalk {
+
+struct OpenFinding {
+    Id id;
+    std::string point;
+    std::string defect;
+    FindingStatus status = FindingStatus::Open; ///< open, or mended and waiting for a pass
+    int grade = 0;
+    Concern concern;
+    std::optional<CivilDate> due; ///< likely date of the point
+    bool tiedWithFirst = false;   ///< its range overlaps that of the first of the same call
+};
+
+/// One ground for a hold; `finding` is null when it comes from a number, an event or a look that failed.
+struct StateHold {
+    HoldHit hit;
+    Id finding;
+    bool acceptable = false; ///< could not look: one point, one journey; a found hold never
+};
+
+struct CouldNotLook {
+    std::string point;
+    std::string reason;
+    bool holds = false;
+};
+
+struct RigState {
+    std::vector<OpenFinding> open; ///< hold first, then risk, then due date, then id
+    std::vector<StateHold> holds;
+    int hold = 0;     ///< findings on hold, and holds without a finding
+    int mendSoon = 0;
+    int watch = 0;
+    std::set<std::string> forbids;
+    // The last walk with a mark
+    Id walk;
+    int lookedAt = 0; ///< points passed or with attention
+    std::optional<LocalTime> lookedSince;
+    std::string by;
+    std::vector<CouldNotLook> couldNotLook;
+    int pastDue = 0;
+    int dueNow = 0; ///< past due included
+    int neverLooked = 0;
+};
+
+/// `bands` from `dueBands` for the same history and moment. Order of the history never matters.
+///
+/// A point that could not be looked at holds when it is on the hold list, belonged to the sets that
+/// are walked before a move (or to the walk's own sets), and has not been looked at since. Rule 15:
+/// after a blow-out, kerb strike, flood, impact or roll-over the event's points hold until looked at.
+[[nodiscard]] RigState stateOf(const Catalogue &catalogue, const RigHistory &history,
+                               const std::vector<DueBand> &bands, LocalTime now);
+
+} // namespace snugwalk
