@@ -16,7 +16,7 @@ from story.places import P
 from story.shots import SHOTS
 
 WIDE, HIGH = 1600, 1200
-TRACED = (1280, 960)
+TRACED = (1200, 900)
 LIMIT = 212000
 
 

@@ -92,7 +92,7 @@ def lit_by(torch, casters, p, n, s, view, u, v, open_sky):
     on = (face > 0).astype(float)
     idx = np.nonzero(on)[0]
     if torch.radius >= WIDE:
-        on *= 0.3 + 0.7 * open_sky
+        on *= 0.5 + 0.5 * open_sky
     elif len(idx):
         on[idx] = ~blocked(casters, p[idx] + n[idx] * 0.02, l[idx], far[idx], 0.5)
     beam = beam * on
@@ -128,8 +128,8 @@ def shade(scene, p, d, which, rnd):
         soft = unit(r + s.rough[:, None] * (h - r) * 0.8)
         tint = s.colour * s.metal + (1 - s.metal)
         fres = s.gloss + (1 - s.gloss) * (1 - np.clip(dot(n, view), 0, 1)) ** 5 * (1 - s.rough)
-        c = (s.colour * (1 - 0.85 * s.metal) * surround(scene, h) * 1.3
-             + tint * surround(scene, soft) * fres[:, None]) * (0.25 + 0.75 * open_sky)[:, None]
+        c = (s.colour * (1 - 0.85 * s.metal) * surround(scene, unit(n + 0.25 * h)) * 1.2
+             + tint * surround(scene, soft) * fres[:, None]) * (0.5 + 0.5 * open_sky)[:, None]
         for k, torch in enumerate(scene.torches):
             c = c + lit_by(torch, casters, q, n, s, view, rnd[m, 2 + 2 * k], rnd[m, 3 + 2 * k], open_sky)
         if s.glow is not None:
@@ -181,7 +181,7 @@ def render(scene, wide, high, band=16):
         a, ta = sample(scene, xx, yy, 0, turn, rng, wide, high)
         b, tb = sample(scene, xx, yy, 3, turn, rng, wide, high)
         colour, deep = (a + b) / 2, (ta + tb) / 2
-        m = np.nonzero(np.abs(a - b).sum(1) > 0.14 * (a + b).sum(1) + 0.03)[0]
+        m = np.nonzero(np.abs(a - b).sum(1) > 0.14 * (a + b).sum(1) + 0.02)[0]
         for k in (1, 2) if len(m) else ():
             c, tc = sample(scene, xx[m], yy[m], k, turn[m], rng, wide, high)
             colour[m] += (c - (a + b)[m] / 2) / 4
