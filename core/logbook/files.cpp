@@ -7,8 +7,8 @@
 #include <cstdint>
 #include <cstdio>
 #include <fcntl.h>
-#include <system_error>
 #include <sys/stat.h>
+#include <system_error>
 #include <unistd.h>
 
 #include "base/text.hpp"
@@ -79,7 +79,7 @@ constexpr Words words[] = {
 
 Error tooLarge(const fs::path &path, std::size_t maxBytes)
 {
-    constexpr std::size_t mebibyte = 1024 * 1024;
+    constexpr std::size_t mebibyte = std::size_t{1024} * 1024;
     const std::string limit = maxBytes % mebibyte == 0 && maxBytes > 0
                                   ? std::to_string(maxBytes / mebibyte) + " MiB"
                                   : std::to_string(maxBytes) + " bytes";
@@ -155,8 +155,8 @@ enum class Present { Keep, Replace };
 
 Status moveInPlace(const fs::path &part, const fs::path &path, std::string_view bytes, Present present)
 {
-    const int moved = present == Present::Replace ? ::rename(part.c_str(), path.c_str())
-                                                  : renameUnlessThere(part, path);
+    const int moved =
+        present == Present::Replace ? ::rename(part.c_str(), path.c_str()) : renameUnlessThere(part, path);
     if (moved == 0)
         return done();
     if (errno != EEXIST)
@@ -184,8 +184,8 @@ Status writeDurably(const fs::path &path, std::string_view bytes, Present presen
 Error systemError(int number, const fs::path &path)
 {
     const Errc code = number == ENOENT ? Errc::NotFound : Errc::Io;
-    const auto *found = std::find_if(std::begin(words), std::end(words),
-                                     [&](const Words &w) { return w.number == number; });
+    const auto *found =
+        std::find_if(std::begin(words), std::end(words), [&](const Words &w) { return w.number == number; });
     if (found != std::end(words))
         return {code, found->what, path.string(), found->act};
     return {code, std::system_category().message(number), path.string(), "try again"};

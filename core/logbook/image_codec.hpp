@@ -19,14 +19,14 @@ struct ImageSize {
 };
 
 // Limits of a photo, looked at in its header before anything is decoded.
-inline constexpr std::size_t maxPhotoBytes = 64U * 1024 * 1024;
+inline constexpr std::size_t maxPhotoBytes = std::size_t{64} * 1024 * 1024;
 inline constexpr std::int64_t maxPhotoPixels = 64'000'000;
 inline constexpr int maxPhotoSide = 32'767;
 
 inline constexpr int thumbnailEdge = 480; ///< pixels, the longest edge
 inline constexpr int thumbnailQuality = 82;
 /// A thumbnail travels with the entries; when quality 82 needs more bytes, quality goes down.
-inline constexpr std::size_t maxThumbnailBytes = 32U * 1024;
+inline constexpr std::size_t maxThumbnailBytes = std::size_t{32} * 1024;
 
 /// Decodes JPEG and PNG. Both makers (command line and app) live in `platform/image`.
 class ImageCodec {
@@ -65,7 +65,8 @@ public:
     if (longest <= maxEdge)
         return size;
     const auto side = [&](int s) {
-        return static_cast<int>(std::max<std::int64_t>(1, (2 * std::int64_t{s} * maxEdge + longest) / (2 * longest)));
+        return static_cast<int>(
+            std::max<std::int64_t>(1, (2 * std::int64_t{s} * maxEdge + longest) / (2 * longest)));
     };
     return {side(size.width), side(size.height)};
 }

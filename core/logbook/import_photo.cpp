@@ -7,12 +7,6 @@
 #include "logbook/query.hpp"
 
 namespace snugwalk {
-namespace {
-
-constexpr std::size_t maxPhotoBytes = std::size_t{64} * 1024 * 1024;
-
-} // namespace
-
 Result<Photo> importPhoto(Logbook &book, std::string_view bytes, const ImageCodec &codec, const PhotoOf &of,
                           const Doer &doer)
 {
@@ -45,8 +39,8 @@ Result<Photo> importPhoto(Logbook &book, std::string_view bytes, const ImageCode
     return photo;
 }
 
-Result<Photo> importPhotoFile(Logbook &book, const std::string &file, const ImageCodec &codec, const PhotoOf &of,
-                              const Doer &doer)
+Result<Photo> importPhotoFile(Logbook &book, const std::string &file, const ImageCodec &codec,
+                              const PhotoOf &of, const Doer &doer)
 {
     const Result<std::string> bytes = readFile(file, maxPhotoBytes);
     if (!bytes)

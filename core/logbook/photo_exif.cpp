@@ -63,7 +63,8 @@ public:
     }
 
     // nothing for n/0; `ifUnknown` for 0/0, which the standard's users write for "not known"
-    [[nodiscard]] std::optional<double> rational(std::size_t index, std::optional<double> ifUnknown = {}) const
+    [[nodiscard]] std::optional<double> rational(std::size_t index,
+                                                 std::optional<double> ifUnknown = {}) const
     {
         if (!holds(EXIF_FORMAT_RATIONAL, 8, index))
             return std::nullopt;
@@ -84,10 +85,7 @@ private:
     ExifByteOrder m_order;
 };
 
-Field gps(const Data &data, int tag)
-{
-    return {data, EXIF_IFD_GPS, tag};
-}
+Field gps(const Data &data, int tag) { return {data, EXIF_IFD_GPS, tag}; }
 
 // Degrees, minutes, seconds with the hemisphere's letter.
 std::optional<double> angle(const Data &data, int tag, int letterTag, char positive, char negative)
@@ -137,10 +135,7 @@ std::optional<Instant> gpsInstant(const Data &data)
     return readGpsInstant(gps(data, EXIF_TAG_GPS_DATE_STAMP).text(), *parts[0], *parts[1], *parts[2]);
 }
 
-std::string exifText(const Data &data, int tag)
-{
-    return Field(data, EXIF_IFD_EXIF, tag).text();
-}
+std::string exifText(const Data &data, int tag) { return Field(data, EXIF_IFD_EXIF, tag).text(); }
 
 void readTime(const Data &data, ExifFacts &facts)
 {

@@ -16,7 +16,7 @@
 namespace snugwalk {
 
 struct PhotoFacts {
-    Hash hash; ///< of the original's bytes
+    Hash hash;             ///< of the original's bytes
     std::int64_t size = 0; ///< bytes
     std::string mime;      ///< image/jpeg or image/png
     int width = 0;         ///< pixels as stored, before it is turned

@@ -25,10 +25,7 @@ Error withoutPicture()
     return {Errc::InvalidInput, "the file holds no picture", "", "choose another photo"};
 }
 
-std::uint8_t byteAt(std::string_view bytes, std::size_t at)
-{
-    return static_cast<std::uint8_t>(bytes[at]);
-}
+std::uint8_t byteAt(std::string_view bytes, std::size_t at) { return static_cast<std::uint8_t>(bytes[at]); }
 
 std::size_t bigEndian(std::string_view bytes)
 {
@@ -121,14 +118,8 @@ Result<PhotoParts> readPhotoParts(std::string_view bytes)
     return Error{Errc::Unsupported, "only JPEG and PNG photos", "", "save the photo as JPEG and try again"};
 }
 
-const char *mimeType(PhotoKind kind)
-{
-    return kind == PhotoKind::Jpeg ? "image/jpeg" : "image/png";
-}
+const char *mimeType(PhotoKind kind) { return kind == PhotoKind::Jpeg ? "image/jpeg" : "image/png"; }
 
-const char *fileExtension(PhotoKind kind)
-{
-    return kind == PhotoKind::Jpeg ? ".jpg" : ".png";
-}
+const char *fileExtension(PhotoKind kind) { return kind == PhotoKind::Jpeg ? ".jpg" : ".png"; }
 
 } // namespace snugwalk

@@ -22,7 +22,7 @@ struct PhotoParts {
 /// without a picture.
 [[nodiscard]] Result<PhotoParts> readPhotoParts(std::string_view bytes);
 
-[[nodiscard]] const char *mimeType(PhotoKind kind);     ///< image/jpeg or image/png
+[[nodiscard]] const char *mimeType(PhotoKind kind);      ///< image/jpeg or image/png
 [[nodiscard]] const char *fileExtension(PhotoKind kind); ///< .jpg or .png
 
 } // namespace snugwalk

@@ -115,8 +115,8 @@ Status PhotoStore::verify(const Hash &hash) const
     if (!bytes && !isTooLong)
         return bytes.error();
     if (isTooLong || blake2b(*bytes) != hash)
-        return Error{Errc::Corrupt, "the stored photo is not the one that was kept", pathOf(hash, "").string(),
-                     "add it again, or fetch it from another device"};
+        return Error{Errc::Corrupt, "the stored photo is not the one that was kept",
+                     pathOf(hash, "").string(), "add it again, or fetch it from another device"};
     return done();
 }
 

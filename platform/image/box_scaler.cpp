@@ -11,10 +11,7 @@ namespace {
 
 constexpr std::size_t channels = 3;
 
-std::size_t count(int side)
-{
-    return static_cast<std::size_t>(side);
-}
+std::size_t count(int side) { return static_cast<std::size_t>(side); }
 
 } // namespace
 
@@ -57,7 +54,8 @@ void BoxScaler::pour(std::size_t outRow, std::uint64_t weight)
 
 void BoxScaler::finishRow()
 {
-    const std::uint64_t area = static_cast<std::uint64_t>(m_from.width) * static_cast<std::uint64_t>(m_from.height);
+    const std::uint64_t area =
+        static_cast<std::uint64_t>(m_from.width) * static_cast<std::uint64_t>(m_from.height);
     for (std::uint64_t &sum : m_sums) {
         m_rgb.push_back(static_cast<std::uint8_t>((sum + area / 2) / area));
         sum = 0;
@@ -94,14 +92,22 @@ Pixels turnedUpright(const Pixels &stored, int orientation)
     const int h = stored.size.height;
     const auto source = [&](int x, int y) -> std::pair<int, int> {
         switch (orientation) {
-        case 2: return {w - 1 - x, y};
-        case 3: return {w - 1 - x, h - 1 - y};
-        case 4: return {x, h - 1 - y};
-        case 5: return {y, x};
-        case 6: return {y, h - 1 - x};
-        case 7: return {w - 1 - y, h - 1 - x};
-        case 8: return {w - 1 - y, x};
-        default: return {x, y};
+        case 2:
+            return {w - 1 - x, y};
+        case 3:
+            return {w - 1 - x, h - 1 - y};
+        case 4:
+            return {x, h - 1 - y};
+        case 5:
+            return {y, x};
+        case 6:
+            return {y, h - 1 - x};
+        case 7:
+            return {w - 1 - y, h - 1 - x};
+        case 8:
+            return {w - 1 - y, x};
+        default:
+            return {x, y};
         }
     };
     Pixels turned{upright(stored.size, orientation), {}};

@@ -24,7 +24,8 @@ public:
     [[nodiscard]] std::string bytes() const { return {reinterpret_cast<const char *>(m_out), m_size}; }
     [[nodiscard]] Error error() const
     {
-        return {Errc::Io, "the thumbnail could not be made", m_errors.message, "close something and try again"};
+        return {Errc::Io, "the thumbnail could not be made", m_errors.message,
+                "close something and try again"};
     }
 
 private:

@@ -25,9 +25,12 @@ bool losesPixels(const jpeg_error_mgr &manager)
     constexpr int endOfImage = 0xd9;
     switch (manager.msg_code) {
     case JWRN_ADOBE_XFORM:
-    case JWRN_JFIF_MAJOR: return false;
-    case JWRN_EXTRANEOUS_DATA: return manager.msg_parm.i[1] != endOfImage;
-    default: return true;
+    case JWRN_JFIF_MAJOR:
+        return false;
+    case JWRN_EXTRANEOUS_DATA:
+        return manager.msg_parm.i[1] != endOfImage;
+    default:
+        return true;
     }
 }
 

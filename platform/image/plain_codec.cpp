@@ -10,10 +10,7 @@
 namespace snugwalk {
 namespace {
 
-bool looksLikePng(std::string_view bytes)
-{
-    return bytes.starts_with("\x89PNG");
-}
+bool looksLikePng(std::string_view bytes) { return bytes.starts_with("\x89PNG"); }
 
 } // namespace
 

@@ -74,7 +74,7 @@ bool Reader::readHeader()
     if (setjmp(png_jmpbuf(m_png)) != 0)
         return false;
     png_set_user_limits(m_png, PNG_UINT_31_MAX, PNG_UINT_31_MAX); // our own limits have better words
-    png_set_chunk_malloc_max(m_png, 8U * 1024 * 1024);
+    png_set_chunk_malloc_max(m_png, png_alloc_size_t{8} * 1024 * 1024);
     png_set_read_fn(m_png, this, onRead);
     png_read_info(m_png, m_info);
     constexpr png_uint_32 most = PNG_UINT_31_MAX;
@@ -90,7 +90,8 @@ void Reader::addRow(const std::uint8_t *rgba)
     for (std::size_t i = 0; i < m_rgb.size(); ++i) {
         const std::uint8_t *pixel = rgba + i / 3 * channels;
         const int cover = pixel[3];
-        m_rgb[i] = static_cast<std::uint8_t>((pixel[i % 3] * cover + white * (white - cover) + white / 2) / white);
+        m_rgb[i] =
+            static_cast<std::uint8_t>((pixel[i % 3] * cover + white * (white - cover) + white / 2) / white);
     }
     m_scaler->addRow(m_rgb.data());
 }

@@ -15,7 +15,8 @@
 namespace snugwalk {
 namespace {
 
-constexpr int allocationLimitMb = 512; // 64 million pixels of four bytes fit; Qt's own limit of 128 would not do
+constexpr int allocationLimitMb =
+    512; // 64 million pixels of four bytes fit; Qt's own limit of 128 would not do
 
 // Qt reads from a device; neither copies the bytes.
 class Source {
@@ -51,14 +52,22 @@ private:
 QTransform turn(int orientation)
 {
     switch (orientation) { // m11 m12 m21 m22: x' = m11 x + m21 y, y' = m12 x + m22 y
-    case 2: return {-1, 0, 0, 1, 0, 0};
-    case 3: return {-1, 0, 0, -1, 0, 0};
-    case 4: return {1, 0, 0, -1, 0, 0};
-    case 5: return {0, 1, 1, 0, 0, 0};
-    case 6: return {0, 1, -1, 0, 0, 0};
-    case 7: return {0, -1, -1, 0, 0, 0};
-    case 8: return {0, -1, 1, 0, 0, 0};
-    default: return {};
+    case 2:
+        return {-1, 0, 0, 1, 0, 0};
+    case 3:
+        return {-1, 0, 0, -1, 0, 0};
+    case 4:
+        return {1, 0, 0, -1, 0, 0};
+    case 5:
+        return {0, 1, 1, 0, 0, 0};
+    case 6:
+        return {0, 1, -1, 0, 0, 0};
+    case 7:
+        return {0, -1, -1, 0, 0, 0};
+    case 8:
+        return {0, -1, 1, 0, 0, 0};
+    default:
+        return {};
     }
 }
 
@@ -91,10 +100,7 @@ Result<std::string> encode(const QImage &image)
 
 } // namespace
 
-Result<ImageSize> QtCodec::probe(std::string_view bytes) const
-{
-    return Source(bytes).size();
-}
+Result<ImageSize> QtCodec::probe(std::string_view bytes) const { return Source(bytes).size(); }
 
 Result<std::string> QtCodec::thumbnail(std::string_view bytes, int orientation, int maxEdge) const
 {

@@ -35,7 +35,8 @@ mkdir -p "$work/out"
 # package version file licence from: one photo into the folder to be
 take() {
     local package=$1 version=$2 file=$3 licence=$4 from=$5
-    local name="$package-$(basename "$file")"
+    local name
+    name="$package-$(basename "$file")"
     cp "$from" "$work/out/$name"
     printf '%s\t%s\t%s\t%s\t%s\n' "$name" "$package" "$version" "$file" "$licence" >>"$work/out/list.tsv"
 }

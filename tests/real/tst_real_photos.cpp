@@ -69,13 +69,15 @@ std::string output(const std::string &command)
 Value reported(const fs::path &path)
 {
     const auto json = parseJson(output("exiftool -n -G1 -json -IFD0:Orientation -ExifIFD:DateTimeOriginal "
-                                       "-ExifIFD:OffsetTimeOriginal -GPS:all '" + path.string() + "' 2>/dev/null"));
+                                       "-ExifIFD:OffsetTimeOriginal -GPS:all '" +
+                                       path.string() + "' 2>/dev/null"));
     if (!json || json->list().empty())
         leaveWithout("no exiftool (Debian: libimage-exiftool-perl), or it cannot read " + path.string());
     return json->list().front();
 }
 
-std::optional<double> signedBy(const Value &report, const char *tag, const char *letterTag, const char *negative)
+std::optional<double> signedBy(const Value &report, const char *tag, const char *letterTag,
+                               const char *negative)
 {
     const auto size = report[tag].asDouble();
     const auto letter = report[letterTag].asString();
@@ -128,7 +130,9 @@ void compareTime(const Value &report, const PhotoFacts &facts, Seen &seen)
     const auto time = report["GPS:GPSTimeStamp"].asString();
     if (day.size() == 10)
         day[4] = day[7] = '-';
-    const std::string expected = offset ? ourText(report) + *offset : day.empty() || !time ? "" : day + "T" + *time + "Z";
+    const std::string expected = offset                 ? ourText(report) + *offset
+                                 : day.empty() || !time ? ""
+                                                        : day + "T" + *time + "Z";
     const auto instant = parseLocal(expected);
     REQUIRE(instant.has_value() == facts.taken.has_value());
     if (!instant)
@@ -157,8 +161,9 @@ TEST_CASE("time, orientation and place of real photos as ExifTool reports them")
             FAIL("refused: ", facts.error().what, ", ", facts.error().where);
         std::printf("%s: %d x %d, orientation %d, %s, %s\n", label.c_str(), facts->width, facts->height,
                     facts->orientation, facts->takenText.empty() ? "no time" : facts->takenText.c_str(),
-                    facts->place ? (fixed(facts->place->latitude, 6) + " " + fixed(facts->place->longitude, 6)).c_str()
-                                 : "no place");
+                    facts->place
+                        ? (fixed(facts->place->latitude, 6) + " " + fixed(facts->place->longitude, 6)).c_str()
+                        : "no place");
         const auto orientation = report["IFD0:Orientation"].asInt().value_or(1);
         CHECK(facts->orientation == (orientation >= 1 && orientation <= 8 ? orientation : 1));
         seen.turned += facts->orientation != 1 ? 1 : 0;
@@ -168,8 +173,8 @@ TEST_CASE("time, orientation and place of real photos as ExifTool reports them")
         CHECK(store.verify(facts->hash));
         ++count;
     }
-    std::printf("%d photos: %d with a time, %d with an instant, %d with a place, %d turned\n", count, seen.times,
-                seen.instants, seen.positions, seen.turned);
+    std::printf("%d photos: %d with a time, %d with an instant, %d with a place, %d turned\n", count,
+                seen.times, seen.instants, seen.positions, seen.turned);
     // the set is fixed by version, so that it cannot shrink to nothing unnoticed
     CHECK(count >= 14);
     CHECK(seen.positions >= 5);

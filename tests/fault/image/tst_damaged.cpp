@@ -52,8 +52,9 @@ std::string claimedJpeg(std::uint32_t width, std::uint32_t height)
 
 TEST_CASE("cut at any length, nothing is kept")
 {
-    for (const std::string &photo : {makeJpeg(120, 80, noise), makeJpeg(120, 80, noise, 90, Scans::Progressive),
-                                     makePng(40, 30, noise), makePng(40, 30, noise, 255, Rows::Interlaced)})
+    for (const std::string &photo :
+         {makeJpeg(120, 80, noise), makeJpeg(120, 80, noise, 90, Scans::Progressive), makePng(40, 30, noise),
+          makePng(40, 30, noise, 255, Rows::Interlaced)})
         for (std::size_t length = 1; length < photo.size(); length += 1 + length / 9) {
             CAPTURE(length);
             refused(photo.substr(0, length), Errc::InvalidInput);
@@ -122,7 +123,8 @@ TEST_CASE("bombs are refused by their header")
     refused(claimedJpeg(40'000, 1), Errc::OutOfRange);
     refused(claimedJpeg(65'535, 65'535), Errc::InvalidInput); // libjpeg's own limit is 65,500
     refused(claimedJpeg(0, 10), Errc::InvalidInput);
-    refused(claimedJpeg(8'000, 8'000), Errc::InvalidInput); // 64 million pixels may be, but these are not there
+    refused(claimedJpeg(8'000, 8'000),
+            Errc::InvalidInput); // 64 million pixels may be, but these are not there
     refused(claimedPng(8'000, 8'000), Errc::InvalidInput);
     refused(claimedPng(32'767, 1'900), Errc::InvalidInput);
 }
@@ -149,9 +151,11 @@ TEST_CASE("the app's codec refuses the same")
     const QtCodec codec;
     const std::string jpeg = makeJpeg(120, 80, noise);
     const std::string png = makePng(40, 30, noise);
-    for (const std::string &photo : {jpeg.substr(0, jpeg.size() / 2), png.substr(0, png.size() / 2), std::string("\xff\xd8\xff")})
+    for (const std::string &photo :
+         {jpeg.substr(0, jpeg.size() / 2), png.substr(0, png.size() / 2), std::string("\xff\xd8\xff")})
         CHECK(codec.thumbnail(photo, 1, 480).error().code == Errc::InvalidInput);
-    for (const std::string &photo : {claimedPng(10'000, 10'000), claimedPng(60'000, 60'000), claimedJpeg(10'000, 10'000)}) {
+    for (const std::string &photo :
+         {claimedPng(10'000, 10'000), claimedPng(60'000, 60'000), claimedJpeg(10'000, 10'000)}) {
         CHECK(codec.thumbnail(photo, 1, 480).error().code == Errc::OutOfRange);
         CHECK(readPhotoFacts(photo, codec).error().code == Errc::OutOfRange);
     }

@@ -46,7 +46,8 @@ public:
     explicit SmallDisk(const std::filesystem::path &at) : m_at(at)
     {
         m_isMounted = ::mount("tmpfs", at.c_str(), "tmpfs", 0, "size=128k") == 0;
-        const std::string outcome = m_isMounted ? "mounted 128 KiB" : std::string("not mounted, ") + std::strerror(errno);
+        const std::string outcome =
+            m_isMounted ? "mounted 128 KiB" : std::string("not mounted, ") + std::strerror(errno);
         MESSAGE("small disk: ", outcome);
     }
     SmallDisk(const SmallDisk &) = delete;
@@ -114,7 +115,8 @@ TEST_CASE("files that may not grow: wherever the limit hits, nothing is left")
     const std::size_t thumb = freeStore.thumbnail(hash).value().size();
     REQUIRE(thumb > photo.size());
     MESSAGE("file size limit: photo of ", photo.size(), " bytes, thumbnail of ", thumb);
-    for (const std::size_t limit : {std::size_t{0}, std::size_t{1}, photo.size() - 1, photo.size(), thumb - 1}) {
+    for (const std::size_t limit :
+         {std::size_t{0}, std::size_t{1}, photo.size() - 1, photo.size(), thumb - 1}) {
         CAPTURE(limit);
         const ScratchFolder scratch;
         PhotoStore store(scratch.path());

@@ -16,10 +16,7 @@ constexpr int typeRational = 5;
 
 constexpr std::uint32_t headerSize = 8;
 
-std::uint32_t sizeOf(const std::string &bytes)
-{
-    return static_cast<std::uint32_t>(bytes.size());
-}
+std::uint32_t sizeOf(const std::string &bytes) { return static_cast<std::uint32_t>(bytes.size()); }
 
 } // namespace
 
@@ -91,12 +88,15 @@ std::string ExifBytes::written(const Entries &entries, std::uint32_t at) const
 std::string ExifBytes::tiff() const
 {
     auto zero = m_ifds.contains(Ifd::Zero) ? m_ifds.at(Ifd::Zero) : Entries{};
-    for (const auto &[ifd, pointer] : {std::pair(Ifd::Exif, tag::exifPointer), std::pair(Ifd::Gps, tag::gpsPointer)})
+    for (const auto &[ifd, pointer] :
+         {std::pair(Ifd::Exif, tag::exifPointer), std::pair(Ifd::Gps, tag::gpsPointer)})
         if (m_ifds.contains(ifd))
             zero[pointer] = {typeLong, 1, word(0, 4)};
-    std::uint32_t next = headerSize + sizeOf(written(zero, headerSize)); // its size does not depend on pointers
+    std::uint32_t next =
+        headerSize + sizeOf(written(zero, headerSize)); // its size does not depend on pointers
     std::string behind;
-    for (const auto &[ifd, pointer] : {std::pair(Ifd::Exif, tag::exifPointer), std::pair(Ifd::Gps, tag::gpsPointer)}) {
+    for (const auto &[ifd, pointer] :
+         {std::pair(Ifd::Exif, tag::exifPointer), std::pair(Ifd::Gps, tag::gpsPointer)}) {
         if (!m_ifds.contains(ifd))
             continue;
         zero[pointer].value = word(next + sizeOf(behind), 4);
@@ -110,7 +110,8 @@ std::string ExifBytes::segment() const
 {
     const std::string content = std::string("Exif\0\0", 6) + tiff();
     const std::uint32_t length = sizeOf(content) + 2; // always big-endian in JPEG (T.81 B.1.1.1)
-    return std::string("\xff\xe1") + static_cast<char>(length >> 8U) + static_cast<char>(length & 0xffU) + content;
+    return std::string("\xff\xe1") + static_cast<char>(length >> 8U) + static_cast<char>(length & 0xffU) +
+           content;
 }
 
 } // namespace snugwalk::test

@@ -31,8 +31,10 @@ TEST_CASE("both byte orders and all four quarters of the earth")
             for (const char ew : {'E', 'W'}) {
                 const auto place = readExif(here(endian, ns, ew).tiff()).place;
                 REQUIRE(place);
-                CHECK(place->latitude == doctest::Approx(ns == 'N' ? latitudeDegrees : -latitudeDegrees).epsilon(tight));
-                CHECK(place->longitude == doctest::Approx(ew == 'E' ? longitudeDegrees : -longitudeDegrees).epsilon(tight));
+                CHECK(place->latitude ==
+                      doctest::Approx(ns == 'N' ? latitudeDegrees : -latitudeDegrees).epsilon(tight));
+                CHECK(place->longitude ==
+                      doctest::Approx(ew == 'E' ? longitudeDegrees : -longitudeDegrees).epsilon(tight));
                 CHECK_FALSE(place->altitude);
                 CHECK_FALSE(place->accuracy);
             }
@@ -42,7 +44,8 @@ TEST_CASE("both byte orders and all four quarters of the earth")
 
 TEST_CASE("degrees and decimal minutes, the other form the standard shows")
 {
-    auto exif = ExifBytes().position({{43, 1}, {3920833, 100000}, {0, 1}}, 'N', {{116, 1}, {373333, 100000}, {0, 1}}, 'W');
+    auto exif = ExifBytes().position({{43, 1}, {3920833, 100000}, {0, 1}}, 'N',
+                                     {{116, 1}, {373333, 100000}, {0, 1}}, 'W');
     const auto place = readExif(exif.tiff()).place;
     REQUIRE(place);
     CHECK(place->latitude == doctest::Approx(43.0 + 39.20833 / 60.0).epsilon(tight));
@@ -72,9 +75,11 @@ TEST_CASE("horizontal positioning error, Exif 2.31")
 
 TEST_CASE("what is missing or out of range gives no place, and harms nothing else")
 {
-    auto noLetter = ExifBytes().fractions(Ifd::Gps, tag::gpsLatitude, latitude)
+    auto noLetter = ExifBytes()
+                        .fractions(Ifd::Gps, tag::gpsLatitude, latitude)
                         .fractions(Ifd::Gps, tag::gpsLongitude, longitude);
-    auto noLongitude = ExifBytes().fractions(Ifd::Gps, tag::gpsLatitude, latitude).ascii(Ifd::Gps, tag::gpsLatitudeRef, "N");
+    auto noLongitude =
+        ExifBytes().fractions(Ifd::Gps, tag::gpsLatitude, latitude).ascii(Ifd::Gps, tag::gpsLatitudeRef, "N");
     const std::vector<std::pair<const char *, ExifBytes>> cases = {
         {"no hemisphere", noLetter},
         {"no longitude", noLongitude},
@@ -99,8 +104,10 @@ TEST_CASE("what is missing or out of range gives no place, and harms nothing els
 
 TEST_CASE("a block cut anywhere is read without harm")
 {
-    const std::string whole = here().number(Ifd::Zero, tag::orientation, 8)
-                                  .ascii(Ifd::Exif, tag::dateTimeOriginal, "2026:11:24 21:10:00").tiff();
+    const std::string whole = here()
+                                  .number(Ifd::Zero, tag::orientation, 8)
+                                  .ascii(Ifd::Exif, tag::dateTimeOriginal, "2026:11:24 21:10:00")
+                                  .tiff();
     for (std::size_t length = 0; length < whole.size(); ++length) {
         const auto place = readExif(whole.substr(0, length)).place;
         CHECK((!place || isValid(*place)));

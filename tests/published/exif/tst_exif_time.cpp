@@ -16,7 +16,8 @@ ExifBytes shown(const std::string &text)
     return ExifBytes(Endian::Little).ascii(Ifd::Exif, tag::dateTimeOriginal, text);
 }
 
-ExifBytes &gpsTime(ExifBytes &exif, const std::string &date, std::uint32_t h, std::uint32_t m, std::uint32_t hundredths)
+ExifBytes &gpsTime(ExifBytes &exif, const std::string &date, std::uint32_t h, std::uint32_t m,
+                   std::uint32_t hundredths)
 {
     return exif.ascii(Ifd::Gps, tag::gpsDateStamp, date)
         .fractions(Ifd::Gps, tag::gpsTimeStamp, {{h, 1}, {m, 1}, {hundredths, 100}});
@@ -66,8 +67,9 @@ TEST_CASE("an offset wins over the GPS, a malformed one does not")
 TEST_CASE("blanks and impossible times are left out")
 {
     // the standard lets unknown characters be blank
-    for (const char *text : {"    :  :     :  :  ", "0000:00:00 00:00:00", "2026:02:30 10:00:00", "2026:11:24 24:00:00",
-                             "2026:11:24", "", "2026-11-24T10:00:00", "26:11:24 10:00:00x"}) {
+    for (const char *text :
+         {"    :  :     :  :  ", "0000:00:00 00:00:00", "2026:02:30 10:00:00", "2026:11:24 24:00:00",
+          "2026:11:24", "", "2026-11-24T10:00:00", "26:11:24 10:00:00x"}) {
         CAPTURE(text);
         auto exif = shown(text).ascii(Ifd::Exif, tag::offsetTimeOriginal, "+13:00");
         CHECK(taken(exif) == "");

@@ -23,8 +23,8 @@ struct Row {
 };
 
 constexpr Row published[] = {
-    {1, Side::Top, Side::Left},    {2, Side::Top, Side::Right},    {3, Side::Bottom, Side::Right},
-    {4, Side::Bottom, Side::Left}, {5, Side::Left, Side::Top},     {6, Side::Right, Side::Top},
+    {1, Side::Top, Side::Left},     {2, Side::Top, Side::Right},   {3, Side::Bottom, Side::Right},
+    {4, Side::Bottom, Side::Left},  {5, Side::Left, Side::Top},    {6, Side::Right, Side::Top},
     {7, Side::Right, Side::Bottom}, {8, Side::Left, Side::Bottom},
 };
 
@@ -35,20 +35,21 @@ constexpr int width = 96;
 constexpr int height = 64;
 
 // the first rows red; the first columns, apart from their ends, blue
-Colour marked(int x, int y)
-{
-    return y < 16 ? red : x < 16 && y < 48 ? blue : grey;
-}
+Colour marked(int x, int y) { return y < 16 ? red : x < 16 && y < 48 ? blue : grey; }
 
 Colour middleOf(const Picture &picture, Side side)
 {
     const int w = picture.width;
     const int h = picture.height;
     switch (side) {
-    case Side::Top: return picture.at(w / 2, 4);
-    case Side::Bottom: return picture.at(w / 2, h - 5);
-    case Side::Left: return picture.at(4, h / 2);
-    case Side::Right: return picture.at(w - 5, h / 2);
+    case Side::Top:
+        return picture.at(w / 2, 4);
+    case Side::Bottom:
+        return picture.at(w / 2, h - 5);
+    case Side::Left:
+        return picture.at(4, h / 2);
+    case Side::Right:
+        return picture.at(w - 5, h / 2);
     }
     return {};
 }
@@ -78,16 +79,10 @@ void checkTable(const ImageCodec &codec)
 
 } // namespace
 
-TEST_CASE("the published table of orientations")
-{
-    checkTable(PlainCodec());
-}
+TEST_CASE("the published table of orientations") { checkTable(PlainCodec()); }
 
 #ifdef SNUGWALK_HAS_QT_CODEC
-TEST_CASE("the published table of orientations, by Qt")
-{
-    checkTable(QtCodec());
-}
+TEST_CASE("the published table of orientations, by Qt") { checkTable(QtCodec()); }
 #endif
 
 TEST_CASE("an orientation outside 1 to 8 is taken for 1")
@@ -95,5 +90,7 @@ TEST_CASE("an orientation outside 1 to 8 is taken for 1")
     for (const int value : {0, 9, 65535})
         CHECK(readPhotoFacts(withSegment(makeJpeg(8, 8, plain(grey)),
                                          ExifBytes().number(Ifd::Zero, tag::orientation, value).segment()),
-                             PlainCodec()).value().orientation == 1);
+                             PlainCodec())
+                  .value()
+                  .orientation == 1);
 }

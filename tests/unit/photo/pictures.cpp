@@ -70,7 +70,8 @@ std::string makePng(int width, int height, const Paint &paint, int alpha, Rows r
     png_infop info = png_create_info_struct(png);
     png_set_write_fn(png, &bytes, append, flushNothing);
     png_set_IHDR(png, info, static_cast<png_uint_32>(width), static_cast<png_uint_32>(height), 8,
-                 PNG_COLOR_TYPE_RGB_ALPHA, rows == Rows::Interlaced ? PNG_INTERLACE_ADAM7 : PNG_INTERLACE_NONE,
+                 PNG_COLOR_TYPE_RGB_ALPHA,
+                 rows == Rows::Interlaced ? PNG_INTERLACE_ADAM7 : PNG_INTERLACE_NONE,
                  PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
     png_write_info(png, info);
     const int passes = png_set_interlace_handling(png);

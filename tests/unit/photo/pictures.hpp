@@ -21,7 +21,8 @@ struct Picture {
     std::vector<Colour> pixels;
     [[nodiscard]] Colour at(int x, int y) const
     {
-        return pixels.at(static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x));
+        return pixels.at(static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
+                         static_cast<std::size_t>(x));
     }
 };
 

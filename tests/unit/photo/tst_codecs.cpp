@@ -36,12 +36,16 @@ Paint ramp(int width)
 
 TEST_CASE("the longest edge is the one asked for, the shape stays")
 {
-    struct Case { int width, height, edge, wantWidth, wantHeight; };
-    for (const Case &c : {Case{1600, 1200, 480, 480, 360}, Case{1201, 1600, 480, 360, 480}, Case{300, 200, 480, 300, 200},
-                          Case{4001, 3, 480, 480, 1}, Case{480, 480, 480, 480, 480}, Case{481, 100, 480, 480, 100},
-                          Case{1, 1, 480, 1, 1}, Case{999, 501, 100, 100, 50}}) {
+    struct Case {
+        int width, height, edge, wantWidth, wantHeight;
+    };
+    for (const Case &c :
+         {Case{1600, 1200, 480, 480, 360}, Case{1201, 1600, 480, 360, 480}, Case{300, 200, 480, 300, 200},
+          Case{4001, 3, 480, 480, 1}, Case{480, 480, 480, 480, 480}, Case{481, 100, 480, 480, 100},
+          Case{1, 1, 480, 1, 1}, Case{999, 501, 100, 100, 50}}) {
         CAPTURE(c.width);
-        for (const std::string &photo : {makeJpeg(c.width, c.height, ramp(c.width)), makePng(c.width, c.height, ramp(c.width))}) {
+        for (const std::string &photo :
+             {makeJpeg(c.width, c.height, ramp(c.width)), makePng(c.width, c.height, ramp(c.width))}) {
             for (const auto &codec : codecs()) {
                 CHECK(codec->probe(photo).value() == ImageSize{c.width, c.height});
                 const Picture seen = decodedJpeg(codec->thumbnail(photo, 1, c.edge).value());
@@ -68,7 +72,8 @@ TEST_CASE("the thumbnail shows the photo: a ramp stays a ramp")
 TEST_CASE("transparency is shown on white")
 {
     for (const auto &codec : codecs()) {
-        const Picture seen = decodedJpeg(codec->thumbnail(makePng(40, 40, plain({0, 0, 0}), 51), 1, 480).value());
+        const Picture seen =
+            decodedJpeg(codec->thumbnail(makePng(40, 40, plain({0, 0, 0}), 51), 1, 480).value());
         CHECK(difference(seen.at(20, 20), {204, 204, 204}) <= 3); // 255 · (1 − 51/255)
     }
 }
@@ -95,7 +100,8 @@ TEST_CASE("area average: against sums written out")
     scaler.addRow(second);
     const Pixels out = scaler.take();
     CHECK(out.size == ImageSize{2, 1});
-    // left red (0 + 60/2 + 30 + 90/2) / 3 = 35, green (0 + 60/2 + 0) / 3 = 10; right red (60/2 + 120 + 90/2 + 150) / 3 = 115
+    // left red (0 + 60/2 + 30 + 90/2) / 3 = 35, green (0 + 60/2 + 0) / 3 = 10; right red (60/2 + 120 + 90/2 +
+    // 150) / 3 = 115
     CHECK(out.rgb == std::vector<std::uint8_t>{35, 10, 10, 115, 50, 50});
 }
 

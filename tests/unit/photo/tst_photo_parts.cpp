@@ -20,7 +20,8 @@ std::string pngWithExif(const std::string &tiff)
     const auto size = static_cast<char>(tiff.size());
     REQUIRE(tiff.size() < 128);
     // the checksum is not looked at by the walk, and a wrong one makes libpng drop the chunk only
-    return png.substr(0, afterHeader) + std::string(3, '\0') + size + "eXIf" + tiff + "crc!" + png.substr(afterHeader);
+    return png.substr(0, afterHeader) + std::string(3, '\0') + size + "eXIf" + tiff + "crc!" +
+           png.substr(afterHeader);
 }
 
 } // namespace
@@ -29,7 +30,8 @@ TEST_CASE("tells kinds apart by their first bytes")
 {
     CHECK(readPhotoParts(makeJpeg(8, 8, plain(grey))).value().kind == PhotoKind::Jpeg);
     CHECK(readPhotoParts(makePng(8, 8, plain(grey))).value().kind == PhotoKind::Png);
-    for (const char *other : {"GIF89a.......", "RIFF....WEBPVP8 ", "II*\0........", "....ftypheic", "hello", "\xff\xd9"}) {
+    for (const char *other :
+         {"GIF89a.......", "RIFF....WEBPVP8 ", "II*\0........", "....ftypheic", "hello", "\xff\xd9"}) {
         const auto parts = readPhotoParts(other);
         REQUIRE_FALSE(parts);
         CHECK(parts.error().code == Errc::Unsupported);
@@ -44,8 +46,8 @@ TEST_CASE("finds the Exif block, and the first of two")
     const std::string other = ExifBytes().number(Ifd::Zero, tag::orientation, 3).segment();
     const std::string jpeg = makeJpeg(8, 8, plain(grey));
     CHECK(readPhotoParts(jpeg).value().exif.empty());
-    const std::string photo = withSegment(withSegment(jpeg, other),
-                                          ExifBytes().number(Ifd::Zero, tag::orientation, 6).segment());
+    const std::string photo =
+        withSegment(withSegment(jpeg, other), ExifBytes().number(Ifd::Zero, tag::orientation, 6).segment());
     CHECK(readPhotoParts(photo).value().exif == tiff);
     CHECK(readPhotoParts(pngWithExif(tiff)).value().exif == tiff);
 }
@@ -61,8 +63,8 @@ TEST_CASE("an end mark inside a segment does not end the photo")
 
 TEST_CASE("cut anywhere, it is refused")
 {
-    for (const std::string &photo : {makeJpeg(24, 16, noise), makePng(5, 4, noise),
-                                     makeJpeg(24, 16, noise, 90, Scans::Progressive)})
+    for (const std::string &photo :
+         {makeJpeg(24, 16, noise), makePng(5, 4, noise), makeJpeg(24, 16, noise, 90, Scans::Progressive)})
         for (std::size_t length = 1; length < photo.size(); ++length) {
             CAPTURE(length);
             CHECK(readPhotoParts(photo.substr(0, length)).error().code == Errc::InvalidInput);

@@ -99,11 +99,14 @@ TEST_CASE("what is gone is not found; what belongs to nothing is listed")
 
 TEST_CASE("facts come from the photo itself")
 {
-    const std::string photo = withSegment(makeJpeg(64, 48, noise),
-        ExifBytes().number(Ifd::Zero, tag::orientation, 6)
-            .ascii(Ifd::Exif, tag::dateTimeOriginal, "2026:11:24 21:10:00")
-            .ascii(Ifd::Exif, tag::offsetTimeOriginal, "+13:00")
-            .position({{36, 1}, {50, 1}, {2400, 100}}, 'S', {{174, 1}, {45, 1}, {0, 1}}, 'E').segment());
+    const std::string photo =
+        withSegment(makeJpeg(64, 48, noise),
+                    ExifBytes()
+                        .number(Ifd::Zero, tag::orientation, 6)
+                        .ascii(Ifd::Exif, tag::dateTimeOriginal, "2026:11:24 21:10:00")
+                        .ascii(Ifd::Exif, tag::offsetTimeOriginal, "+13:00")
+                        .position({{36, 1}, {50, 1}, {2400, 100}}, 'S', {{174, 1}, {45, 1}, {0, 1}}, 'E')
+                        .segment());
     const auto facts = readPhotoFacts(photo, PlainCodec()).value();
     CHECK(facts.mime == "image/jpeg");
     CHECK(facts.orientation == 6);
