@@ -87,6 +87,15 @@ Result<Point> pointFrom(const Value &v, const std::string &zone)
     return p;
 }
 
+// A file that parses, or where it does not: file and place in it.
+Result<Value> parseFile(std::string_view bytes, const std::string &name)
+{
+    Result<Value> file = parseJson(bytes);
+    if (!file)
+        return wrong(name + ", " + file.error().where, file.error().what);
+    return file;
+}
+
 TapeLine lineFrom(const Value &v)
 {
     return {v["line"].asString().value_or(""), strings(v["points"])};
@@ -112,38 +121,83 @@ Result<Catalogue> Catalogue::load(const std::vector<std::string_view> &pointFile
                                   std::string_view sourcesBytes)
 {
     Catalogue catalogue;
-    for (const std::string_view bytes : pointFiles) {
-        const Result<Value> file = parseJson(bytes);
-        if (!file)
-            return wrong(file.error().where, file.error().what);
-        const std::string zone = (*file)["zone"].asString().value_or("");
-        for (const Value &item : (*file)["points"].list()) {
-            Result<Point> point = pointFrom(item, zone);
-            if (!point)
-                return point.error();
-            if (!catalogue.m_index.emplace(point->slug, catalogue.m_points.size()).second)
-                return wrong(zone + "/" + point->slug, "the slug is used twice");
-            catalogue.m_points.push_back(std::move(point).value());
-        }
-    }
-    const Result<Value> sets = parseJson(setsBytes);
-    const Result<Value> sources = parseJson(sourcesBytes);
-    if (!sets || !sources)
-        return wrong("sets or sources", "not JSON");
-    for (const Value &kind : (*sets)["kinds"].list())
-        catalogue.m_kinds.push_back({kind["slug"].asString().value_or(""), strings(kind["sets"]),
-                                     kind["all"].asBool().value_or(false), kind["route"].asString().value_or("lap")});
-    for (const auto &[slug, lines] : (*sets)["sets"].map()) {
-        for (const Value &line : lines.list())
-            catalogue.m_sets[slug].push_back(lineFrom(line));
-    }
-    for (const auto &[slug, stands] : (*sets)["routes"].map())
-        catalogue.m_routes[slug] = strings(stands);
-    for (const auto &[slug, points] : (*sets)["events"].map())
-        catalogue.m_events[slug] = strings(points);
+    int number = 0;
+    for (const std::string_view bytes : pointFiles)
+        SNUG_TRY(catalogue.addPoints(bytes, "point file " + std::to_string(++number)));
+    const Result<Value> sets = parseFile(setsBytes, "sets");
+    if (!sets)
+        return sets.error();
+    const Result<Value> sources = parseFile(sourcesBytes, "sources");
+    if (!sources)
+        return sources.error();
+    catalogue.addSets(*sets);
     for (const auto &[key, source] : sources->map())
         catalogue.m_sources[key] = {source["title"].asString().value_or(key), source["full"].asString().value_or(key)};
+    SNUG_TRY(catalogue.checkNames());
     return catalogue;
+}
+
+Status Catalogue::addPoints(std::string_view bytes, const std::string &name)
+{
+    const Result<Value> file = parseFile(bytes, name);
+    if (!file)
+        return file.error();
+    const std::string zone = (*file)["zone"].asString().value_or("");
+    if (zone.empty() || (*file)["points"].list().empty())
+        return wrong(name, "no zone or no points in it");
+    for (const Value &item : (*file)["points"].list()) {
+        Result<Point> point = pointFrom(item, zone);
+        if (!point)
+            return point.error();
+        if (!m_index.emplace(point->slug, m_points.size()).second)
+            return wrong(zone + "/" + point->slug, "the slug is used twice");
+        m_points.push_back(std::move(point).value());
+    }
+    return done();
+}
+
+void Catalogue::addSets(const Value &sets)
+{
+    for (const Value &kind : sets["kinds"].list())
+        m_kinds.push_back({kind["slug"].asString().value_or(""), strings(kind["sets"]),
+                           kind["all"].asBool().value_or(false), kind["route"].asString().value_or("lap")});
+    for (const auto &[slug, lines] : sets["sets"].map()) {
+        for (const Value &line : lines.list())
+            m_sets[slug].push_back(lineFrom(line));
+    }
+    for (const auto &[slug, stands] : sets["routes"].map())
+        m_routes[slug] = strings(stands);
+    for (const auto &[slug, points] : sets["events"].map())
+        m_events[slug] = strings(points);
+}
+
+// A name that leads nowhere would make a walk shorter without anyone being told.
+Status Catalogue::checkNames() const
+{
+    if (m_points.empty() || m_kinds.empty())
+        return wrong("sets", "no points or no kinds of walk");
+    for (const WalkKind &kind : m_kinds) {
+        if (route(kind.route).empty())
+            return wrong("sets/kinds/" + kind.slug, "no route \"" + kind.route + "\"");
+        for (const std::string &name : kind.sets) {
+            if (set(name).empty())
+                return wrong("sets/kinds/" + kind.slug, "no set \"" + name + "\"");
+        }
+    }
+    const auto check = [&](const std::string &where, const std::vector<std::string> &points) -> Status {
+        for (const std::string &point : points) {
+            if (find(point) == nullptr)
+                return wrong(where, "no point \"" + point + "\"");
+        }
+        return done();
+    };
+    for (const auto &[name, lines] : m_sets) {
+        for (const TapeLine &line : lines)
+            SNUG_TRY(check("sets/sets/" + name, line.points));
+    }
+    for (const auto &[name, points] : m_events)
+        SNUG_TRY(check("sets/events/" + name, points));
+    return done();
 }
 
 const Point *Catalogue::find(std::string_view slug) const
@@ -164,6 +218,14 @@ const std::vector<TapeLine> &Catalogue::set(std::string_view slug) const
     static const std::vector<TapeLine> none;
     const auto found = m_sets.find(slug);
     return found == m_sets.end() ? none : found->second;
+}
+
+std::vector<std::string> Catalogue::setNames() const
+{
+    std::vector<std::string> names;
+    for (const auto &[name, lines] : m_sets)
+        names.push_back(name);
+    return names;
 }
 
 const std::vector<std::string> &Catalogue::route(std::string_view slug) const

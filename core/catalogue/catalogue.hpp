@@ -10,6 +10,7 @@
 
 #include "base/result.hpp"
 #include "base/units.hpp"
+#include "base/value.hpp"
 
 namespace snugwalk {
 
@@ -102,7 +103,14 @@ public:
     [[nodiscard]] const std::map<std::string, std::vector<std::string>> &events() const { return m_events; }
     [[nodiscard]] const std::map<std::string, Source> &sources() const { return m_sources; }
 
+    /// Names of all sets, sorted.
+    [[nodiscard]] std::vector<std::string> setNames() const;
+
 private:
+    [[nodiscard]] Status addPoints(std::string_view bytes, const std::string &name);
+    void addSets(const Value &sets);
+    [[nodiscard]] Status checkNames() const;
+
     std::vector<Point> m_points;
     std::map<std::string, std::size_t, std::less<>> m_index;
     std::vector<WalkKind> m_kinds;

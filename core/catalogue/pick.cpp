@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "base/text.hpp"
 #include "rig/names.hpp"
 
 namespace snugwalk {
@@ -32,6 +33,22 @@ void addLine(const Catalogue &catalogue, const Rig &rig, const TapeLine &line, s
     }
     if (!kept.points.empty())
         tape.push_back(std::move(kept));
+}
+
+// A name nobody knows would leave its lines out without a word.
+Status checkExtras(const Catalogue &catalogue, const std::vector<std::string> &sets,
+                   const std::vector<std::string> &points)
+{
+    for (const std::string &set : sets) {
+        if (catalogue.set(set).empty())
+            return Error{Errc::NotFound, "no set is called \"" + set + "\"", "set",
+                         "use one of " + join(catalogue.setNames(), ", ")};
+    }
+    for (const std::string &point : points) {
+        if (catalogue.find(point) == nullptr)
+            return Error{Errc::NotFound, "no point is called \"" + point + "\"", "point", "see `snugwalk points`"};
+    }
+    return done();
 }
 
 void sortByStand(const Catalogue &catalogue, const std::vector<std::string> &route, std::vector<TapeLine> &tape)
@@ -83,6 +100,7 @@ Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig
         return Error{Errc::NotFound, "no walk is called \"" + std::string(kindSlug) + "\"", "walk kind",
                      "use one of " + known};
     }
+    SNUG_TRY(checkExtras(catalogue, extraSets, extraPoints));
     std::vector<TapeLine> tape;
     std::set<std::string> seen;
     for (const std::string &set : kind->sets) {

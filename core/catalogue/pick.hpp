@@ -19,7 +19,7 @@ namespace snugwalk {
 /// What a walk of `kind` asks for, as tape lines in walking order. Extra sets (first move of a day,
 /// of a trip) and points made due by events are added, each point once. Lines of points that the
 /// rig lacks are left out. A full round has one line a point, by stand; sets keep their own order.
-/// \returns `NotFound` for an unknown kind.
+/// \returns `NotFound` for an unknown kind, extra set or extra point, with the names there are.
 [[nodiscard]] Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig, std::string_view kind,
                                                     const std::vector<std::string> &extraSets,
                                                     const std::vector<std::string> &extraPoints);

@@ -78,6 +78,10 @@ std::optional<RigPlace> findNamedPlace(const Rig &rig, std::string_view name)
         return RigPlace{wheels[i], isLeft ? Face::Left : Face::Right,
                         RigPosition{rig.measures.axles[i / 2], isLeft ? half * -1.0 : half, metres(0.35)}};
     }
+    for (std::size_t i = 0; i < rig.measures.axles.size(); ++i) {
+        if (name == "axle " + std::to_string(i + 1))
+            return RigPlace{std::string(name), Face::Underside, RigPosition{rig.measures.axles[i], {}, metres(0.35)}};
+    }
     for (const Opening &o : rig.openings) {
         if (o.name == name)
             return RigPlace{o.name, o.face, o.at};
@@ -87,7 +91,7 @@ std::optional<RigPlace> findNamedPlace(const Rig &rig, std::string_view name)
 
 Status checkPlace(const Rig &rig, const RigPlace &place)
 {
-    if (!place.named.empty() && !place.face && !findNamedPlace(rig, place.named))
+    if (!place.named.empty() && !findNamedPlace(rig, place.named))
         return Error{Errc::InvalidInput, "this rig has no place \"" + place.named + "\"", "place",
                      "name a wheel such as \"wheel 2R\" or one of the rig's openings, or give face and x, y"};
     if (!place.at)

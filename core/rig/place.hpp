@@ -23,7 +23,8 @@ struct RigPlace {
 /// English; screens build the same sentence from the parts in their own language.
 [[nodiscard]] std::string placeWords(const Rig &rig, const RigPlace &place, UnitSystem units);
 
-/// Where a named place is: a wheel's contact, an opening's centre; nothing for an unknown name.
+/// Where a named place is: a wheel ("wheel 2R"), an axle ("axle 1"), an opening's centre; nothing for
+/// an unknown name.
 [[nodiscard]] std::optional<RigPlace> findNamedPlace(const Rig &rig, std::string_view name);
 
 /// Checks that the spot lies on the rig (a hand's breadth of slack); `OutOfRange` otherwise.

@@ -46,6 +46,15 @@ public:
             fault(key, "not text", "write it in quotation marks");
     }
 
+    // The items of a list; a fault for anything else, so that nothing typed is passed over.
+    const Value::List &list(const char *key)
+    {
+        const Value &v = m_value[key];
+        if (!v.isNull() && !v.isList())
+            fault(key, "not a list", "write it in square brackets");
+        return v.list();
+    }
+
     void number(const char *key, std::optional<int> &out)
     {
         const Value &v = m_value[key];
@@ -99,7 +108,12 @@ public:
             m_error = Error{Errc::InvalidInput, std::move(what), m_prefix + key, std::move(act)};
     }
 
-    Reader child(const char *key) const { return {m_value[key], m_prefix + key + "."}; }
+    Reader child(const char *key)
+    {
+        if (!m_value[key].isNull() && !m_value[key].isMap())
+            fault(key, "not an object with members", "write it in braces");
+        return {m_value[key], m_prefix + key + "."};
+    }
     void take(const Reader &other)
     {
         if (!m_error)
@@ -124,7 +138,7 @@ void readMeasures(Reader &r, Measures &m)
     if (r.value()["axles"].isNull())
         return;
     m.axles.clear();
-    for (const Value &axle : r.value()["axles"].list()) {
+    for (const Value &axle : r.list("axles")) {
         const auto q = readQuantity<Length>(axle, "measures.axles");
         if (!q)
             return r.fault("axles", q.error().what, q.error().act);
@@ -139,7 +153,7 @@ void readRatings(Reader &r, Ratings &ratings)
     if (r.value()["gawr"].isNull())
         return;
     ratings.axle.clear();
-    for (const Value &axle : r.value()["gawr"].list()) {
+    for (const Value &axle : r.list("gawr")) {
         if (axle.isNull()) {
             ratings.axle.emplace_back();
             continue;
@@ -167,7 +181,7 @@ void readOpenings(Reader &r, Rig &rig)
         return;
     rig.openings.clear();
     std::size_t index = 0;
-    for (const Value &item : r.value()["openings"].list()) {
+    for (const Value &item : r.list("openings")) {
         Reader one(item, "openings[" + std::to_string(index++) + "].");
         Opening o;
         one.text("name", o.name);
@@ -188,7 +202,7 @@ void readFittings(Reader &r, Rig &rig)
     if (r.value()["fittings"].isNull())
         return;
     rig.fittings.clear();
-    for (const Value &item : r.value()["fittings"].list()) {
+    for (const Value &item : r.list("fittings")) {
         if (const auto name = item.asString())
             rig.fittings.insert(*name);
         else

@@ -2,6 +2,7 @@
 // What cannot be true of a rig, told field by field.
 #include <cmath>
 
+#include "base/text.hpp"
 #include "base/units.hpp"
 #include "rig/names.hpp"
 #include "rig/rig.hpp"
@@ -16,6 +17,12 @@ public:
     void fault(std::string field, std::string what, std::string act)
     {
         problems.push_back({std::move(field), std::move(what), std::move(act)});
+    }
+
+    void text(const std::string &field, const std::string &value)
+    {
+        if (value.size() > 80 || !isUtf8(value))
+            fault(field, "over 80 bytes or not UTF-8", "write it shorter, in plain letters");
     }
 
     template <typename Q>
@@ -58,18 +65,20 @@ void checkMeasures(Checker &check, const Rig &rig)
 
 void checkRatings(Checker &check, const Rig &rig)
 {
-    check.range("ratings.gross", rig.ratings.gross, kilograms(100), kilograms(30000));
+    check.range("ratings.gvwr", rig.ratings.gross, kilograms(100), kilograms(30000));
     if (rig.ratings.axle.size() > rig.measures.axles.size())
-        check.fault("ratings.axle", "more axle ratings than axles", "give one for each axle, front axle first");
+        check.fault("ratings.gawr", "more axle ratings than axles", "give one for each axle, front axle first");
     for (std::size_t i = 0; i < rig.ratings.axle.size(); ++i)
-        check.range("ratings.axle[" + std::to_string(i) + "]", rig.ratings.axle[i], kilograms(50), kilograms(12000));
-    check.range("ratings.nose", rig.ratings.nose, kilograms(5), kilograms(5000));
+        check.range("ratings.gawr[" + std::to_string(i) + "]", rig.ratings.axle[i], kilograms(50), kilograms(12000));
+    check.range("ratings.nose_max", rig.ratings.nose, kilograms(5), kilograms(5000));
     if (rig.ratings.nose && rig.ratings.gross && *rig.ratings.nose > *rig.ratings.gross)
-        check.fault("ratings.nose", "the nose carries more than the whole rig may weigh", "read both plates again");
+        check.fault("ratings.nose_max", "the nose carries more than the whole rig may weigh", "read both plates again");
 }
 
 void checkTiresAndWheels(Checker &check, const Rig &rig)
 {
+    check.text("tires.size", rig.tires.size);
+    check.text("tires.load_range", rig.tires.loadRange);
     check.range("tires.max_load", rig.tires.maxLoad, kilograms(100), kilograms(5000));
     check.range("tires.max_pressure", rig.tires.maxPressure, kilopascals(100), kilopascals(1000));
     check.range("tires.placard", rig.tires.placard, kilopascals(100), kilopascals(1000));
@@ -87,15 +96,19 @@ void checkTiresAndWheels(Checker &check, const Rig &rig)
 
 void checkOpenings(Checker &check, const Rig &rig)
 {
-    std::set<std::string> names;
+    // a place is found by its name, so an opening may not be called like a wheel
+    const std::vector<std::string> wheels = wheelNames(rig);
+    std::set<std::string> names(wheels.begin(), wheels.end());
     for (std::size_t i = 0; i < rig.openings.size(); ++i) {
         const Opening &o = rig.openings[i];
         const std::string field = "openings[" + std::to_string(i) + "]";
         if (o.name.empty() || !names.insert(o.name).second)
-            check.fault(field + ".name", o.name.empty() ? "no name" : "two openings are called " + o.name,
+            check.fault(field + ".name", o.name.empty() ? "no name" : "two places are called " + o.name,
                         "give each its own name, such as vent 2");
         check.range(field + ".x", o.at.aft, metres(-3), rig.measures.length + metres(0.5));
         check.range(field + ".y", o.at.right, metres(-2), metres(2));
+        check.range(field + ".z", o.at.up, metres(-0.2), metres(6));
+        check.text(field + ".name", o.name);
         check.range(field + ".w", o.width, metres(0.02), metres(15));
         check.range(field + ".h", o.height, metres(0.02), metres(4));
     }
@@ -106,8 +119,9 @@ void checkOpenings(Checker &check, const Rig &rig)
 std::vector<Problem> validate(const Rig &rig)
 {
     Checker check;
-    if (rig.name.empty() || rig.name.size() > 80)
-        check.fault("name", rig.name.empty() ? "no name" : "a name over 80 bytes", "give the rig a short name");
+    if (rig.name.empty())
+        check.fault("name", "no name", "give the rig a short name");
+    check.text("name", rig.name);
     checkMeasures(check, rig);
     checkRatings(check, rig);
     checkTiresAndWheels(check, rig);

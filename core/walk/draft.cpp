@@ -3,6 +3,7 @@
 #include "walk/draft.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/text.hpp"
 
@@ -25,6 +26,13 @@ std::string readingList(const Point &point)
     for (const ReadingSpec &spec : point.readings)
         slugs.push_back(spec.slug);
     return slugs.empty() ? "this point takes no reading" : "use one of " + join(slugs, ", ");
+}
+
+Status checkNote(const std::string &note, const Point &point)
+{
+    if (note.size() <= 4000 && isUtf8(note))
+        return done();
+    return Error{Errc::OutOfRange, "a note over 4,000 bytes or not UTF-8", point.slug + ", note", "shorten it"};
 }
 
 Result<Reading> checkReading(const TypedReading &typed, const Point &point, const Rig &rig)
@@ -51,7 +59,27 @@ Status checkFinding(const FindingDraft &finding, const Point &point, const Rig &
     if (finding.grade < (again ? 0 : 1) || finding.grade > 5)
         return Error{Errc::OutOfRange, "grade " + std::to_string(finding.grade), point.slug + ", grade",
                      "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold; 0 says a known finding is gone"};
+    SNUG_TRY(checkNote(finding.note, point));
     return checkPlace(rig, finding.place);
+}
+
+// A finding that is there and a pass would contradict each other, and so would attention to nothing.
+Status checkFindingsFit(const MarkDraft &draft, const Point &point)
+{
+    const auto isThere = [](const FindingDraft &f) { return f.same.isNull() || f.grade != 0; };
+    const bool any = std::any_of(draft.findings.begin(), draft.findings.end(), isThere);
+    const bool closes = draft.state == MarkState::Pass || draft.state == MarkState::NotFitted;
+    if (any && closes)
+        return refuse(point.slug + ", state", "a finding that is there, and no attention", "mark it attention");
+    if (!any && draft.state == MarkState::Attention)
+        return refuse(point.slug + ", state", "attention, and all that was found is gone",
+                      "mark it pass, or say what was found");
+    for (auto f = draft.findings.begin(); f != draft.findings.end(); ++f) {
+        const auto sameAs = [&](const FindingDraft &other) { return !f->same.isNull() && other.same == f->same; };
+        if (std::any_of(draft.findings.begin(), f, sameAs))
+            return refuse(point.slug + ", same", "one finding named twice", "say once what was seen of it");
+    }
+    return done();
 }
 
 Status checkState(const MarkDraft &draft, const Point &point)
@@ -89,8 +117,14 @@ Result<std::optional<Extent>> parseExtent(std::string_view text)
     text = trim(text);
     if (text.empty())
         return std::optional<Extent>();
-    if (const Result<double> count = parseSi(Dimension::Count, text))
-        return std::optional(Extent{Dimension::Count, *count, ""});
+    // whole numbers count; a bare fraction is of an inch, as everywhere
+    const Result<double> count = parseSi(Dimension::Count, text);
+    if (count && text.find('/') == std::string_view::npos) {
+        if (*count >= 0.0 && *count <= 100000.0 && *count == std::floor(*count))
+            return std::optional(Extent{Dimension::Count, *count, ""});
+        return refuse("extent", "not a count: \"" + std::string(text.substr(0, 40)) + "\"",
+                      "write a whole number, or a length with its unit, such as \"14 mm\"");
+    }
     const Result<double> length = parseSi(Dimension::Length, text);
     if (!length)
         return refuse("extent", "not a length or a count: \"" + std::string(text.substr(0, 40)) + "\"",
@@ -108,8 +142,10 @@ Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)
     // a wrench tells too loose, never too tight: only the low side is a limit
     if (point.slug == "wheel-nut-torque" && spec.dimension == Dimension::Torque && rig.wheels.torque)
         return {si(rig.wheels.torque), std::nullopt, "maker"};
-    if (spec.dimension == Dimension::Mass && spec.slug == "nose_weight" && rig.ratings.nose)
+    if (spec.dimension == Dimension::Mass && spec.slug == "nose-weight" && rig.ratings.nose)
         return {spec.lowSi, si(rig.ratings.nose), "maker"};
+    if (spec.dimension == Dimension::Mass && spec.slug == "gross-weight" && rig.ratings.gross)
+        return {spec.lowSi, si(rig.ratings.gross), "maker"};
     const bool any = spec.lowSi || spec.highSi;
     return {spec.lowSi, spec.highSi, any ? spec.setBy : std::string()};
 }
@@ -117,12 +153,16 @@ Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)
 Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const Rig &rig)
 {
     SNUG_TRY(checkState(draft, point));
+    SNUG_TRY(checkNote(draft.note, point));
     CheckedMark checked;
     checked.state = draft.state;
     for (const TypedReading &typed : draft.readings) {
         const Result<Reading> reading = checkReading(typed, point, rig);
         if (!reading)
             return reading.error();
+        const auto readBefore = [&](const Reading &r) { return r.slug == typed.slug && r.place == typed.place; };
+        if (std::any_of(checked.readings.begin(), checked.readings.end(), readBefore))
+            return refuse(point.slug + ", reading " + typed.slug, "read twice at one place", "give it once");
         const Limits limits = limitsFor(*point.reading(typed.slug), point, rig);
         const bool low = limits.lowSi && reading->si < *limits.lowSi;
         const bool high = limits.highSi && reading->si > *limits.highSi;
@@ -138,8 +178,7 @@ Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const 
                          extent.error().act};
         checked.extents.push_back(*extent);
     }
-    if (draft.note.size() > 4000 || !isUtf8(draft.note))
-        return Error{Errc::OutOfRange, "a note over 4,000 bytes or not UTF-8", point.slug + ", note", "shorten it"};
+    SNUG_TRY(checkFindingsFit(draft, point));
     return checked;
 }
 

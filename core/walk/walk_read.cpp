@@ -7,7 +7,12 @@ namespace {
 
 std::string text(const Value &v) { return v.asString().value_or(""); }
 Id idOf(const Value &v) { return Id::parse(text(v)).value_or(Id{}); }
-int number(const Value &v, int fallback) { return static_cast<int>(v.asInt().value_or(fallback)); }
+// A number outside what a field can hold reads as the fallback, never cut off.
+int number(const Value &v, int low, int high, int fallback)
+{
+    const auto n = v.asInt();
+    return n && *n >= low && *n <= high ? static_cast<int>(*n) : fallback;
+}
 LocalTime time(const Value &v) { return parseLocal(text(v)).value_or(LocalTime{}); }
 
 std::optional<LocalTime> maybeTime(const Value &v)
@@ -102,7 +107,7 @@ Look lookFromValue(const Value &v)
     look.walk = idOf(v["walk"]);
     look.at = time(v["at"]);
     look.by = text(v["by"]);
-    look.grade = number(v["grade"], 5); // unknown counts as the worst
+    look.grade = number(v["grade"], 0, 5, 5); // unknown counts as the worst
     if (v["extent"].isMap())
         look.extent = Extent{dimension(v["extent"]["quantity"]), v["extent"]["value"].asDouble().value_or(0.0),
                              text(v["extent"]["read_in"])};
@@ -136,9 +141,9 @@ Photo photoFromValue(const Value &v)
     photo.look = idOf(v["look"]);
     photo.hash = text(v["hash"]);
     photo.mime = text(v["mime"]);
-    photo.width = number(v["width"], 0);
-    photo.height = number(v["height"], 0);
-    photo.orientation = number(v["orientation"], 1);
+    photo.width = number(v["width"], 0, 100000, 0);
+    photo.height = number(v["height"], 0, 100000, 0);
+    photo.orientation = number(v["orientation"], 1, 8, 1);
     photo.taken = maybeTime(v["taken"]);
     photo.takenText = text(v["taken_text"]);
     photo.where = geoFromValue(v["where"]);
