@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+// What the app is made from: main gives the machine's own, tests give theirs.
+#pragma once
+
+#include <functional>
+#include <string_view>
+
+#include <QString>
+
+#include "catalogue/catalogue.hpp"
+#include "catalogue/texts.hpp"
+#include "logbook/image_codec.hpp"
+#include "logbook/logbook.hpp"
+#include "preferences.hpp"
+
+namespace snugwalk {
+
+class PositionSource;
+
+/// Everything pointed at outlives the session.
+struct AppParts {
+    const Catalogue *catalogue = nullptr;
+    std::function<Result<Texts>(std::string_view language)> texts;
+    std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
+    const ImageCodec *codec = nullptr;         ///< used on the worker's thread only
+    const Clock *clock = nullptr;
+    PositionSource *position = nullptr; ///< none when null
+    Preferences preferences;            ///< as read before the first window
+    QString preferencesFile;            ///< empty: nothing is kept between runs
+    std::function<void(const QString &language)> speak; ///< puts the translator of a language in place
+    bool cameraAvailable = false;
+    bool still = false; ///< nothing moves or blinks: screenshots and tests
+};
+
+} // namespace snugwalk

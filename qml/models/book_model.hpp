@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+// The logbook place: what was done, and one walk laid against another.
+#pragma once
+
+#include <QObject>
+#include <QUrl>
+
+#include "act_desk.hpp"
+#include "book_lists.hpp"
+#include "comparison_model.hpp"
+
+namespace snugwalk {
+
+class BookModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the session")
+    Q_PROPERTY(snugwalk::WalkList *walks READ walks CONSTANT)
+    Q_PROPERTY(snugwalk::TripList *trips READ trips CONSTANT)
+    Q_PROPERTY(snugwalk::MendList *mends READ mends CONSTANT)
+    Q_PROPERTY(snugwalk::PhotoList *photos READ photos CONSTANT)
+    Q_PROPERTY(snugwalk::ComparisonModel *comparison READ comparison CONSTANT)
+    Q_PROPERTY(bool comparable READ isComparable NOTIFY changed)
+    Q_PROPERTY(QString compareTitle READ compareTitle NOTIFY compared)
+    Q_PROPERTY(QString compareSentence READ compareSentence NOTIFY compared)
+public:
+    BookModel(const ActDesk *desk, QObject *parent);
+
+    [[nodiscard]] WalkList *walks() { return &m_walks; }
+    [[nodiscard]] TripList *trips() { return &m_trips; }
+    [[nodiscard]] MendList *mends() { return &m_mends; }
+    [[nodiscard]] PhotoList *photos() { return &m_photos; }
+    [[nodiscard]] ComparisonModel *comparison() { return &m_comparison; }
+    /// Whether there are two walks with marks to lay side by side.
+    [[nodiscard]] bool isComparable() const;
+    [[nodiscard]] QString compareTitle() const;
+    [[nodiscard]] QString compareSentence() const;
+
+    void show(const Shown &shown);
+
+    /// Empty ids: the last walk that has marks, and the latest one of its kind before it, else the latest
+    /// of any kind.
+    Q_INVOKABLE void compare(const QString &thenId, const QString &nowId);
+    /// Reads a GPX or NMEA file on the worker; `tripImported` or the session's error follows.
+    Q_INVOKABLE void importTrip(const QUrl &file);
+
+Q_SIGNALS:
+    void changed();
+    void compared();
+    void tripImported(const QString &sentence);
+
+private:
+    [[nodiscard]] std::pair<Id, Id> lastTwo() const;
+    void showComparison();
+
+    const ActDesk *m_desk;
+    Shown m_shown;
+    std::optional<Comparison> m_compared;
+    WalkList m_walks;
+    TripList m_trips;
+    MendList m_mends;
+    PhotoList m_photos;
+    ComparisonModel m_comparison;
+};
+
+} // namespace snugwalk

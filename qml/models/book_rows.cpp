@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+// Rows of the logbook's lists.
+#include <set>
+
+#include "book_lists.hpp"
+#include "walk/progress.hpp"
+
+namespace snugwalk {
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(BookRows)
+public:
+    static QString counts(const Counts &counts);
+    static QString road(RoadClass road);
+};
+
+QString Words::counts(const Counts &counts)
+{
+    QStringList parts;
+    if (counts.pass > 0)
+        parts << tr("%n pass", nullptr, counts.pass);
+    if (counts.attention > 0)
+        parts << tr("%n attention", nullptr, counts.attention);
+    if (counts.couldNotLook > 0)
+        parts << tr("%n could not look", nullptr, counts.couldNotLook);
+    if (counts.notFitted > 0)
+        parts << tr("%n not fitted", nullptr, counts.notFitted);
+    if (counts.notLooked > 0)
+        parts << tr("%n not looked at", nullptr, counts.notLooked);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString Words::road(RoadClass road)
+{
+    switch (road) {
+    case RoadClass::Unknown:
+        return tr("road not known");
+    case RoadClass::Smooth:
+        return tr("smooth road");
+    case RoadClass::Broken:
+        return tr("broken road");
+    case RoadClass::Gravel:
+        return tr("gravel");
+    case RoadClass::Washboard:
+        return tr("washboard");
+    case RoadClass::Track:
+        return tr("track");
+    }
+    return {};
+}
+
+QVariantList outline(const Trip &trip)
+{
+    QVariantList points;
+    for (const GeoPoint &point : trip.outline)
+        points << QVariantMap{{QStringLiteral("lat"), point.latitude}, {QStringLiteral("lon"), point.longitude}};
+    return points;
+}
+
+} // namespace
+
+std::vector<WalkRow> walkRows(const Shown &shown)
+{
+    std::vector<WalkRow> rows;
+    if (shown.history() == nullptr)
+        return rows;
+    const auto &walks = shown.history()->walks;
+    for (auto it = walks.rbegin(); it != walks.rend(); ++it) {
+        const Walk &walk = it->walk;
+        rows.push_back({Voice::text(walk.id.text()), shown.voice->dateTime(walk.started),
+                        Voice::text(shown.voice->texts.kindName(walk.kind)), Voice::text(walk.by),
+                        Words::counts(countMarks(walk, it->marks)), walk.finished.has_value()});
+    }
+    return rows;
+}
+
+std::vector<TripRow> tripRows(const Shown &shown)
+{
+    std::vector<TripRow> rows;
+    if (shown.history() == nullptr)
+        return rows;
+    const auto &trips = shown.history()->trips;
+    for (auto it = trips.rbegin(); it != trips.rend(); ++it)
+        rows.push_back({Voice::text(it->id.text()), Voice::text(it->title), shown.voice->date(it->start),
+                        shown.voice->quantity(it->summary.length), Words::road(it->road), Voice::text(it->note),
+                        outline(*it)});
+    return rows;
+}
+
+std::vector<MendRow> mendRows(const Shown &shown)
+{
+    std::vector<MendRow> rows;
+    if (shown.history() == nullptr)
+        return rows;
+    const auto &mends = shown.history()->mends;
+    for (auto it = mends.rbegin(); it != mends.rend(); ++it)
+        rows.push_back({Voice::text(it->id.text()), shown.voice->date(it->at), shown.voice->mendAction(it->action),
+                        Voice::text(it->what), Voice::text(it->cost), Voice::text(it->by)});
+    return rows;
+}
+
+std::vector<PhotoRow> photoRows(const Shown &shown)
+{
+    std::vector<std::pair<LocalTime, PhotoRow>> dated;
+    if (shown.history() == nullptr)
+        return {};
+    std::set<std::string> seen; // one photo may show two findings
+    for (const FindingHistory &finding : shown.history()->findings) {
+        for (const Photo &photo : finding.photos) {
+            if (!seen.insert(photo.hash).second)
+                continue;
+            const LocalTime at = photo.taken.value_or(photo.added);
+            dated.push_back({at,
+                             {Voice::text(photo.hash), shown.voice->date(at), shown.voice->point(finding.finding.point),
+                              Voice::text(photo.caption), photo.where ? shown.voice->position(*photo.where) : QString(),
+                              Voice::text(finding.finding.id.text())}});
+        }
+    }
+    std::stable_sort(dated.begin(), dated.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
+    std::vector<PhotoRow> rows;
+    for (auto &[at, row] : dated)
+        rows.push_back(std::move(row));
+    return rows;
+}
+
+} // namespace snugwalk

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+// A comparison as rows.
+#include "comparison_model.hpp"
+
+#include <algorithm>
+
+namespace snugwalk {
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Comparison)
+public:
+    static QString change(Change change);
+};
+
+QString Words::change(Change change)
+{
+    switch (change) {
+    case Change::New:
+        return tr("new");
+    case Change::Worse:
+        return tr("worse");
+    case Change::Same:
+        return tr("same");
+    case Change::Better:
+        return tr("better");
+    case Change::Mended:
+        return tr("mended");
+    case Change::Gone:
+        return tr("gone, without a mend");
+    case Change::NotLooked:
+        return tr("not looked at");
+    case Change::FirstLook:
+        return tr("first look");
+    case Change::NotFitted:
+        return tr("no longer fitted");
+    }
+    return {};
+}
+
+const WalkRecord *walkOf(const Shown &shown, const Id &id)
+{
+    for (const WalkRecord &record : shown.history()->walks) {
+        if (record.walk.id == id)
+            return &record;
+    }
+    return nullptr;
+}
+
+void addPhotos(const FindingHistory *history, const std::vector<Id> &ids, QStringList &hashes)
+{
+    for (const Photo &photo : history == nullptr ? std::vector<Photo>() : history->photos) {
+        const bool wanted = std::find(ids.begin(), ids.end(), photo.id) != ids.end();
+        const QString hash = Voice::text(photo.hash);
+        if (wanted && !hashes.contains(hash))
+            hashes << hash;
+    }
+}
+
+QString gradeWords(const Voice &voice, const std::string &point, const std::optional<int> &grade,
+                   const std::optional<Extent> &extent)
+{
+    if (!grade || *grade == 0)
+        return {};
+    const QString words = Voice::text(voice.texts.grade(point, *grade));
+    const QString size = voice.extent(extent);
+    return size.isEmpty() ? words : words + QStringLiteral(", ") + size;
+}
+
+QString readingWords(const Voice &voice, const ReadingChange &reading)
+{
+    const QString name = voice.word("readings", reading.slug);
+    const QString then = voice.inUnit(reading.dimension, reading.thenSi, reading.unit);
+    const QString now = voice.inUnit(reading.dimension, reading.nowSi, reading.unit);
+    const QString at = reading.place.empty() ? name : name + u' ' + voice.placeName(reading.place);
+    return Words::tr("%1: %2, was %3", "reading, now, then").arg(at, now, then);
+}
+
+ComparisonRow rowOf(const Shown &shown, const PointChange &point)
+{
+    const Voice &voice = *shown.voice;
+    ComparisonRow row;
+    row.key = Voice::text(point.point);
+    row.title = voice.point(point.point);
+    row.thenState = Voice::text(slug(point.then));
+    row.nowState = Voice::text(slug(point.now));
+    row.change = Voice::text(slug(point.change));
+    row.changeText = Words::change(point.change);
+    QStringList then;
+    QStringList now;
+    QStringList detail;
+    for (const FindingChange &finding : point.findings) {
+        const FindingHistory *history = shown.snapshot->finding(finding.finding);
+        then << gradeWords(voice, point.point, finding.thenGrade, finding.thenExtent);
+        now << gradeWords(voice, point.point, finding.nowGrade, finding.nowExtent);
+        addPhotos(history, finding.thenPhotos, row.thenPhotos);
+        addPhotos(history, finding.nowPhotos, row.nowPhotos);
+        if (history != nullptr)
+            detail << Words::tr("%1: %2", "defect: change")
+                          .arg(voice.word("defects", history->finding.defect), Words::change(finding.change));
+    }
+    for (const ReadingChange &reading : point.readings) {
+        if (reading.changed)
+            detail << readingWords(voice, reading);
+    }
+    then.removeAll(QString());
+    now.removeAll(QString());
+    row.thenCall = then.join(QStringLiteral("; "));
+    row.nowCall = now.join(QStringLiteral("; "));
+    row.detail = detail.join(QStringLiteral("; "));
+    return row;
+}
+
+int rank(Change change)
+{
+    static constexpr std::array order = {Change::Worse, Change::New,       Change::Gone,     Change::NotLooked, Change::Same,
+                                         Change::Better, Change::Mended, Change::FirstLook, Change::NotFitted};
+    return static_cast<int>(std::find(order.begin(), order.end(), change) - order.begin());
+}
+
+bool isPlain(const PointChange &point)
+{
+    const bool moved = std::any_of(point.readings.begin(), point.readings.end(),
+                                   [](const ReadingChange &reading) { return reading.changed; });
+    const bool quiet = point.change == Change::Same || point.change == Change::FirstLook;
+    return quiet && point.now != MarkState::Attention && point.findings.empty() && !moved;
+}
+
+} // namespace
+
+ComparisonModel::ComparisonModel(QObject *parent)
+    : RowModel({{"point", [](const ComparisonRow &r) { return QVariant(r.key); }},
+                {"title", [](const ComparisonRow &r) { return QVariant(r.title); }},
+                {"thenState", [](const ComparisonRow &r) { return QVariant(r.thenState); }},
+                {"nowState", [](const ComparisonRow &r) { return QVariant(r.nowState); }},
+                {"thenCall", [](const ComparisonRow &r) { return QVariant(r.thenCall); }},
+                {"nowCall", [](const ComparisonRow &r) { return QVariant(r.nowCall); }},
+                {"change", [](const ComparisonRow &r) { return QVariant(r.change); }},
+                {"changeText", [](const ComparisonRow &r) { return QVariant(r.changeText); }},
+                {"detail", [](const ComparisonRow &r) { return QVariant(r.detail); }},
+                {"thenPhotos", [](const ComparisonRow &r) { return QVariant(r.thenPhotos); }},
+                {"nowPhotos", [](const ComparisonRow &r) { return QVariant(r.nowPhotos); }}},
+               parent)
+{}
+
+std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Comparison &comparison)
+{
+    std::vector<const PointChange *> points;
+    for (const PointChange &point : comparison.points) {
+        if (!isPlain(point))
+            points.push_back(&point);
+    }
+    std::stable_sort(points.begin(), points.end(),
+                     [](const PointChange *a, const PointChange *b) { return rank(a->change) < rank(b->change); });
+    std::vector<ComparisonRow> rows;
+    for (const PointChange *point : points)
+        rows.push_back(rowOf(shown, *point));
+    return rows;
+}
+
+QString comparisonSentence(const Comparison &comparison)
+{
+    QStringList parts;
+    for (const Change change : {Change::Worse, Change::New, Change::Gone, Change::Better, Change::Mended, Change::Same,
+                                Change::NotLooked, Change::FirstLook, Change::NotFitted}) {
+        const int count = comparison.pointCounts.of(change);
+        if (count > 0)
+            parts << Words::tr("%1 %2", "number of points, what became of them").arg(count).arg(Words::change(change));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString comparisonTitle(const Shown &shown, const Comparison &comparison)
+{
+    const WalkRecord *then = walkOf(shown, comparison.thenWalk);
+    const WalkRecord *now = walkOf(shown, comparison.nowWalk);
+    if (then == nullptr || now == nullptr)
+        return {};
+    return Words::tr("%1, %2, against %3", "kind of walk, date now, date then")
+        .arg(Voice::text(shown.voice->texts.kindName(now->walk.kind)), shown.voice->date(now->walk.started),
+             shown.voice->date(then->walk.started));
+}
+
+} // namespace snugwalk

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: Apache-2.0
+// The due list in words and days.
+#include "due_model.hpp"
+
+#include "reason_text.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr int monthsShown = 16;
+constexpr double soonDays = 30.0;
+
+double daysTo(const std::optional<CivilDate> &date, CivilDate today)
+{
+    return date ? static_cast<double>(daysBetween(today, *date)) : std::numeric_limits<double>::quiet_NaN();
+}
+
+QString kindOf(const DueBand &band)
+{
+    if (band.rule.starts_with("event:"))
+        return QStringLiteral("event");
+    if (band.rule == "never_looked")
+        return QStringLiteral("never");
+    return band.likely ? QStringLiteral("dated") : QStringLiteral("every_move");
+}
+
+QString whenText(const Voice &voice, const DueBand &band, CivilDate today)
+{
+    if (!band.likely)
+        return DueModel::tr("before each move");
+    if (band.rule == "never_looked")
+        return DueModel::tr("not looked at yet");
+    if (band.pastDue)
+        return DueModel::tr("past due %n days", nullptr, static_cast<int>(daysBetween(*band.late, today)));
+    if (band.dueNow)
+        return DueModel::tr("due now, at the latest %1").arg(voice.date(*band.late));
+    if (*band.early == *band.late)
+        return DueModel::tr("%1").arg(voice.date(*band.likely));
+    return DueModel::tr("likely %1, from %2 to %3")
+        .arg(voice.date(*band.likely), voice.date(*band.early), voice.date(*band.late));
+}
+
+QStringList whyOf(const Voice &voice, const DueBand &band)
+{
+    QStringList why;
+    for (const Reason &reason : band.reasons) {
+        const QString sentence = reasonText(voice, reason);
+        if (!sentence.isEmpty())
+            why << sentence;
+    }
+    return why;
+}
+
+DueRow rowOf(const Voice &voice, const Catalogue &catalogue, const DueBand &band, CivilDate today)
+{
+    DueRow row;
+    row.key = Voice::text(band.point);
+    row.title = voice.point(band.point);
+    const Point *point = catalogue.find(band.point);
+    row.zone = point == nullptr ? QString() : voice.word("zones", point->zone);
+    row.early = daysTo(band.early, today);
+    row.likely = daysTo(band.likely, today);
+    row.late = daysTo(band.late, today);
+    const auto date = [&](const std::optional<CivilDate> &d) { return d ? voice.date(*d) : QString(); };
+    row.earlyText = date(band.early);
+    row.likelyText = date(band.likely);
+    row.lateText = date(band.late);
+    row.when = whenText(voice, band, today);
+    row.why = whyOf(voice, band);
+    row.reason = row.why.isEmpty() ? QString() : row.why.back();
+    row.pastDue = band.pastDue;
+    row.kind = kindOf(band);
+    row.basis = voice.basis(band.basis);
+    row.severity = static_cast<int>(band.severity) + 1;
+    return row;
+}
+
+} // namespace
+
+DueModel::DueModel(const Catalogue *catalogue, QObject *parent)
+    : QObject(parent), m_catalogue(catalogue), m_rows(nullptr)
+{}
+
+void DueModel::show(const Shown &shown)
+{
+    m_shown = shown;
+    const CivilDate today = civilDate(shown.snapshot->now);
+    std::vector<DueRow> rows;
+    for (const DueBand &band : shown.snapshot->bands)
+        rows.push_back(rowOf(*shown.voice, *m_catalogue, band, today));
+    m_rows.assign(std::move(rows));
+    Q_EMIT m_rows.countChanged();
+    Q_EMIT changed();
+}
+
+QString DueModel::sentence() const
+{
+    if (m_shown.history() == nullptr)
+        return {};
+    int past = 0;
+    int soon = 0;
+    for (const DueRow &row : m_rows.rows()) {
+        past += row.pastDue ? 1 : 0;
+        soon += !row.pastDue && row.likely <= soonDays ? 1 : 0;
+    }
+    if (past == 0 && soon == 0)
+        return tr("Nothing falls due within a month.");
+    QStringList parts;
+    if (past > 0)
+        parts << tr("%n are past due.", nullptr, past);
+    if (soon > 0)
+        parts << tr("%n fall due within a month.", nullptr, soon);
+    return parts.join(u' ');
+}
+
+QVariantList DueModel::months() const
+{
+    QVariantList list;
+    const CivilDate today = civilDate(m_shown.snapshot->now);
+    const CivilDate first = addMonths(today.year() / today.month() / 1, -1);
+    for (int i = 0; i < monthsShown; ++i) {
+        const CivilDate month = addMonths(first, i);
+        const int number = static_cast<int>(static_cast<unsigned>(month.month()));
+        list << QVariantMap{{QStringLiteral("label"), m_shown.voice->locale.standaloneMonthName(number, QLocale::ShortFormat)},
+                            {QStringLiteral("year"), static_cast<int>(month.year())},
+                            {QStringLiteral("day"), static_cast<double>(daysBetween(today, month))}};
+    }
+    return list;
+}
+
+QVariantList DueModel::stays() const
+{
+    QVariantList list;
+    if (m_shown.history() == nullptr)
+        return list;
+    const CivilDate today = civilDate(m_shown.snapshot->now);
+    const double start = months().front().toMap().value(QStringLiteral("day")).toDouble();
+    for (const Stay &stay : m_shown.history()->stays) {
+        const auto day = [&](const LocalTime &time) { return static_cast<double>(daysBetween(today, civilDate(time))); };
+        const double to = stay.to ? day(*stay.to) : 0.0;
+        if (to < start)
+            continue;
+        list << QVariantMap{{QStringLiteral("name"), Voice::text(stay.name)},
+                            {QStringLiteral("fromDay"), std::max(day(stay.from), start)},
+                            {QStringLiteral("toDay"), to},
+                            {QStringLiteral("covered"), stay.covered}};
+    }
+    return list;
+}
+
+} // namespace snugwalk

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: Apache-2.0
+// The home's values.
+#include "rig_model.hpp"
+
+#include "base/text.hpp"
+#include "finding_detail.hpp"
+#include "rig/names.hpp"
+#include "rig_words.hpp"
+#include "walk_model.hpp"
+
+namespace snugwalk {
+
+RigModel::RigModel(const ActDesk *desk, const WalkModel *walk, QObject *parent)
+    : QObject(parent), m_desk(desk), m_walk(walk), m_findings(nullptr)
+{
+    connect(walk, &WalkModel::activeChanged, this, &RigModel::barChanged);
+    connect(walk, &WalkModel::currentChanged, this, &RigModel::barChanged);
+    connect(walk, &WalkModel::progressChanged, this, &RigModel::barChanged);
+}
+
+const Rig *RigModel::rig() const
+{
+    return m_shown.history() == nullptr ? nullptr : &m_shown.history()->rig;
+}
+
+const Measures &RigModel::measures() const
+{
+    static const Measures none;
+    return rig() == nullptr ? none : rig()->measures;
+}
+
+QString RigModel::name() const { return rig() == nullptr ? QString() : Voice::text(rig()->name); }
+QString RigModel::about() const { return aboutWords(m_shown); }
+QString RigModel::state() const { return stateSentence(m_shown); }
+QVariantList RigModel::holds() const { return holdList(m_shown); }
+bool RigModel::kerbLeft() const { return rig() != nullptr && kerbIsLeft(*rig()); }
+
+QVariantList RigModel::axles() const
+{
+    QVariantList list;
+    for (const Length &axle : measures().axles)
+        list << axle.si();
+    return list;
+}
+
+QVariantList RigModel::openings() const
+{
+    QVariantList list;
+    if (rig() == nullptr)
+        return list;
+    for (const Opening &o : rig()->openings) {
+        list << QVariantMap{{QStringLiteral("name"), Voice::text(o.name)},
+                            {QStringLiteral("kind"), Voice::text(slug(o.kind))},
+                            {QStringLiteral("face"), Voice::text(slug(o.face))},
+                            {QStringLiteral("x"), o.at.aft.si()},
+                            {QStringLiteral("y"), o.at.right.si()},
+                            {QStringLiteral("z"), o.at.up.si()},
+                            {QStringLiteral("w"), o.width.si()},
+                            {QStringLiteral("h"), o.height.si()}};
+    }
+    return list;
+}
+
+QVariantList RigModel::mendActionChoices() const
+{
+    QVariantList list;
+    for (const std::string &action : mendActions())
+        list << QVariantMap{{QStringLiteral("slug"), Voice::text(action)},
+                            {QStringLiteral("word"), m_shown.voice->mendAction(action)}};
+    return list;
+}
+
+bool RigModel::walkOpen() const { return m_walk->walk() != nullptr; }
+
+QString RigModel::barTitle() const
+{
+    return walkOpen() ? tr("Go on with the walk") : tr("Start a walk");
+}
+
+QString RigModel::barDetail() const
+{
+    if (!walkOpen())
+        return {};
+    if (m_walk->isComplete())
+        return tr("every line has a mark");
+    return tr("at %1, %2 left", "line of the walk, number of lines")
+        .arg(m_walk->title(), m_shown.voice->number(m_walk->linesLeft(), 0));
+}
+
+void RigModel::show(const Shown &shown)
+{
+    m_shown = shown;
+    m_findings.show(shown);
+    m_kinds = walkKinds(shown, *m_desk->parts->catalogue);
+    Q_EMIT changed();
+    Q_EMIT barChanged();
+}
+
+std::vector<Id> RigModel::numbered() const
+{
+    std::vector<Id> ids;
+    for (const OpenFinding &open : m_shown.snapshot->state.open)
+        ids.push_back(open.id);
+    return ids;
+}
+
+QVariantMap RigModel::finding(const QString &id) const
+{
+    const auto wanted = Id::parse(id.toStdString());
+    const FindingHistory *history = wanted ? m_shown.snapshot->finding(*wanted) : nullptr;
+    return history == nullptr ? QVariantMap() : findingDetail(m_shown, *history);
+}
+
+void RigModel::mend(const QStringList &findings, const QVariantMap &map)
+{
+    if (rig() == nullptr)
+        return;
+    const auto text = [&](const QString &key) { return map.value(key).toString().trimmed(); };
+    Mend mend;
+    mend.rig = rig()->id;
+    mend.action = text(QStringLiteral("action")).toStdString();
+    mend.what = text(QStringLiteral("what")).toStdString();
+    mend.cost = text(QStringLiteral("cost")).toStdString();
+    mend.minutes = parseDouble(text(QStringLiteral("minutes")).toStdString());
+    for (const QString &part : text(QStringLiteral("parts")).split(u',', Qt::SkipEmptyParts))
+        mend.parts.push_back(part.trimmed().toStdString());
+    for (const QString &id : findings)
+        mend.findings.push_back(Id::parse(id.toStdString()).value_or(Id{}));
+    const auto act = [mend, doer = m_desk->doer()](Logbook &book) mutable {
+        mend.at = doer.at.value_or(book.now());
+        mend.by = doer.by;
+        return addMend(book, mend, doer);
+    };
+    m_desk->worker->run<Id>(this, act, [this](Result<Id> added) {
+        if (!added) {
+            m_desk->refuse(added.error());
+            return;
+        }
+        Q_EMIT mended();
+        m_desk->changed(true);
+    });
+}
+
+} // namespace snugwalk

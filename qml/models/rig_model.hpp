@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+// The rig as the home shows it: its measures, what is open on it, and what to do next.
+#pragma once
+
+#include <QObject>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "act_desk.hpp"
+#include "finding_model.hpp"
+
+namespace snugwalk {
+
+class WalkModel;
+
+class RigModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the session")
+    Q_PROPERTY(QString name READ name NOTIFY changed)
+    Q_PROPERTY(QString about READ about NOTIFY changed)
+    Q_PROPERTY(QString state READ state NOTIFY changed)
+    Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)
+    Q_PROPERTY(bool kerbLeft READ kerbLeft NOTIFY changed)
+    Q_PROPERTY(double bodyLength READ bodyLength NOTIFY changed)
+    Q_PROPERTY(double bodyWidth READ bodyWidth NOTIFY changed)
+    Q_PROPERTY(double bodyHeight READ bodyHeight NOTIFY changed)
+    Q_PROPERTY(double floorHeight READ floorHeight NOTIFY changed)
+    Q_PROPERTY(double hitchLength READ hitchLength NOTIFY changed)
+    Q_PROPERTY(QVariantList axles READ axles NOTIFY changed)
+    Q_PROPERTY(QVariantList openings READ openings NOTIFY changed)
+    Q_PROPERTY(snugwalk::FindingModel *findings READ findings CONSTANT)
+    Q_PROPERTY(QVariantList kinds READ kinds NOTIFY changed)
+    Q_PROPERTY(QVariantList mendActions READ mendActionChoices NOTIFY changed)
+    Q_PROPERTY(bool walkOpen READ walkOpen NOTIFY barChanged)
+    Q_PROPERTY(QString barTitle READ barTitle NOTIFY barChanged)
+    Q_PROPERTY(QString barDetail READ barDetail NOTIFY barChanged)
+public:
+    RigModel(const ActDesk *desk, const WalkModel *walk, QObject *parent);
+
+    [[nodiscard]] QString name() const;
+    /// "twin-axle travel trailer, 6.4 m, 2500 kg; 31 204 km".
+    [[nodiscard]] QString about() const;
+    /// What was looked at and what is open, in sentences.
+    [[nodiscard]] QString state() const;
+    /// [{title, why, forbids, findingId}]: every ground for a hold.
+    [[nodiscard]] QVariantList holds() const;
+    [[nodiscard]] bool kerbLeft() const;
+    // metres
+    [[nodiscard]] double bodyLength() const { return measures().length.si(); }
+    [[nodiscard]] double bodyWidth() const { return measures().width.si(); }
+    [[nodiscard]] double bodyHeight() const { return measures().height.si(); }
+    [[nodiscard]] double floorHeight() const { return measures().floorHeight.si(); }
+    [[nodiscard]] double hitchLength() const { return measures().hitchLength.si(); }
+    [[nodiscard]] QVariantList axles() const;
+    /// [{name, kind, face, x, y, z, w, h}]
+    [[nodiscard]] QVariantList openings() const;
+    [[nodiscard]] FindingModel *findings() { return &m_findings; }
+    /// [{slug, name, about, lines, minutes, suggested}]
+    [[nodiscard]] QVariantList kinds() const { return m_kinds; }
+    [[nodiscard]] QVariantList mendActionChoices() const;
+    [[nodiscard]] bool walkOpen() const;
+    [[nodiscard]] QString barTitle() const;
+    [[nodiscard]] QString barDetail() const;
+
+    void show(const Shown &shown);
+    /// Ids in the order of their numbers.
+    [[nodiscard]] std::vector<Id> numbered() const;
+
+    /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
+    Q_INVOKABLE QVariantMap finding(const QString &id) const;
+    /// \param map {action, what, parts, cost, minutes}; parts by commas.
+    Q_INVOKABLE void mend(const QStringList &findings, const QVariantMap &map);
+
+Q_SIGNALS:
+    void changed();
+    void barChanged();
+    void mended();
+
+private:
+    [[nodiscard]] const Rig *rig() const;
+    [[nodiscard]] const Measures &measures() const;
+
+    const ActDesk *m_desk;
+    const WalkModel *m_walk;
+    Shown m_shown;
+    FindingModel m_findings;
+    QVariantList m_kinds;
+};
+
+} // namespace snugwalk

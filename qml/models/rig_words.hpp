@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+// Sentences and lists about a rig as a whole.
+#pragma once
+
+#include <QVariantList>
+
+#include "snapshot.hpp"
+
+namespace snugwalk {
+
+/// "twin-axle travel trailer, 6.4 m, 2500 kg; 412 km logged".
+[[nodiscard]] QString aboutWords(const Shown &shown);
+
+/// "No hold among the 24 points looked at since 08:10 today by A. … This says what was looked at,
+/// not that nothing will fail."
+[[nodiscard]] QString stateSentence(const Shown &shown);
+
+/// [{title, why, forbids, findingId}]
+[[nodiscard]] QVariantList holdList(const Shown &shown);
+
+/// [{slug, name, about, lines, minutes, suggested}] for a rig.
+[[nodiscard]] QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue);
+
+} // namespace snugwalk

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+// Reading the logbook and handing what was read to the models.
+#include "session.hpp"
+
+#include "logbook/acts.hpp"
+#include "error_text.hpp"
+#include "rig_form.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr int idleMilliseconds = 250;
+
+} // namespace
+
+Session::Session(AppParts parts, QObject *parent)
+    : QObject(parent), m_parts(std::move(parts)), m_preferences(m_parts.preferences),
+      m_worker(new Worker(m_parts.openBook)), m_position(new PositionModel(m_parts.position, *m_parts.clock, this))
+{
+    m_desk = {m_worker, &m_parts, [this] { return doer(); }, [this](const Error &error) { refuse(error); },
+              [this](bool atOnce) { noteChange(atOnce); }};
+    m_walk = new WalkModel(&m_desk, this);
+    m_rig = new RigModel(&m_desk, m_walk, this);
+    m_idle.setSingleShot(true);
+    m_idle.setInterval(idleMilliseconds);
+    connect(&m_idle, &QTimer::timeout, this, &Session::refresh);
+    connect(m_walk, &WalkModel::progressChanged, this, &Session::busyChanged);
+    if (m_preferences.language.isEmpty())
+        m_preferences.language = QStringLiteral("en");
+    speakAgain();
+    refresh();
+}
+
+Session::~Session()
+{
+    // First of all: no answer may reach a model that is being taken down, and no tap may be lost.
+    delete m_worker;
+}
+
+Doer Session::doer() const
+{
+    return {m_preferences.person.toStdString(), std::nullopt, m_position->where()};
+}
+
+void Session::refuse(const Error &error)
+{
+    const ErrorText text = errorText(error);
+    m_errorWhat = text.what;
+    m_errorDo = text.act;
+    Q_EMIT errorChanged();
+}
+
+void Session::clearError()
+{
+    m_errorWhat.clear();
+    m_errorDo.clear();
+    Q_EMIT errorChanged();
+}
+
+void Session::noteChange(bool atOnce)
+{
+    if (atOnce)
+        refresh();
+    else
+        m_idle.start();
+}
+
+void Session::refresh()
+{
+    m_idle.stop();
+    if (m_reading) {
+        m_readAgain = true;
+        return;
+    }
+    m_reading = true;
+    Q_EMIT busyChanged();
+    const Id chosen = Id::parse(m_preferences.rig.toStdString()).value_or(Id{});
+    m_worker->run<std::shared_ptr<const Snapshot>>(
+        this,
+        [chosen, catalogue = m_parts.catalogue](Logbook &book) { return takeSnapshot(book, *catalogue, chosen); },
+        [this](Result<std::shared_ptr<const Snapshot>> answer) { takeAnswer(std::move(answer)); });
+}
+
+void Session::takeAnswer(Result<std::shared_ptr<const Snapshot>> answer)
+{
+    m_reading = false;
+    m_loaded = true;
+    if (answer)
+        m_shown.snapshot = std::move(answer).value();
+    else
+        refuse(answer.error());
+    showAll();
+    Q_EMIT snapshotChanged();
+    Q_EMIT busyChanged();
+    if (std::exchange(m_readAgain, false))
+        refresh();
+}
+
+void Session::showAll()
+{
+    m_walk->show(m_shown);
+    m_rig->show(m_shown);
+    m_walk->setNumbered(m_rig->numbered());
+}
+
+QVariantList Session::rigs() const
+{
+    QVariantList list;
+    for (const Rig &rig : m_shown.snapshot->rigs) {
+        const bool isCurrent = hasRig() && rig.id == m_shown.history()->rig.id;
+        list << QVariantMap{{QStringLiteral("id"), Voice::text(rig.id.text())},
+                            {QStringLiteral("name"), Voice::text(rig.name)},
+                            {QStringLiteral("current"), isCurrent}};
+    }
+    return list;
+}
+
+void Session::chooseRig(const QString &id)
+{
+    m_preferences.rig = id;
+    keepPreferences();
+    refresh();
+}
+
+void Session::addRig(const QVariantMap &map)
+{
+    RigForm form = readRigForm(map, m_preferences.units);
+    m_rigProblems = form.problems;
+    Q_EMIT rigProblemsChanged();
+    if (!m_rigProblems.isEmpty())
+        return;
+    m_worker->run<Id>(
+        this, [rig = form.rig, doer = doer()](Logbook &book) { return saveRig(book, rig, doer); },
+        [this](Result<Id> added) {
+            if (!added) {
+                refuse(added.error());
+                return;
+            }
+            Q_EMIT rigAdded();
+            chooseRig(Voice::text(added->text()));
+        });
+}
+
+QVariantMap Session::emergency() const
+{
+    QVariantMap map;
+    for (const char *part : {"title", "gas", "co", "fire", "tingle"})
+        map[QLatin1String(part)] = m_shown.voice->word("emergency", part);
+    return map;
+}
+
+QString Session::footer() const
+{
+    const QString who = m_preferences.person.isEmpty() ? tr("one person", "who looked") : m_preferences.person;
+    return Voice::text(m_shown.voice->texts.text("report_footer")).replace(QStringLiteral("{who}"), who);
+}
+
+QString Session::today() const
+{
+    return m_shown.voice->date(m_parts.clock->now());
+}
+
+} // namespace snugwalk

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+// One run of the app over one logbook: owns the worker and every model, and is all that QML is given.
+#pragma once
+
+#include <QObject>
+#include <QTimer>
+#include <QVariantList>
+#include <QtQml/qqmlregistration.h>
+
+#include "act_desk.hpp"
+#include "position_model.hpp"
+#include "rig_model.hpp"
+#include "walk_model.hpp"
+
+namespace snugwalk {
+
+class Session : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(bool loaded READ isLoaded NOTIFY snapshotChanged)
+    Q_PROPERTY(bool hasRig READ hasRig NOTIFY snapshotChanged)
+    Q_PROPERTY(bool busy READ isBusy NOTIFY busyChanged)
+    Q_PROPERTY(bool still READ isStill CONSTANT)
+    Q_PROPERTY(bool cameraAvailable READ cameraAvailable CONSTANT)
+    Q_PROPERTY(QString errorWhat READ errorWhat NOTIFY errorChanged)
+    Q_PROPERTY(QString errorDo READ errorDo NOTIFY errorChanged)
+    Q_PROPERTY(QString units READ units WRITE setUnits NOTIFY preferencesChanged)
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY preferencesChanged)
+    Q_PROPERTY(bool gloves READ gloves WRITE setGloves NOTIFY preferencesChanged)
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY preferencesChanged)
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY preferencesChanged)
+    Q_PROPERTY(QVariantList rigs READ rigs NOTIFY snapshotChanged)
+    Q_PROPERTY(QVariantList rigProblems READ rigProblems NOTIFY rigProblemsChanged)
+    Q_PROPERTY(QVariantMap emergency READ emergency NOTIFY languageChanged)
+    Q_PROPERTY(QString footer READ footer NOTIFY languageChanged)
+    Q_PROPERTY(QString today READ today NOTIFY snapshotChanged)
+    Q_PROPERTY(snugwalk::PositionModel *position READ position CONSTANT)
+    Q_PROPERTY(snugwalk::RigModel *rig READ rig CONSTANT)
+    Q_PROPERTY(snugwalk::WalkModel *walk READ walk CONSTANT)
+public:
+    /// Starts opening the logbook at once; `loaded` tells when the first answer came.
+    explicit Session(AppParts parts, QObject *parent = nullptr);
+    /// Waits until everything tapped is on the disk.
+    ~Session() override;
+
+    [[nodiscard]] bool isLoaded() const { return m_loaded; }
+    [[nodiscard]] bool hasRig() const { return m_shown.history() != nullptr; }
+    [[nodiscard]] bool isBusy() const { return m_walk->isBusy() || m_reading; }
+    [[nodiscard]] bool isStill() const { return m_parts.still; }
+    [[nodiscard]] bool cameraAvailable() const { return m_parts.cameraAvailable; }
+    [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
+    [[nodiscard]] QString errorDo() const { return m_errorDo; }
+    [[nodiscard]] QString units() const;
+    void setUnits(const QString &units);
+    [[nodiscard]] QString theme() const { return m_preferences.theme; }
+    void setTheme(const QString &theme);
+    [[nodiscard]] bool gloves() const { return m_preferences.gloves; }
+    void setGloves(bool gloves);
+    [[nodiscard]] QString language() const { return m_preferences.language; }
+    void setLanguage(const QString &language);
+    [[nodiscard]] QString person() const { return m_preferences.person; }
+    void setPerson(const QString &person);
+    [[nodiscard]] double textScale() const { return m_preferences.textScale; }
+    void setTextScale(double scale);
+    /// [{id, name, current}]
+    [[nodiscard]] QVariantList rigs() const;
+    /// [{field, what, act}] of the last `addRig`; empty when there was no fault.
+    [[nodiscard]] QVariantList rigProblems() const { return m_rigProblems; }
+    /// {title, gas, co, fire, tingle}
+    [[nodiscard]] QVariantMap emergency() const;
+    [[nodiscard]] QString footer() const;
+    [[nodiscard]] QString today() const;
+    [[nodiscard]] PositionModel *position() const { return m_position; }
+    [[nodiscard]] RigModel *rig() const { return m_rig; }
+    [[nodiscard]] WalkModel *walk() const { return m_walk; }
+
+    Q_INVOKABLE void clearError();
+    Q_INVOKABLE void chooseRig(const QString &id);
+    /// \param map as typed: name, kind, practice, length, width, height, floorHeight, hitchLength, axles
+    /// (list of texts), roofWalk, fittings (list of slugs), hitch; numbers without a unit are metres or feet.
+    Q_INVOKABLE void addRig(const QVariantMap &map);
+    /// Reads the logbook again, at once.
+    Q_INVOKABLE void refresh();
+
+Q_SIGNALS:
+    void snapshotChanged();
+    void busyChanged();
+    void errorChanged();
+    void preferencesChanged();
+    void languageChanged();
+    void rigProblemsChanged();
+    void rigAdded();
+
+private:
+    [[nodiscard]] Doer doer() const;
+    void refuse(const Error &error);
+    void noteChange(bool atOnce);
+    void takeAnswer(Result<std::shared_ptr<const Snapshot>> answer);
+    void speakAgain();
+    void showAll();
+    void keepPreferences();
+
+    const AppParts m_parts;
+    Preferences m_preferences;
+    Shown m_shown;
+    bool m_loaded = false;
+    bool m_reading = false;
+    bool m_readAgain = false;
+    QString m_errorWhat;
+    QString m_errorDo;
+    QVariantList m_rigProblems;
+    QTimer m_idle; ///< reads again once no tap came for a moment, so that taps never wait for reading
+    ActDesk m_desk;
+    Worker *m_worker;
+    PositionModel *m_position;
+    WalkModel *m_walk;
+    RigModel *m_rig;
+};
+
+} // namespace snugwalk

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+// Reading a snapshot, on the worker's thread.
+#include "snapshot.hpp"
+
+#include <algorithm>
+
+#include "logbook/query.hpp"
+
+namespace snugwalk {
+
+const WalkRecord *Snapshot::openWalk() const
+{
+    if (!history)
+        return nullptr;
+    const auto open = std::find_if(history->walks.begin(), history->walks.end(),
+                                   [](const WalkRecord &record) { return !record.walk.finished; });
+    return open == history->walks.end() ? nullptr : &*open;
+}
+
+const FindingHistory *Snapshot::finding(const Id &id) const
+{
+    if (!history)
+        return nullptr;
+    const auto found = std::find_if(history->findings.begin(), history->findings.end(),
+                                    [&](const FindingHistory &f) { return f.finding.id == id; });
+    return found == history->findings.end() ? nullptr : &*found;
+}
+
+Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue, const Id &chosen)
+{
+    auto snapshot = std::make_shared<Snapshot>();
+    snapshot->now = book.now();
+    auto rigs = allRigs(book);
+    if (!rigs)
+        return rigs.error();
+    snapshot->rigs = std::move(rigs).value();
+    if (snapshot->rigs.empty())
+        return std::shared_ptr<const Snapshot>(std::move(snapshot));
+    const bool known = std::any_of(snapshot->rigs.begin(), snapshot->rigs.end(),
+                                   [&](const Rig &rig) { return rig.id == chosen; });
+    auto history = loadHistory(book, known ? chosen : snapshot->rigs.front().id);
+    if (!history)
+        return history.error();
+    snapshot->bands = dueBands(catalogue, *history, snapshot->now);
+    snapshot->state = stateOf(catalogue, *history, snapshot->bands, snapshot->now);
+    snapshot->history = std::move(history).value();
+    return std::shared_ptr<const Snapshot>(std::move(snapshot));
+}
+
+} // namespace snugwalk

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+// What the worker read of the logbook, as a value that screens may hold on to.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "concern/state.hpp"
+#include "round/history.hpp"
+#include "voice.hpp"
+
+namespace snugwalk {
+
+struct Snapshot {
+    std::vector<Rig> rigs;
+    std::optional<RigHistory> history; ///< of the chosen rig; none without a rig
+    std::vector<DueBand> bands;        ///< as `dueBands` gives them
+    RigState state;
+    LocalTime now;
+
+    [[nodiscard]] const WalkRecord *openWalk() const;
+    [[nodiscard]] const FindingHistory *finding(const Id &id) const;
+};
+
+/// Reads and computes; the worker's work.
+/// \param chosen the rig to read; the first one when null or unknown.
+[[nodiscard]] Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
+                                                                   const Id &chosen);
+
+/// What a model shows, and in which words. Never without either.
+struct Shown {
+    std::shared_ptr<const Snapshot> snapshot = std::make_shared<const Snapshot>();
+    std::shared_ptr<const Voice> voice = std::make_shared<const Voice>();
+
+    [[nodiscard]] const RigHistory *history() const
+    {
+        return snapshot->history ? &*snapshot->history : nullptr;
+    }
+};
+
+} // namespace snugwalk

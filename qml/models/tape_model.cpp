@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+// Rows of the tape from a walk and its marks.
+#include "tape_model.hpp"
+
+#include "catalogue/pick.hpp"
+
+namespace snugwalk {
+namespace {
+
+// What a mark says in a few words: the reason, or the readings as taken.
+QString markSummary(const Voice &voice, const Mark &mark)
+{
+    QStringList parts;
+    if (mark.state == MarkState::CouldNotLook)
+        parts << voice.word("reasons", mark.reason);
+    for (const Reading &reading : mark.readings) {
+        const QString value = voice.inUnit(reading.dimension, reading.si, reading.unit);
+        parts << (reading.place.empty() ? value : voice.placeName(reading.place) + u' ' + value);
+    }
+    if (!mark.note.empty())
+        parts << Voice::text(mark.note);
+    if (parts.isEmpty() && mark.state == MarkState::Pass && mark.how == LookedHow::Glance)
+        parts << TapeModel::tr("at a glance");
+    return parts.join(QStringLiteral("; "));
+}
+
+QString lineSummary(const Voice &voice, const TapeLine &line, const std::vector<Mark> &marks)
+{
+    QStringList parts;
+    for (const std::string &point : line.points) {
+        const Mark *mark = findMark(marks, point);
+        const QString said = mark == nullptr ? QString() : markSummary(voice, *mark);
+        if (!said.isEmpty() && !parts.contains(said))
+            parts << said;
+    }
+    return parts.join(QStringLiteral("; "));
+}
+
+void describePoints(const Catalogue &catalogue, const Voice &voice, const Rig &rig, const TapeLine &line, TapeRow &row)
+{
+    for (const std::string &slug : line.points) {
+        const Point *point = catalogue.find(slug);
+        if (point == nullptr)
+            continue;
+        row.hasCaution = row.hasCaution || !point->cautions.empty();
+        for (const std::string &place : placesOf(*point, rig)) {
+            const QString name = voice.placeName(place);
+            if (!row.places.contains(name))
+                row.places << name;
+        }
+    }
+}
+
+} // namespace
+
+TapeModel::TapeModel(QObject *parent)
+    : RowModel({{"line", [](const TapeRow &r) { return QVariant(r.line); }},
+                {"title", [](const TapeRow &r) { return QVariant(r.title); }},
+                {"standSlug", [](const TapeRow &r) { return QVariant(r.standSlug); }},
+                {"standName", [](const TapeRow &r) { return QVariant(r.standName); }},
+                {"firstOfStand", [](const TapeRow &r) { return QVariant(r.firstOfStand); }},
+                {"state", [](const TapeRow &r) { return QVariant(r.state); }},
+                {"summary", [](const TapeRow &r) { return QVariant(r.summary); }},
+                {"places", [](const TapeRow &r) { return QVariant(r.places); }},
+                {"pointCount", [](const TapeRow &r) { return QVariant(r.pointCount); }},
+                {"hasCaution", [](const TapeRow &r) { return QVariant(r.hasCaution); }},
+                {"pending", [](const TapeRow &r) { return QVariant(r.pending); }}},
+               parent)
+{}
+
+std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Voice &voice, const Rig &rig, const Walk &walk,
+                              const std::vector<Mark> &marks, const std::multiset<int> &pending)
+{
+    std::vector<TapeRow> rows;
+    std::string standBefore;
+    for (const TapeLine &line : walk.tape) {
+        TapeRow row;
+        row.line = static_cast<int>(rows.size());
+        row.key = QString::number(row.line) + u' ' + Voice::text(line.slug);
+        row.title = voice.line(line);
+        const std::string stand = standOf(catalogue, line);
+        row.standSlug = Voice::text(stand);
+        row.standName = Voice::text(voice.texts.standName(stand));
+        row.firstOfStand = rows.empty() || stand != standBefore;
+        standBefore = stand;
+        row.state = Voice::text(slug(lineState(line, marks)));
+        row.summary = lineSummary(voice, line, marks);
+        row.pointCount = static_cast<int>(line.points.size());
+        row.pending = pending.count(row.line) > 0;
+        describePoints(catalogue, voice, rig, line, row);
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+} // namespace snugwalk

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+// The walk as lines on a strip, each with what it got.
+#pragma once
+
+#include <set>
+
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+#include "row_model.hpp"
+#include "snapshot.hpp"
+#include "walk/progress.hpp"
+
+namespace snugwalk {
+
+struct TapeRow {
+    QString key;
+    int line = 0;
+    QString title;
+    QString standSlug;
+    QString standName;
+    bool firstOfStand = false;
+    QString state;
+    QString summary;
+    QStringList places;
+    int pointCount = 1;
+    bool hasCaution = false;
+    bool pending = false;
+};
+
+class TapeModel : public RowModel<TapeRow> {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the walk")
+public:
+    explicit TapeModel(QObject *parent);
+};
+
+/// \param pending lines that were tapped and are not on the disk yet.
+[[nodiscard]] std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Voice &voice, const Rig &rig,
+                                            const Walk &walk, const std::vector<Mark> &marks,
+                                            const std::multiset<int> &pending);
+
+} // namespace snugwalk

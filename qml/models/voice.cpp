@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+// Numbers, units and dates as the person reads them.
+#include "voice.hpp"
+
+#include <cmath>
+
+#include <QDateTime>
+
+namespace snugwalk {
+
+QString Voice::line(const TapeLine &line) const
+{
+    const bool isPoint = line.points.size() == 1 && line.points.front() == line.slug;
+    return isPoint ? point(line.slug) : word("lines", line.slug);
+}
+
+// The core prints "448.2 kPa" with a point; the number's part becomes the locale's.
+QString Voice::localised(const std::string &formatted) const
+{
+    const QString whole = text(formatted);
+    qsizetype end = 0;
+    while (end < whole.size() && (whole[end].isDigit() || whole[end] == u'.' || whole[end] == u'-'))
+        ++end;
+    const QString digits = whole.left(end);
+    const qsizetype point = digits.indexOf(u'.');
+    const int decimals = point < 0 ? 0 : static_cast<int>(digits.size() - point - 1);
+    bool isNumber = false;
+    const double value = digits.toDouble(&isNumber);
+    return isNumber ? locale.toString(value, 'f', decimals) + whole.mid(end) : whole;
+}
+
+QString Voice::quantity(Dimension dimension, double si) const
+{
+    return localised(formatFor(dimension, si, units));
+}
+
+QString Voice::inUnit(Dimension dimension, double si, std::string_view unit) const
+{
+    const auto known = findUnit(dimension, unit);
+    if (!known)
+        return quantity(dimension, si);
+    const double shown = std::abs(fromSi(*known, si));
+    const bool isWhole = std::abs(shown - std::round(shown)) < 0.005;
+    return localised(formatSi(*known, si, isWhole || shown >= 1000.0 ? 0 : 1));
+}
+
+QString Voice::extent(const std::optional<Extent> &extent) const
+{
+    if (!extent)
+        return {};
+    if (extent->dimension == Dimension::Count)
+        return number(extent->si, 0);
+    return quantity(extent->dimension, extent->si);
+}
+
+QString Voice::number(double value, int decimals) const
+{
+    return locale.toString(value, 'f', decimals);
+}
+
+QString Voice::date(CivilDate date) const
+{
+    const QDate day(static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
+                    static_cast<int>(static_cast<unsigned>(date.day())));
+    return locale.toString(day, QStringLiteral("d MMM yyyy"));
+}
+
+QString Voice::time(const LocalTime &time) const
+{
+    const auto at = QDateTime::fromMSecsSinceEpoch(toMillis(time.instant), Qt::OffsetFromUTC,
+                                                   time.offset.minutes * 60);
+    return at.toString(QStringLiteral("HH:mm"));
+}
+
+QString Voice::dateTime(const LocalTime &time) const
+{
+    return tr("%1, %2", "date, time").arg(date(time), this->time(time));
+}
+
+QString Voice::position(const GeoPoint &point) const
+{
+    const QString north = point.latitude < 0 ? tr("S", "south latitude") : tr("N", "north latitude");
+    const QString east = point.longitude < 0 ? tr("W", "west longitude") : tr("E", "east longitude");
+    QStringList parts;
+    parts << QStringLiteral("%1\u00a0%2").arg(number(std::abs(point.latitude), 4), north)
+          << QStringLiteral("%1\u00a0%2").arg(number(std::abs(point.longitude), 4), east);
+    if (point.altitude)
+        parts << quantity(Dimension::Length, *point.altitude);
+    if (point.accuracy)
+        parts << QStringLiteral("\u00b1\u00a0") + quantity(*point.accuracy);
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace snugwalk

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+// What a tap on the walk writes, as jobs for the worker: values in, the walk as it now stands out.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "act_desk.hpp"
+#include "walk/draft.hpp"
+
+namespace snugwalk {
+
+/// A walk as the disk has it after a job.
+struct WalkNow {
+    Walk walk;
+    std::vector<Mark> marks;
+    std::vector<Error> mishaps;  ///< photos that could not be kept; the mark itself stands
+};
+
+/// Where and by whom, with everything a job needs beside the logbook.
+struct WalkJob {
+    const AppParts *parts = nullptr;
+    Rig rig;
+    Walk walk;
+    Doer doer;
+    std::shared_ptr<std::vector<int>> taps; ///< acts that each tap wrote; touched by jobs only
+};
+
+/// Marks `points` alike, readings with theirs. Points that were never marked and carry no reading go
+/// in one act; the rest are marked again one by one.
+[[nodiscard]] Result<WalkNow> markAlike(Logbook &book, const WalkJob &job, const TapeLine &line, const MarkDraft &how,
+                                        const std::vector<std::string> &points,
+                                        const std::vector<std::vector<TypedReading>> &readings);
+
+/// Writes an attention mark; then keeps the photos, which never undo the mark.
+/// \param photos paths of local files.
+[[nodiscard]] Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const MarkDraft &draft,
+                                            const std::vector<std::string> &photos);
+
+/// Takes back what the last tap wrote; taps of an earlier run of the app one act at a time.
+[[nodiscard]] Result<WalkNow> takeBack(Logbook &book, const WalkJob &job);
+[[nodiscard]] Result<WalkNow> finishNow(Logbook &book, const WalkJob &job);
+
+} // namespace snugwalk
