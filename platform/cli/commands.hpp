@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+// Every command of the command line; one file a subject adds its own.
+#pragma once
+
+#include <CLI/CLI.hpp>
+
+#include "cli/session.hpp"
+
+namespace snugwalk::cli {
+
+/// Remembers which command was asked for; it runs after all options are read.
+class Registry {
+public:
+    /// \param examples one a line, shown by --help.
+    void add(CLI::App &sub, const std::string &examples, Command command)
+    {
+        sub.footer("Examples:\n" + examples);
+        sub.callback([this, command = std::move(command)] { m_chosen = command; });
+    }
+    [[nodiscard]] const Command &chosen() const { return m_chosen; }
+
+private:
+    Command m_chosen;
+};
+
+void addRigCommands(CLI::App &app, Registry &registry);
+void addPointCommands(CLI::App &app, Registry &registry);
+void addWalkCommands(CLI::App &app, Registry &registry);
+void addMarkCommands(CLI::App &walk, Registry &registry);
+void addFindingCommands(CLI::App &app, Registry &registry);
+void addMendCommands(CLI::App &app, Registry &registry);
+void addTripCommands(CLI::App &app, Registry &registry);
+void addPhotoCommands(CLI::App &app, Registry &registry);
+void addQuestionCommands(CLI::App &app, Registry &registry);
+void addCompareCommand(CLI::App &app, Registry &registry);
+void addReportCommand(CLI::App &app, Registry &registry);
+void addKeepingCommands(CLI::App &app, Registry &registry);
+void addDemoCommand(CLI::App &app, Registry &registry);
+
+} // namespace snugwalk::cli

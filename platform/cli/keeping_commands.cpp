@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+// backup and check.
+#include "cli/commands.hpp"
+#include "logbook/check.hpp"
+
+namespace snugwalk::cli {
+namespace {
+
+Result<Answer> backup(Session &session, const std::string &target)
+{
+    const auto book = session.book();
+    if (!book)
+        return book.error();
+    SNUG_TRY(backupLogbook(**book, target));
+    return Answer{Value::Map{{"backup", target}}, "copied to " + target + " with its photos\n"};
+}
+
+Result<Answer> check(Session &session, bool deep)
+{
+    const auto book = session.book();
+    if (!book)
+        return book.error();
+    const Result<CheckReport> report = checkLogbook(**book, deep);
+    if (!report)
+        return report.error();
+    if (!report->faults.empty()) {
+        std::string all = report->faults.front();
+        for (std::size_t i = 1; i < report->faults.size() && i < 20; ++i)
+            all += "; " + report->faults[i];
+        return Error{Errc::Corrupt, std::to_string(report->faults.size()) + " found: " + all, (*book)->file(),
+                     "do not delete this file; open your last backup and keep both"};
+    }
+    return Answer{Value::Map{{"entries", report->entries},
+                             {"streams", report->streams},
+                             {"photos", report->photos},
+                             {"projection", report->projection.text()},
+                             {"deep", deep},
+                             {"faults", Value::List{}}},
+                  std::to_string(report->entries) + " entries in " + std::to_string(report->streams)
+                      + (report->streams == 1 ? " stream, " : " streams, ") + std::to_string(report->photos)
+                      + (report->photos == 1 ? " photo" : " photos") + ": every hash, chain and table agrees"
+                      + (deep ? ", every photo's bytes too" : "") + "\n"};
+}
+
+} // namespace
+
+void addKeepingCommands(CLI::App &app, Registry &registry)
+{
+    auto target = std::make_shared<std::string>();
+    CLI::App *copying = app.add_subcommand("backup", "copy the logbook and its photos while it is in use");
+    copying->add_option("target", *target, "a file that does not exist yet")->required();
+    registry.add(*copying, "  snugwalk backup /media/stick/heron.snugwalk", [target](Session &s) { return backup(s, *target); });
+    auto deep = std::make_shared<bool>(false);
+    CLI::App *checking = app.add_subcommand("check", "whether the logbook is what was written: hashes, chain, tables, photos");
+    checking->add_flag("--deep", *deep, "read every page and every photo again");
+    registry.add(*checking, "  snugwalk check --deep", [deep](Session &s) { return check(s, *deep); });
+}
+
+} // namespace snugwalk::cli

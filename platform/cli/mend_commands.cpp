@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+// mend: work done, and event: something that makes points due.
+#include "base/text.hpp"
+#include "cli/commands.hpp"
+#include "data/embedded.hpp"
+#include "walk/walk_value.hpp"
+
+namespace snugwalk::cli {
+namespace {
+
+struct MendOptions {
+    std::vector<std::string> findings;
+    Mend mend;
+    double minutes = -1.0;
+};
+
+Result<Answer> mend(Session &session, const MendOptions &o)
+{
+    const Result<Rig> rig = session.rig();
+    const Result<Doer> doer = session.doer();
+    const Result<LocalTime> now = session.now();
+    if (!rig || !doer || !now)
+        return !rig ? rig.error() : !doer ? doer.error() : now.error();
+    Logbook &book = **session.book();
+    Mend mend = o.mend;
+    for (const std::string &typed : o.findings) {
+        const Result<Id> id = idOf(book, "finding", typed);
+        if (!id)
+            return id.error();
+        mend.findings.push_back(*id);
+    }
+    for (const std::string &point : mend.points) {
+        if (productCatalogue().find(point) == nullptr)
+            return Error{Errc::NotFound, "no such point", point, "see `snugwalk points`"};
+    }
+    mend.rig = rig->id;
+    mend.at = *now;
+    mend.by = doer->by;
+    if (o.minutes >= 0.0)
+        mend.minutes = o.minutes;
+    const Result<Id> id = addMend(book, mend, *doer);
+    if (!id)
+        return id.error();
+    Value json = toValue(mend);
+    json.member("id") = id->text();
+    return Answer{json, "mend " + id->shortText() + " written; a pass on the point confirms it\n"};
+}
+
+Result<Answer> event(Session &session, const std::string &kind, const std::string &note)
+{
+    const auto known = productCatalogue().events().find(kind);
+    if (known == productCatalogue().events().end())
+        return Error{Errc::NotFound, "no such event", kind, "see `snugwalk event --help`"};
+    const Result<Rig> rig = session.rig();
+    const Result<Doer> doer = session.doer();
+    const Result<LocalTime> now = session.now();
+    if (!rig || !doer || !now)
+        return !rig ? rig.error() : !doer ? doer.error() : now.error();
+    const Happening happening{Id{}, rig->id, kind, *now, note};
+    const Result<Id> id = addHappening(**session.book(), happening, *doer);
+    if (!id)
+        return id.error();
+    Value json = toValue(happening);
+    json.member("id") = id->text();
+    std::string text = session.texts().word("events", kind) + ": written. Due now:";
+    for (const std::string &point : known->second)
+        text += " " + point;
+    return Answer{json, text + "\n"};
+}
+
+std::string eventList()
+{
+    std::vector<std::string> kinds;
+    for (const auto &[kind, points] : productCatalogue().events())
+        kinds.push_back(kind);
+    return join(kinds, ", ");
+}
+
+} // namespace
+
+void addMendCommands(CLI::App &app, Registry &registry)
+{
+    auto o = std::make_shared<MendOptions>();
+    CLI::App *mending = app.add_subcommand("mend", "work done: closes findings, restarts clocks");
+    mending->add_option("findings", o->findings, "ids of the findings it closes");
+    mending->add_option("--point", o->mend.points, "a point worked on without a finding, such as bearing-repack");
+    mending->add_option("--action", o->mend.action, join(mendActions(), ", "))->required();
+    mending->add_option("--what", o->mend.what, "what was done")->required();
+    mending->add_option("--part", o->mend.parts, "a part used; may be repeated");
+    mending->add_option("--cost", o->mend.cost, "with its currency");
+    mending->add_option("--minutes", o->minutes, "how long it took");
+    registry.add(*mending, "  snugwalk mend 3f2a90bc --action replace --what \"three rivets, large flange\" --part \"4.8 mm rivet\"",
+                 [o](Session &s) { return mend(s, *o); });
+    auto kind = std::make_shared<std::string>();
+    auto note = std::make_shared<std::string>();
+    CLI::App *happening = app.add_subcommand("event", "something happened that makes points due at once");
+    happening->add_option("kind", *kind, eventList())->required();
+    happening->add_option("--note", *note, "in your words");
+    registry.add(*happening, "  snugwalk event kerb_strike --note \"left rear wheel, gate post\"",
+                 [kind, note](Session &s) { return event(s, *kind, *note); });
+}
+
+} // namespace snugwalk::cli

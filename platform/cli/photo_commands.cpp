@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+// photo add, list.
+#include "cli/commands.hpp"
+#include "logbook/import_photo.hpp"
+#include "logbook/query.hpp"
+#include "walk/walk_value.hpp"
+
+namespace snugwalk::cli {
+namespace {
+
+Value photoJson(const Photo &photo)
+{
+    Value value = toValue(photo);
+    value.member("id") = photo.id.text();
+    return value;
+}
+
+std::string photoLine(const Photo &photo)
+{
+    std::string out = photo.id.shortText() + "  " + std::to_string(photo.width) + " x " + std::to_string(photo.height);
+    out += photo.taken ? ", taken " + formatLocalShort(*photo.taken)
+                       : photo.takenText.empty() ? ", no time of its own" : ", camera time " + photo.takenText + " (zone unknown)";
+    out += photo.where ? ", has a position" : ", no position";
+    return out + (photo.caption.empty() ? "" : ", " + photo.caption) + "\n";
+}
+
+Result<Answer> add(Session &session, const std::vector<std::string> &files, const std::string &finding,
+                   const std::string &caption)
+{
+    const Result<Rig> rig = session.rig();
+    const Result<Doer> doer = session.doer();
+    if (!rig || !doer)
+        return rig ? doer.error() : rig.error();
+    Logbook &book = **session.book();
+    PhotoOf of{rig->id, Id{}, Id{}, caption};
+    if (!finding.empty()) {
+        const Result<Id> id = idOf(book, "finding", finding);
+        if (!id)
+            return id.error();
+        of.finding = *id;
+        const Result<Id> look = latestLook(book, *id);
+        if (look)
+            of.look = *look;
+    }
+    Value::List json;
+    std::string text;
+    for (const std::string &file : files) {
+        const Result<Photo> photo = importPhotoFile(book, file, session.codec(), of, *doer);
+        if (!photo)
+            return photo.error();
+        json.push_back(photoJson(*photo));
+        text += photoLine(*photo);
+    }
+    return Answer{Value::Map{{"photos", json}}, text};
+}
+
+Result<Answer> list(Session &session)
+{
+    const Result<Rig> rig = session.rig();
+    if (!rig)
+        return rig.error();
+    const auto photos = photosOf(**session.book(), rig->id);
+    if (!photos)
+        return photos.error();
+    Value::List json;
+    std::string text;
+    for (const Photo &photo : *photos) {
+        json.push_back(photoJson(photo));
+        text += photoLine(photo);
+    }
+    return Answer{Value::Map{{"photos", json}}, photos->empty() ? "no photo yet\n" : text};
+}
+
+} // namespace
+
+void addPhotoCommands(CLI::App &app, Registry &registry)
+{
+    CLI::App *photo = app.add_subcommand("photo", "photos, kept byte for byte");
+    photo->require_subcommand(1);
+    auto files = std::make_shared<std::vector<std::string>>();
+    auto finding = std::make_shared<std::string>();
+    auto caption = std::make_shared<std::string>();
+    CLI::App *adding = photo->add_subcommand("add", "keep photos, of a finding or of the rig");
+    adding->add_option("files", *files, "JPEG or PNG, at most 64 MiB and 64 million pixels")->required();
+    adding->add_option("--finding", *finding, "the finding they show");
+    adding->add_option("--caption", *caption, "in your words");
+    registry.add(*adding, "  snugwalk photo add rivet.jpg --finding 3f2a90bc",
+                 [=](Session &s) { return add(s, *files, *finding, *caption); });
+    registry.add(*photo->add_subcommand("list", "all photos of the rig"), "  snugwalk photo list", [](Session &s) { return list(s); });
+}
+
+} // namespace snugwalk::cli

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+// What one run of the command line shares: its options, its logbook, its clock.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "base/time.hpp"
+#include "base/units.hpp"
+#include "base/value.hpp"
+#include "catalogue/texts.hpp"
+#include "keys/hash.hpp"
+#include "logbook/acts.hpp"
+#include "logbook/image_codec.hpp"
+#include "logbook/logbook.hpp"
+
+namespace snugwalk::cli {
+
+/// Options that stand before the command.
+struct Globals {
+    std::string book;
+    bool json = false;
+    std::string units = "si";
+    std::string language = "en";
+    std::string rig;   ///< name or id; empty when there is only one
+    std::string by;    ///< who does it
+    std::string at;    ///< RFC 3339; empty for now
+    std::string where; ///< "lat, lon" or "lat, lon, altitude"
+};
+
+/// What a command has to say: `text` for people, `json` for programs.
+struct Answer {
+    Value json;
+    std::string text;
+};
+
+class Session {
+public:
+    explicit Session(const Globals &globals) : m_globals(globals) {}
+
+    /// The logbook, opened on first use. With `create`, made when missing.
+    [[nodiscard]] Result<Logbook *> book(bool create = false);
+    /// The rig named by --rig, or the only one.
+    [[nodiscard]] Result<Rig> rig();
+    /// The rig's unfinished walk; `NotFound` tells to start one.
+    [[nodiscard]] Result<Walk> openWalk();
+    /// Who, when and where, from the options.
+    [[nodiscard]] Result<Doer> doer() const;
+    /// --at, or now.
+    [[nodiscard]] Result<LocalTime> now() const;
+
+    [[nodiscard]] UnitSystem units() const;
+    [[nodiscard]] const Texts &texts();
+    [[nodiscard]] const ImageCodec &codec() const;
+    [[nodiscard]] const Globals &globals() const { return m_globals; }
+
+private:
+    const Globals &m_globals;
+    SystemClock m_clock;
+    RandomIds m_ids;
+    std::unique_ptr<Logbook> m_book;
+    std::unique_ptr<Texts> m_texts;
+};
+
+using Command = std::function<Result<Answer>(Session &)>;
+
+/// Finding a thing by the beginning of its id, as people type it.
+[[nodiscard]] Result<Id> idOf(Logbook &book, const char *type, const std::string &typed);
+
+} // namespace snugwalk::cli
