@@ -1,0 +1,24 @@
+# SPDX-License-Identifier: Apache-2.0
+# How a QML module is made: one flat folder, a static library and its plugin, found under /qt/qml.
+
+set(QT_QML_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/qml)
+
+# snugwalk_qml_module(<target> URI <uri> FILES <qml and js> [SINGLETONS <qml>] [RESOURCES <files>]
+#                     [IMPORTS <uris>] [LINKS <targets>])
+# Singletons need both the pragma in the file and the property set before the module.
+function(snugwalk_qml_module target)
+    cmake_parse_arguments(arg "" "URI" "FILES;SINGLETONS;RESOURCES;IMPORTS;LINKS" ${ARGN})
+    foreach(file IN LISTS arg_SINGLETONS)
+        set_source_files_properties(${file} PROPERTIES QT_QML_SINGLETON_TYPE TRUE)
+    endforeach()
+    qt_add_library(${target} STATIC)
+    qt_add_qml_module(${target}
+        URI ${arg_URI}
+        VERSION 1.0
+        RESOURCE_PREFIX /qt/qml
+        IMPORT_PATH ${QT_QML_OUTPUT_DIRECTORY}
+        QML_FILES ${arg_SINGLETONS} ${arg_FILES}
+        RESOURCES ${arg_RESOURCES}
+        DEPENDENCIES ${arg_IMPORTS})
+    target_link_libraries(${target} PUBLIC Qt6::Quick ${arg_LINKS})
+endfunction()

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: Apache-2.0
+// The window. Knows which place is open and the way back; every page gets its own controller.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Models
+import Snugwalk.Rig
+
+Window {
+    id: root
+
+    required property Session session
+    /// "rig", "due", "logbook", "bench", "start", "walk", "lines", "attention", "look_reasons", "finish",
+    /// "compare", "finding", "new_rig", "settings" or "emergency".
+    property string currentPlace: "rig"
+    /// What the place is about: a finding's id on "finding"; "" is the first there is.
+    property string currentThing: ""
+
+    readonly property bool loaded: root.session.loaded
+    readonly property bool wide: root.width >= 900
+    readonly property bool walking: ["walk", "lines", "attention", "look_reasons", "finish"].indexOf(root.currentPlace) >= 0
+    readonly property bool home: ["rig", "due", "logbook", "bench"].indexOf(root.currentPlace) >= 0
+    readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "emergency"
+    property var trail: []
+
+    function go(place: string, thing: string) {
+        if (place === root.currentPlace && thing === root.currentThing)
+            return;
+        root.trail = root.trail.concat([{ place: root.currentPlace, thing: root.currentThing }]).slice(-12);
+        root.currentThing = thing;
+        root.currentPlace = place;
+    }
+    function back() {
+        const last = root.trail.length ? root.trail[root.trail.length - 1] : { place: "rig", thing: "" };
+        root.trail = root.trail.slice(0, -1);
+        root.currentThing = last.thing;
+        root.currentPlace = last.place;
+    }
+    function walkOn() {
+        if (root.session.rig.walkOpen)
+            root.session.walk.goOn();
+        root.go(root.session.rig.walkOpen ? "walk" : "start", "");
+    }
+    function begin() {
+        root.currentPlace = !root.session.hasRig ? "new_rig" : root.session.walk.active ? "walk" : "rig";
+    }
+
+    width: 412
+    height: 892
+    minimumWidth: 320
+    minimumHeight: 480
+    visible: true
+    color: Tone.paper
+    title: root.session.rig.name === "" ? "Snugwalk" : root.session.rig.name
+
+    Component.onCompleted: if (root.session.loaded) root.begin()
+    onLoadedChanged: if (root.loaded) root.begin()
+    Connections {
+        target: root.session
+        function onRigAdded() { root.trail = []; root.currentPlace = "rig" }
+    }
+    Connections {
+        target: root.session.walk
+        function onStarted() { root.currentPlace = "walk" }
+        function onFinished() { root.trail = []; root.currentPlace = "rig" }
+    }
+    Binding { target: Tone; property: "theme"; value: root.session.theme }
+    Binding { target: Tone; property: "gloves"; value: root.session.gloves }
+    Binding { target: Tone; property: "textScale"; value: root.session.textScale }
+    Binding { target: Tone; property: "still"; value: root.session.still }
+    Binding { target: Format; property: "language"; value: root.session.language }
+    Binding { target: Format; property: "units"; value: root.session.units }
+
+    Shortcut { sequence: "Escape"; enabled: !root.home; onActivated: root.back() }
+    Shortcut { sequence: "E"; enabled: root.currentPlace !== "emergency"; onActivated: root.go("emergency", "") }
+
+    RowLayout {
+        anchors.fill: parent
+        spacing: 0
+        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.childrenInherit: true
+
+        Loader {
+            active: root.wide && !root.alone
+            visible: active
+            Layout.fillHeight: true
+            Layout.preferredWidth: Math.round(root.width * 0.46)
+            sourceComponent: ColumnLayout {
+                spacing: 0
+                RigPage {
+                    rig: root.session.rig
+                    listed: false
+                    stand: root.walking ? root.session.walk.standSlug : ""
+                    footer: root.session.footer
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    onOpened: id => root.go("finding", id)
+                    onSettingsAsked: root.go("settings", "")
+                }
+                Loader { active: !root.walking; visible: active; sourceComponent: placeBar; Layout.fillWidth: true }
+            }
+        }
+        Rectangle { visible: root.wide && !root.alone; color: Tone.ink; Layout.preferredWidth: Tone.hair; Layout.fillHeight: true }
+        ColumnLayout {
+            spacing: 0
+            PlaceView {
+                window: root
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+            }
+            ErrorLine {
+                what: root.session.errorWhat
+                act: root.session.errorDo
+                Layout.fillWidth: true
+                onRead: root.session.clearError()
+            }
+            Loader { active: root.home && !root.wide && !root.alone; visible: active; sourceComponent: placeBar; Layout.fillWidth: true }
+            PageFoot {
+                visible: !root.home && root.currentPlace !== "emergency" && root.currentPlace !== "walk"
+                backable: root.session.hasRig
+                Layout.fillWidth: true
+                onBack: root.back()
+                onEmergencyAsked: root.go("emergency", "")
+            }
+        }
+    }
+    Component {
+        id: placeBar
+        PlaceBar {
+            place: root.currentPlace
+            barTitle: root.session.rig.barTitle
+            barDetail: root.session.rig.barDetail
+            onPlaceAsked: place => root.go(place, "")
+            onWalkAsked: root.walkOn()
+            onEmergencyAsked: root.go("emergency", "")
+        }
+    }
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+// The bottom edge of the four places: their words, the emergency card, and the walk bar.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+
+Rectangle {
+    id: root
+
+    required property string place
+    required property string barTitle
+    required property string barDetail
+    signal placeAsked(string place)
+    signal walkAsked()
+    signal emergencyAsked()
+
+    readonly property var places: [
+        { slug: "rig", name: qsTr("Rig", "place: the drawing of the rig") }, { slug: "due", name: qsTr("Due", "place: what is due when") },
+        { slug: "logbook", name: qsTr("Logbook", "place: walks, trips, mends") }, { slug: "bench", name: qsTr("Bench", "place: worked computations") }]
+
+    implicitHeight: column.implicitHeight + 14
+    color: Tone.paper
+
+    Rule { width: parent.width }
+    ColumnLayout {
+        id: column
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: 4; leftMargin: 12; rightMargin: 12 }
+        spacing: 4
+        Flow {
+            id: words
+            Layout.fillWidth: true
+            spacing: 2
+            Repeater {
+                model: root.places
+                Press {
+                    id: word
+                    required property var modelData
+                    readonly property bool here: root.place === modelData.slug
+                    text: modelData.name
+                    checkable: false
+                    leftPadding: 7
+                    rightPadding: 7
+                    Accessible.role: Accessible.PageTab
+                    Accessible.selected: here
+                    onClicked: root.placeAsked(modelData.slug)
+                    contentItem: BodyText { text: word.text; font.bold: word.here; verticalAlignment: Text.AlignVCenter; horizontalAlignment: Text.AlignHCenter; Accessible.ignored: true }
+                    background: Item {
+                        Rectangle { visible: word.here; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: 6 } height: 3; color: Tone.ink }
+                    }
+                }
+            }
+            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.emergencyAsked() }
+        }
+        ActButton {
+            text: root.barTitle
+            detail: root.barDetail
+            filled: true
+            implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + topPadding + bottomPadding)
+            Layout.fillWidth: true
+            onClicked: root.walkAsked()
+        }
+    }
+}

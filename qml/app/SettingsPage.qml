@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+// How this person wants it: who, language, units, light, words, gloves, and which rig.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Scroll {
+    id: root
+
+    required property Session session
+    signal newRigAsked()
+
+    readonly property var rigNames: root.session.rigs.map(one => ({ slug: one.id, name: one.name }))
+
+    spacing: 16
+
+    BodyText { text: qsTr("Settings"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 4 }
+    Field {
+        label: qsTr("Who looks", "name written with each mark")
+        text: root.session.person
+        Layout.fillWidth: true
+        onEdited: text => root.session.person = text
+    }
+    Choice {
+        label: qsTr("Light")
+        answers: [{ slug: "day", name: qsTr("day", "theme") }, { slug: "night", name: qsTr("night", "theme") }, { slug: "sun", name: qsTr("sun, black on white", "theme") }]
+        chosen: root.session.theme
+        Layout.fillWidth: true
+        onPicked: slug => root.session.theme = slug
+    }
+    Choice {
+        label: qsTr("Gloves: larger places to press, nothing to swipe")
+        answers: [{ slug: "off", name: qsTr("bare hands") }, { slug: "on", name: qsTr("gloves") }]
+        chosen: root.session.gloves ? "on" : "off"
+        Layout.fillWidth: true
+        onPicked: slug => root.session.gloves = slug === "on"
+    }
+    Choice {
+        label: qsTr("Size of words")
+        answers: [1, 1.25, 1.5, 2].map(size => ({ slug: String(size), name: qsTr("%1 %", "size of words").arg(size * 100) }))
+        chosen: String(root.session.textScale)
+        Layout.fillWidth: true
+        onPicked: slug => root.session.textScale = Number(slug)
+    }
+    Choice {
+        label: qsTr("Units shown; typing takes either")
+        answers: [{ slug: "si", name: qsTr("metres, kilometres, kPa, °C") }, { slug: "us", name: qsTr("feet, miles, psi, °F") }]
+        chosen: root.session.units
+        Layout.fillWidth: true
+        onPicked: slug => root.session.units = slug
+    }
+    Choice {
+        label: qsTr("Language")
+        answers: [{ slug: "en", name: "English" }, { slug: "es", name: "Español" }]
+        chosen: root.session.language
+        Layout.fillWidth: true
+        onPicked: slug => root.session.language = slug
+    }
+    Choice {
+        visible: root.rigNames.length > 1
+        label: qsTr("Rig under care")
+        answers: root.rigNames
+        chosen: root.session.rigs.find(one => one.name === root.session.rig.name)?.id ?? ""
+        Layout.fillWidth: true
+        onPicked: slug => root.session.chooseRig(slug)
+    }
+    WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
+}

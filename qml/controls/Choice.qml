@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+// A question with its answers as words in a row; nothing is chosen until a person does.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+
+ColumnLayout {
+    id: root
+
+    property string label: ""
+    /// Answers as {slug, name}.
+    required property var answers
+    property string chosen: ""
+    property string problem: ""
+    signal picked(string slug)
+
+    spacing: 4
+
+    BodyText { visible: root.label !== ""; text: root.label; level: "small"; quiet: true; Layout.fillWidth: true }
+    Flow {
+        spacing: Tone.gap
+        Layout.fillWidth: true
+        Repeater {
+            model: root.answers
+            Chip {
+                required property var modelData
+                width: Math.min(implicitWidth, root.width)
+                text: modelData.name
+                spoken: root.label === "" ? text : qsTr("%1: %2", "question: answer").arg(root.label).arg(text)
+                checkable: true
+                checked: root.chosen === modelData.slug
+                onClicked: root.picked(modelData.slug)
+                // a press flips `checked`; only the owner of the answer decides what is chosen
+                onToggled: checked = Qt.binding(() => root.chosen === modelData.slug)
+            }
+        }
+    }
+    BodyText { visible: root.problem !== ""; text: root.problem; level: "small"; font.bold: true; Layout.fillWidth: true }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+// A photo by its hash, never a file name; the whole picture is shown, whatever its shape.
+import QtQuick
+import Snugwalk.Style
+
+Rectangle {
+    id: root
+
+    /// Hash of a stored photo, or a file's address while a finding is written.
+    required property string photo
+    property string caption: ""
+    property bool full: false
+
+    readonly property bool stored: root.photo !== "" && root.photo.indexOf(":") < 0
+
+    implicitWidth: 120
+    implicitHeight: 90
+    color: Tone.band
+    border.width: Tone.hair
+    border.color: Tone.line
+    Accessible.role: Accessible.Graphic
+    Accessible.name: root.caption === "" ? qsTr("photo") : qsTr("photo: %1").arg(root.caption)
+
+    Image {
+        anchors.fill: parent
+        anchors.margins: 1
+        asynchronous: true
+        fillMode: Image.PreserveAspectFit
+        sourceSize: root.full ? Qt.size(1600, 1600) : Qt.size(320, 320)
+        source: root.photo === "" ? "" : root.stored ? "image://photo/" + (root.full ? "full/" : "thumb/") + root.photo : root.photo
+    }
+    BodyText {
+        visible: root.photo === ""
+        anchors.centerIn: parent
+        width: parent.width - 12
+        text: qsTr("no photo")
+        level: "small"
+        quiet: true
+        horizontalAlignment: Text.AlignHCenter
+    }
+}

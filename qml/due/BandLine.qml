@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+// One band on the season line: thin from early to late, a ring at likely. It never fills.
+import QtQuick
+import Snugwalk.Style
+
+Item {
+    id: root
+
+    /// Days from today; NaN where there is none.
+    required property real early
+    required property real likely
+    required property real late
+    /// Days the line shows, first and last.
+    required property real firstDay
+    required property real lastDay
+
+    readonly property bool dated: !isNaN(root.likely)
+    readonly property real ring: Tone.px(14)
+    readonly property real room: root.width - root.ring
+
+    function at(day: real): real {
+        const part = (day - root.firstDay) / (root.lastDay - root.firstDay);
+        return root.ring / 2 + Math.max(0, Math.min(1, part)) * root.room;
+    }
+    function inside(day: real): bool { return day >= root.firstDay && day <= root.lastDay }
+
+    implicitHeight: root.ring + 8
+
+    Rectangle {
+        visible: root.dated
+        x: root.at(isNaN(root.early) ? root.likely : root.early)
+        width: Math.max(1, root.at(isNaN(root.late) ? root.likely : root.late) - x)
+        height: Tone.stroke
+        y: (root.height - height) / 2
+        color: Tone.ink
+    }
+    Repeater {
+        model: [root.early, root.late]
+        Rectangle {
+            required property real modelData
+            visible: root.dated && !isNaN(modelData) && root.inside(modelData)
+            x: root.at(modelData) - width / 2
+            width: Tone.stroke
+            height: 10
+            y: (root.height - height) / 2
+            color: Tone.ink
+        }
+    }
+    Rectangle {
+        visible: root.dated
+        x: root.at(root.likely) - width / 2
+        y: (root.height - height) / 2
+        width: root.ring
+        height: root.ring
+        radius: root.ring / 2
+        color: Tone.paper
+        border.width: Tone.stroke
+        border.color: Tone.ink
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+// Two walks side by side, what needs hands first.
+pragma ComponentBehavior: Bound
+import QtQuick
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Item {
+    id: root
+
+    required property BookModel book
+
+    Component.onCompleted: if (root.book.compareTitle === "") root.book.compare("", "")
+
+    ListView {
+        id: list
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
+        model: root.book.comparison
+        clip: true
+        interactive: !Tone.gloves
+        boundsBehavior: Flickable.StopAtBounds
+        header: Column {
+            width: ListView.view.width
+            padding: Tone.margin
+            spacing: 4
+            BodyText { width: parent.width - 2 * Tone.margin; text: root.book.compareTitle; level: "title" }
+            BodyText { width: parent.width - 2 * Tone.margin; text: root.book.compareSentence }
+        }
+        delegate: CompareRow { width: ListView.view.width }
+    }
+    MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
+}

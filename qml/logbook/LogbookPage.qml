@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+// The record: walks, trips, mends, photos. Two walks can be laid side by side.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+ColumnLayout {
+    id: root
+
+    required property BookModel book
+    signal compareAsked()
+
+    property string shelf: "walks"
+    property var pair: []
+
+    function pick(walk: string) {
+        root.pair = root.pair.indexOf(walk) >= 0 ? root.pair.filter(one => one !== walk) : root.pair.concat([walk]).slice(-2);
+    }
+    function compare() {
+        // the list is newest first, so the older of two stands further down
+        const two = root.pair.length === 2;
+        root.book.compare(two ? root.older() : "", two ? root.pair.find(one => one !== root.older()) : "");
+        root.compareAsked();
+    }
+    function older(): string {
+        for (let i = walks.count - 1; i >= 0; --i)
+            if (root.pair.indexOf(walks.objectAt(i)?.walkId) >= 0)
+                return walks.objectAt(i).walkId;
+        return "";
+    }
+
+    spacing: 6
+
+    Instantiator {
+        id: walks
+        model: root.book.walks
+        delegate: QtObject { required property string walkId }
+    }
+    BodyText { text: qsTr("Logbook"); level: "title"; Layout.fillWidth: true; Layout.leftMargin: Tone.margin; Layout.topMargin: 6 }
+    Choice {
+        answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]
+        chosen: root.shelf
+        Layout.fillWidth: true
+        Layout.leftMargin: Tone.margin
+        Layout.rightMargin: Tone.margin
+        onPicked: slug => root.shelf = slug
+    }
+    ListView {
+        id: list
+        visible: root.shelf !== "photos"
+        model: root.shelf === "walks" ? root.book.walks : root.shelf === "trips" ? root.book.trips : root.book.mends
+        delegate: root.shelf === "walks" ? walk : root.shelf === "trips" ? trip : mend
+        clip: true
+        interactive: !Tone.gloves
+        boundsBehavior: Flickable.StopAtBounds
+        activeFocusOnTab: root.shelf !== "walks"
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        BodyText {
+            visible: list.count === 0
+            anchors { left: parent.left; right: parent.right; top: parent.top; margins: Tone.margin }
+            text: root.shelf === "walks" ? qsTr("No walk yet.") : root.shelf === "trips" ? qsTr("No trip yet.") : qsTr("No mend yet.")
+            quiet: true
+        }
+    }
+    PhotoStrip {
+        id: strip
+        visible: root.shelf === "photos"
+        model: root.book.photos
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.leftMargin: Tone.margin - 4
+        Layout.rightMargin: Tone.margin - 4
+        BodyText { visible: strip.count === 0; text: qsTr("No photo yet."); quiet: true; x: 4 }
+    }
+    MoreWord { scroll: strip.visible ? strip : list; Layout.fillWidth: true; Layout.margins: Tone.gap }
+    ActButton {
+        visible: root.shelf === "walks" && list.count > 1
+        text: root.pair.length === 2 ? qsTr("Compare these two") : qsTr("Compare the last two")
+        detail: root.pair.length === 2 ? "" : root.pair.length === 1 ? qsTr("or press one more") : qsTr("or press two of them")
+        size: Tone.body
+        Layout.fillWidth: true
+        Layout.margins: 12
+        onClicked: root.compare()
+    }
+
+    Component { id: walk; WalkRow { width: ListView.view.width; chosen: root.pair.indexOf(walkId) >= 0; onPicked: id => root.pick(id) } }
+    Component { id: trip; TripRow { width: ListView.view.width } }
+    Component { id: mend; MendRow { width: ListView.view.width } }
+}

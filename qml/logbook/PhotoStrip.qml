@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+// Photos of the logbook, newest first, as many across as there is room for.
+pragma ComponentBehavior: Bound
+import QtQuick
+import Snugwalk.Style
+import Snugwalk.Controls
+
+GridView {
+    id: root
+
+    readonly property int across: Math.max(2, Math.floor(root.width / Tone.px(170)))
+
+    cellWidth: Math.floor(root.width / root.across)
+    cellHeight: cellWidth * 0.75 + Tone.px(48)
+    clip: true
+    interactive: !Tone.gloves
+    delegate: Item {
+        id: cell
+        required property var modelData
+        width: GridView.view.cellWidth
+        height: GridView.view.cellHeight
+        PhotoTile {
+            id: tile
+            x: 4
+            width: parent.width - 8
+            height: width * 0.75
+            photo: cell.modelData.hash
+            caption: cell.modelData.caption
+        }
+        BodyText {
+            anchors { left: tile.left; right: tile.right; top: tile.bottom; topMargin: 2 }
+            text: [cell.modelData.date, cell.modelData.caption].filter(one => one).join(", ")
+            level: "small"
+            quiet: true
+            maximumLineCount: 2
+            elide: Text.ElideRight
+        }
+    }
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+// One trip: its line, its length, and what the road did in words.
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+
+Item {
+    id: root
+
+    required property string tripId
+    required property string title
+    required property string date
+    required property string length
+    required property string roadText
+    required property string note
+    required property var points
+
+    implicitHeight: row.implicitHeight + 20
+    Accessible.role: Accessible.ListItem
+    Accessible.name: [root.title, root.date, root.length, root.roadText, root.note].filter(one => one !== "").join(", ")
+
+    RowLayout {
+        id: row
+        anchors { left: parent.left; right: parent.right; leftMargin: Tone.margin; rightMargin: Tone.margin; verticalCenter: parent.verticalCenter }
+        spacing: 12
+        TrackSketch { points: root.points; Layout.alignment: Qt.AlignTop }
+        ColumnLayout {
+            spacing: 1
+            BodyText { text: root.title; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
+            BodyText { text: [root.date, root.length].filter(one => one !== "").join(", "); level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
+            BodyText { visible: text !== ""; text: root.roadText; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
+            BodyText { visible: text !== ""; text: root.note; level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
+        }
+    }
+    Rule { width: parent.width; anchors.bottom: parent.bottom }
+}

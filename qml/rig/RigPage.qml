@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+// Home: the drawing of the rig. On a wide screen the list is left to the place beside it.
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Scroll {
+    id: root
+
+    required property RigModel rig
+    property bool listed: true
+    property string stand: ""
+    property string footer: ""
+    signal opened(string findingId)
+    signal settingsAsked()
+
+    Item { implicitHeight: 4 }
+    RigHead { rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked() }
+    RigBoard { rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
+}

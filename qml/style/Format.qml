@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+// Numbers as the chosen language writes them. Sentences and dates arrive written by the models.
+pragma Singleton
+import QtQuick
+
+QtObject {
+    id: root
+
+    /// "en" or "es".
+    property string language: "en"
+    /// "si" or "us".
+    property string units: "si"
+    readonly property var locale: Qt.locale(root.language)
+
+    function number(value: real, decimals: int): string {
+        return Number(value).toLocaleString(root.locale, "f", decimals);
+    }
+
+    /// A length in metres as a drawing writes it: "6.4 m" or "21.0 ft" (1 ft = 0.3048 m exactly).
+    function length(metres: real): string {
+        const us = root.units === "us";
+        return root.number(us ? metres / 0.3048 : metres, 1) + (us ? " ft" : " m");
+    }
+}

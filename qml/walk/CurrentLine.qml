@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+// The line at hand: what to look at and how, what was found here before, what to measure.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Scroll {
+    id: root
+
+    required property WalkModel walk
+    property var answers: ({})
+
+    readonly property var choices: [{ slug: "", title: qsTr("all of them", "points of one line"), state: "" }].concat(root.walk.points)
+
+    spacing: 6
+
+    BodyText { text: root.walk.title; font.pixelSize: Tone.px(24); level: "head"; Layout.fillWidth: true; Layout.topMargin: 10 }
+    Flow {
+        visible: root.walk.points.length > 1
+        spacing: 6
+        Layout.fillWidth: true
+        Repeater {
+            model: root.walk.points.length > 1 ? root.choices : []
+            Chip {
+                id: point
+                required property var modelData
+                width: Math.min(implicitWidth, root.width - 2 * Tone.margin)
+                text: modelData.title
+                checked: root.walk.selectedPoint === modelData.slug
+                spoken: shape.words === "" || modelData.slug === "" ? text : qsTr("%1: %2", "point: state").arg(text).arg(shape.words)
+                onClicked: root.walk.selectPoint(modelData.slug)
+                onToggled: checked = Qt.binding(() => root.walk.selectedPoint === modelData.slug)
+                leftPadding: modelData.slug === "" ? 12 : Tone.px(20) + 18
+                Glyph { id: shape; x: 10; anchors.verticalCenter: parent.verticalCenter; size: Tone.px(20); kind: point.modelData.state; ink: point.checked ? Tone.paper : Tone.ink; Accessible.ignored: true }
+            }
+        }
+    }
+    BodyText { visible: text !== ""; text: root.walk.look; Layout.fillWidth: true }
+    BodyText { visible: root.walk.passText !== ""; text: qsTr("Pass: %1", "what it takes").arg(root.walk.passText); Layout.fillWidth: true }
+    Repeater {
+        model: root.walk.openFindings
+        OpenFinding {
+            required property var modelData
+            finding: modelData
+            Layout.fillWidth: true
+        }
+    }
+    Repeater {
+        model: root.walk.readings
+        ReadingEntry {
+            id: entry
+            required property var modelData
+            reading: modelData
+            answers: root.answers
+            Layout.fillWidth: true
+            onTyped: (place, text) => root.walk.setReading(modelData.slug, place, text)
+        }
+    }
+}

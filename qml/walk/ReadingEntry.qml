@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+// One quantity to measure, a field a place. The last figure is shown beside it, never filled in.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+
+ColumnLayout {
+    id: root
+
+    /// {slug, title, unit, places, placeNames, last {place: text}, limits, basis, typed {place: text}}
+    required property var reading
+    /// Answers of the model by "slug/place": {ok, message}.
+    property var answers: ({})
+    signal typed(string place, string text)
+
+    readonly property var places: root.reading.places?.length ? root.reading.places : [""]
+
+    function note(place: string): string {
+        const last = root.reading.last?.[place] ?? "";
+        return last === "" ? "" : qsTr("last time %1", "a reading").arg(last);
+    }
+
+    spacing: 2
+
+    BodyText {
+        text: root.reading.unit ? qsTr("%1, in %2", "quantity, unit").arg(root.reading.title).arg(root.reading.unit) : root.reading.title
+        font.bold: true
+        Layout.fillWidth: true
+    }
+    GridLayout {
+        columns: Math.max(1, Math.min(root.places.length, Math.floor(root.width / Tone.px(150))))
+        columnSpacing: 12
+        Layout.fillWidth: true
+        Repeater {
+            model: root.places
+            Field {
+                id: field
+                required property string modelData
+                required property int index
+                readonly property var answer: root.answers[root.reading.slug + "/" + modelData]
+                label: modelData === "" ? qsTr("reading") : root.reading.placeNames?.[index] ?? modelData
+                text: root.reading.typed?.[modelData] ?? ""
+                numeric: true
+                inputMethodHints: Qt.ImhPreferNumbers | Qt.ImhNoPredictiveText
+                note: answer?.message ? answer.message : root.note(modelData)
+                problem: answer && !answer.ok ? answer.message : ""
+                Layout.fillWidth: true
+                Layout.preferredWidth: 10
+                Layout.alignment: Qt.AlignTop
+                input.onEditingFinished: root.typed(modelData, text)
+            }
+        }
+    }
+    BodyText {
+        text: [root.reading.limits, root.reading.basis].filter(one => one).join("; ")
+        visible: text !== ""
+        level: "small"
+        quiet: true
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+// Which walk to start: each kind with what it is for, its lines and minutes.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Scroll {
+    id: root
+
+    required property RigModel rig
+    signal chosen(string slug)
+
+    spacing: 0
+
+    BodyText { text: qsTr("Start a walk"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 4; Layout.bottomMargin: Tone.gap }
+    Repeater {
+        model: root.rig.kinds
+        Press {
+            id: kind
+            required property var modelData
+            text: modelData.name
+            spoken: qsTr("%1. %2", "kind of walk, what it is for").arg(modelData.name).arg(modelData.about)
+            topPadding: 10
+            bottomPadding: 10
+            Layout.fillWidth: true
+            onClicked: root.chosen(modelData.slug)
+            contentItem: ColumnLayout {
+                spacing: 1
+                BodyText { text: kind.modelData.name; level: "head"; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText { visible: kind.modelData.suggested === true; text: qsTr("most likely the one for today"); level: "small"; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText { text: kind.modelData.about; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText {
+                    text: qsTr("%n line(s)", "of a walk", kind.modelData.lines) + qsTr(", about %n minute(s)", "a walk takes", Math.round(kind.modelData.minutes))
+                    level: "small"
+                    quiet: true
+                    Layout.fillWidth: true
+                    Accessible.ignored: true
+                }
+            }
+            background: Rectangle {
+                color: kind.down ? Tone.band : Tone.paper
+                Rectangle { visible: kind.modelData.suggested === true; x: -Tone.margin; width: 6; height: parent.height; color: Tone.ink }
+                Rule { width: parent.width; anchors.bottom: parent.bottom }
+            }
+        }
+    }
+}

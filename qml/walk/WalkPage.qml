@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+// The walk as a tape: done lines slide up, the line at hand lies at the thumb, two more wait below.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+FocusScope {
+    id: root
+
+    required property Session session
+    /// Whether the page shows its own drawing; a wide screen has it at the left.
+    property bool drawn: true
+    /// A place asked for: "attention", "look_reasons", "lines", "finish", "emergency".
+    signal asked(string place)
+
+    readonly property WalkModel walk: root.session.walk
+    readonly property bool warned: root.walk.cautionPanel.length > 0
+    readonly property bool measured: Object.keys(root.answers).some(key => root.answers[key].ok)
+    property var answers: ({})
+
+    function pass() {
+        root.walk.pass(root.measured ? "measured" : "looked");
+    }
+    function keep(key: string, ok: bool, message: string) {
+        const all = Object.assign({}, root.answers);
+        all[key] = { ok: ok, message: message };
+        root.answers = all;
+    }
+
+    Connections {
+        target: root.walk
+        function onCurrentChanged() { if (root.line !== root.walk.current) { root.line = root.walk.current; root.answers = {} } }
+        function onReadingChecked(slug: string, place: string, ok: bool, message: string) { root.keep(slug + "/" + place, ok, message) }
+    }
+    property int line: root.walk.current
+
+    Shortcut { sequence: "P"; enabled: !root.warned && root.walk.active; onActivated: root.pass() }
+    Shortcut { sequence: "A"; enabled: !root.warned && root.walk.active; onActivated: root.asked("attention") }
+    Shortcut { sequence: "U"; enabled: root.walk.canUndo; onActivated: root.walk.undo() }
+    Shortcut { sequence: "Down"; enabled: root.walk.current + 1 < root.walk.count; onActivated: root.walk.goTo(root.walk.current + 1) }
+    Shortcut { sequence: "Up"; enabled: root.walk.current > 0; onActivated: root.walk.goTo(root.walk.current - 1) }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.leftMargin: Tone.margin
+            Layout.rightMargin: Tone.margin - 4
+            Layout.topMargin: 6
+            ColumnLayout {
+                spacing: 0
+                BodyText { text: root.walk.kindName; level: "head"; Layout.fillWidth: true }
+                BodyText { text: root.walk.standName; level: "small"; quiet: true; Layout.fillWidth: true }
+            }
+            WordButton { text: qsTr("undo"); enabled: root.walk.canUndo; Layout.alignment: Qt.AlignTop; onClicked: root.walk.undo() }
+        }
+
+        Item {
+            id: above
+            visible: !root.warned
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: 0
+            clip: true
+            readonly property real doneHeight: Math.min(done.visible ? done.implicitHeight : 0, above.height)
+            StandDrawing {
+                id: drawing
+                visible: root.drawn && above.height - above.doneHeight >= implicitHeight
+                anchors { left: parent.left; right: parent.right }
+                y: Math.max(0, (above.height - above.doneHeight - implicitHeight) / 2)
+                height: implicitHeight
+                model: root.session.rig
+                standSlug: root.walk.standSlug
+                mostHeight: Math.max(90, above.height - above.doneHeight - 120)
+                onOpened: root.asked("attention")
+            }
+            BodyText {
+                visible: !drawing.visible && above.height - above.doneHeight > implicitHeight
+                anchors { left: parent.left; right: parent.right; margins: Tone.margin }
+                text: root.walk.standHelp
+                level: "small"
+                quiet: true
+            }
+            TapeStrip { id: done; walk: root.walk; ahead: false; width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
+        }
+
+        CautionCard {
+            visible: root.warned
+            parts: root.walk.cautionPanel.map(one => one.full)
+            heading: root.walk.title
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.margins: 8
+            onRead: root.walk.cautionsRead()
+        }
+        Rectangle {
+            visible: !root.warned
+            color: Tone.band
+            implicitHeight: now.implicitHeight
+            Layout.fillWidth: true
+            Layout.fillHeight: !root.drawn
+            Rule { width: parent.width; color: Tone.ink; z: 1 }
+            Rule { width: parent.width; color: Tone.ink; anchors.bottom: parent.bottom }
+            ColumnLayout {
+                id: now
+                anchors.fill: parent
+                spacing: 6
+                CurrentLine {
+                    walk: root.walk
+                    answers: root.answers
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.preferredHeight: implicitHeight + Tone.margin
+                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, Tone.px(120))
+                }
+                CautionPanel { visible: root.walk.cautions.length > 0; lines: root.walk.cautions; Layout.fillWidth: true }
+                MarkBar {
+                    Layout.fillWidth: true
+                    Layout.leftMargin: 12
+                    Layout.rightMargin: 12
+                    Layout.bottomMargin: 12
+                    onPassed: root.pass()
+                    onAttentionAsked: root.asked("attention")
+                }
+            }
+        }
+        TapeStrip {
+            walk: root.walk
+            ahead: true
+            visible: !root.warned && wanted < count && root.height > Tone.px(660)
+            Layout.fillWidth: true
+            Layout.preferredHeight: implicitHeight
+            Layout.topMargin: 4
+        }
+        Flow {
+            visible: !root.warned
+            spacing: 10
+            Layout.fillWidth: true
+            Layout.leftMargin: Tone.margin - 4
+            Layout.rightMargin: Tone.margin - 4
+            WordButton { text: qsTr("could not look", "act"); onClicked: root.asked("look_reasons") }
+            WordButton { text: qsTr("not fitted", "act"); onClicked: root.walk.notFitted() }
+            WordButton { text: qsTr("look again later", "act"); onClicked: root.walk.later() }
+            WordButton { text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
+        }
+        Rule { Layout.fillWidth: true }
+        Flow {
+            spacing: 10
+            Layout.fillWidth: true
+            Layout.leftMargin: Tone.margin - 4
+            Layout.rightMargin: Tone.margin - 4
+            BodyText { text: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft); level: "small"; quiet: true; height: Tone.target; verticalAlignment: Text.AlignVCenter; rightPadding: 4 }
+            WordButton { text: qsTr("all lines"); onClicked: root.asked("lines") }
+            WordButton { text: qsTr("stop here"); onClicked: root.asked("finish") }
+            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
+        }
+    }
+}

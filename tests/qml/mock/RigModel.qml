@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+// An invented rig with four findings, one of each call and one without a place.
+import QtQml
+
+QtObject {
+    id: root
+
+    property string name: "Matagouri"
+    property string about: "twin-axle travel trailer, 6.4 m, 2 500 kg; 31 204 km"
+    property string state: "1 on hold: do not move it. 2 to mend soon, 1 to watch. 131 of 138 points looked at on 12 March; 6 are past due. This says what was looked at, not that nothing will fail."
+    property bool kerbLeft: true
+    property string kindSlug: "travel_trailer"
+    property real bodyLength: 6.4
+    property real bodyWidth: 2.3
+    property real bodyHeight: 2.2
+    property real floorHeight: 0.55
+    property real hitchLength: 1.25
+    property var axles: [3.3, 4.15]
+    property var openings: [
+        { name: "vent 1", kind: "vent", face: "top", x: 1.1, y: 0, z: 2.75, w: 0.4, h: 0.4 },
+        { name: "vent 2", kind: "vent", face: "top", x: 5.6, y: 0.35, z: 2.75, w: 0.35, h: 0.35 },
+        { name: "rooflight 1", kind: "rooflight", face: "top", x: 3.4, y: 0, z: 2.75, w: 0.7, h: 0.5 },
+        { name: "door", kind: "door", face: "left", x: 4.95, y: -1.15, z: 1.6, w: 0.65, h: 1.85 },
+        { name: "window 1", kind: "window", face: "left", x: 1.2, y: -1.15, z: 1.85, w: 1.1, h: 0.6 },
+        { name: "window 2", kind: "window", face: "left", x: 3.1, y: -1.15, z: 1.85, w: 1.4, h: 0.6 },
+        { name: "window 3", kind: "window", face: "right", x: 2.0, y: 1.15, z: 1.85, w: 1.4, h: 0.6 },
+        { name: "hatch 1", kind: "hatch", face: "right", x: 5.4, y: 1.15, z: 1.0, w: 0.6, h: 0.5 },
+        { name: "window 4", kind: "window", face: "front", x: 0, y: 0, z: 1.9, w: 1.5, h: 0.55 },
+        { name: "window 5", kind: "window", face: "rear", x: 6.4, y: 0, z: 1.9, w: 1.3, h: 0.55 }]
+    property var placeNames: ["wheel 1L", "wheel 1R", "wheel 2L", "wheel 2R", "vent 1", "vent 2", "rooflight 1", "door"]
+    property int findingCount: findings.count
+    property FindingModel findings: FindingModel {}
+    property string barTitle: "Start a walk"
+    property string barDetail: "before the road, 14 lines, about 9 minutes"
+    property bool walkOpen: false
+    property var kinds: [
+        { slug: "before_road", name: "Before the road", about: "What is looked at every time it moves: inside, one lap, hitch, lamps, chocks last.", lines: 14, minutes: 9, suggested: true },
+        { slug: "full_round", name: "Full round", about: "Every point this rig has, one lap from the nose, then roof, underneath, inside and weights.", lines: 138, minutes: 162, suggested: false },
+        { slug: "at_stop", name: "At a stop", about: "First after about 40 km (25 mi), then every 160 to 240 km (100 to 150 mi) or 2 hours.", lines: 1, minutes: 1, suggested: false },
+        { slug: "on_arrival", name: "On arrival", about: "After parking and chocking: wheels, steadies, mains, gas, water and alarms before the first night.", lines: 11, minutes: 8, suggested: false }]
+    property var mendActions: [{ slug: "replace", name: "replace" }, { slug: "reseal", name: "seal again" }, { slug: "retorque", name: "torque again" }, { slug: "clean", name: "clean" }, { slug: "lubricate", name: "lubricate" }, { slug: "repair", name: "repair" }]
+    property var mended: []
+
+    function finding(id: string): var {
+        if (id === "" && findings.count === 0)
+            return ({});
+        return { id: id === "" ? "f2" : id, title: "Belly pan sheet and fasteners", place: "underside, 4.5 m from the front, 0.6 m to the kerb side", defect: "loose", status: "open", statusText: "open since 12 January",
+            callText: "do not move it", kind: "hold", why: ["Grade 4 of 5, grew from grade 3 in 59 days.", "412 km of gravel since the last look shook it like 1 310 km."],
+            looks: [{ date: "12 March", by: "A.", gradeText: "fastener gone, sheet hangs", extentText: "14 mm gap", note: "two more working loose", photos: ["b", "c"] },
+                { date: "12 January", by: "A.", gradeText: "fastener loose", extentText: "6 mm gap", note: "", photos: ["a"] }],
+            mends: [{ date: "13 January", by: "A.", what: "rivet pressed home", parts: "none", cost: "" }],
+            photos: [{ hash: "a", caption: "gap", date: "12 January", place: "" }] };
+    }
+    function mend(findingIds: var, mend: var) { mended = mended.concat([{ ids: findingIds, mend: mend }]) }
+
+    Component.onCompleted: [
+        ["f2", "hold", "Belly pan, third rivet aft of the rear axle", "loose, two more working; 14 mm gap", "underside, 4.5 m from the front", "left", 4.5, -1.1, 0.56, "do not move it", 88],
+        ["f4", "mend", "Lap sealant, middle vent", "crack 60 mm, was 20", "roof, 3.4 m from the front", "top", 3.55, 0.2, 2.75, "mend soon, 64", 64],
+        ["f3", "mend", "Entry door latch", "second position only", "kerb side, 5.2 m from the front", "left", 5.2, -1.15, 1.5, "mend soon, 55", 55],
+        ["f1", "watch", "Front cap seam", "hairline, 90 mm", "kerb side, 0.1 m from the front", "left", 0.12, -1.15, 2.05, "watch, 31", 31],
+        ["f5", "watch", "Rear marker lamp", "lens crazed", "", "", NaN, NaN, NaN, "watch, 12", 12]
+    ].forEach((f, i) => findings.append({ findingId: f[0], number: i + 1, kind: f[1], title: f[2], detail: f[3], place: f[4], face: f[5],
+        x: f[6], y: f[7], z: f[8], callText: f[9], concern: f[10], photoCount: 1 }))
+}
