@@ -15,12 +15,16 @@ for list in "$@"; do
         echo "install.sh: no list named $list in platform/packages" >&2
         exit 2
     fi
-    while read -r package; do
+    # a second word on a line is a command that will do instead of the package
+    while read -r package command; do
+        if [ -n "$command" ] && command -v "$command" >/dev/null; then
+            continue
+        fi
         state="$(dpkg-query -W -f='${db:Status-Status}' "$package" 2>/dev/null || true)"
         if [ "$state" != installed ]; then
             missing+=("$package")
         fi
-    done < <(sed -e 's/#.*//' -e 's/[[:space:]]//g' -e '/^$/d' "$lists/$list.txt")
+    done < <(sed -e 's/#.*//' -e '/^[[:space:]]*$/d' "$lists/$list.txt")
 done
 
 if [ ${#missing[@]} -eq 0 ]; then

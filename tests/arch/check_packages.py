@@ -42,11 +42,11 @@ def wanted_by_qml(body):
             yield f"import {module}", QML_MODULES.get(module)
 
 
-def lists_for(where):
-    """Which package lists are installed when this file is used."""
+def lists_for(where, what):
+    """Which package lists are installed when this file is used; only the app's build asks for Qt."""
     if where.startswith(("tests/", "platform/cmake/SnugwalkTests")):
         return ("build", "app", "test", "speed")
-    if where.startswith(("qml/", "platform/app", "translations/")):
+    if what.startswith("Qt6") or where.startswith(("qml/", "platform/app", "translations/")):
         return ("build", "app")
     return ("build",)
 
@@ -64,13 +64,14 @@ def main():
             wanted = wanted_by_qml(repo.text(path))
         else:
             continue
-        installed = set().union(*(lists.get(name, set()) for name in lists_for(where)))
         for what, packages in wanted:
             checked += 1
+            chosen = lists_for(where, what)
+            installed = set().union(*(lists.get(name, set()) for name in chosen))
             if packages is None:
                 faults.append(f"{where}: {what} is not in tests/arch/packages_table.py")
             else:
-                faults += [f"{where}: {what} needs {package}, which no list of {lists_for(where)} has"
+                faults += [f"{where}: {what} needs {package}, which no list of {chosen} has"
                            for package in packages if package not in installed]
     repo.report(faults, checked)
 
