@@ -80,8 +80,8 @@ class Checks(unittest.TestCase):
         self.accepts("packages", {**lists, "core/CMakeLists.txt": asks})
         self.refuses("packages", {**lists, "core/CMakeLists.txt": "find_package(PNG REQUIRED)\n"}, "needs libpng-dev")
         self.refuses("packages", {**lists, "core/CMakeLists.txt": "find_package(Frob)\n"}, "packages_table.py")
-        self.refuses("packages", {**lists, "core/CMakeLists.txt": "find_package(Qt6 6.4 REQUIRED COMPONENTS Core)\n"},
-                     "needs qt6-base-dev")
+        self.refuses("packages", {**lists, "qml/CMakeLists.txt": "find_package(Qt6 6.4 REQUIRED COMPONENTS Quick)\n"},
+                     "needs qt6-declarative-dev")
         self.refuses("packages", {**lists, "qml/a.qml": "import QtQuick.Shapes\n"}, "qml6-module-qtquick-shapes")
 
 
