@@ -96,5 +96,5 @@ TEST_CASE("driving and walking are measured within a few percent of the true way
     const double ratio = summarise(walk).length.si() / (1.2 * 3599);
     CAPTURE(ratio);
     CHECK(ratio > 0.95);
-    CHECK(ratio < 1.35);
+    CHECK(ratio < 1.15);
 }
