@@ -66,25 +66,26 @@ build() {
 run() {
     local folder=$1 without=$2
     local file="$PWD/$results/$folder.xml"
-    [ $long -eq 1 ] || without="${without:+$without|}^long$"
-    [ -n "$without" ] || without='^$'
     ctest --test-dir "build/$folder" -j 2 --output-on-failure --no-tests=error \
         -LE "$without" --output-junit "$file" || true
     [ -s "$file" ]
 }
 
-step install install
-step fetch fetch
+# What one build folder runs alone: long trials, linters, speed, and what reads the sources only.
+everything='^(long)$'
+[ $long -eq 0 ] || everything='^$'
+again='^(long|lint|speed|arch)$'
+
+step "install packages" install
+step "fetch real data" fetch
 if [ $app -eq 1 ]; then
     step "build everything" build ci -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=ON
-    step "run everything" run ci ''
+    step "run everything" run ci "$everything"
 fi
-# What needs no second run: what reads the sources only, and what measures speed.
-once='^(arch|lint|speed)$'
 step "build without Qt" build core -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=OFF
-step "run without Qt" run core "$([ $app -eq 0 ] || echo '^(lint|speed)$')"
+step "run without Qt" run core "$([ $app -eq 1 ] && echo '^(long|lint|speed)$' || echo "$everything")"
 step "build with sanitizers" build asan -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
     -DSNUGWALK_APP=OFF '-DSNUGWALK_SANITIZE=address;undefined'
-step "run with sanitizers" run asan "$once"
+step "run with sanitizers" run asan "$again"
 
 exec python3 tests/arch/tally.py $results
