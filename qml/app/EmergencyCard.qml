@@ -26,9 +26,9 @@ Rectangle {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: root.parts.join(" ")
 
-    Rectangle { width: 10; height: parent.height; color: Tone.cautionEdge }
+    StripeBar { height: parent.height }
     ColumnLayout {
-        anchors { fill: parent; leftMargin: 26; rightMargin: Tone.margin; topMargin: 14; bottomMargin: 12 }
+        anchors { fill: parent; leftMargin: 30; rightMargin: Tone.margin; topMargin: 14; bottomMargin: 12 }
         spacing: 8
         BodyText { text: root.card?.title ?? ""; level: "title"; color: Tone.cautionInk; Layout.fillWidth: true }
         Text {

@@ -4,6 +4,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style
+import Snugwalk.Controls
 import Snugwalk.Models
 import Snugwalk.Rig
 
@@ -37,6 +38,10 @@ Window {
         root.currentThing = last.thing;
         root.currentPlace = last.place;
     }
+    function goHome() {
+        root.trail = [];
+        root.currentPlace = "rig";
+    }
     function walkOn() {
         if (root.session.rig.walkOpen)
             root.session.walk.goOn();
@@ -58,12 +63,12 @@ Window {
     onLoadedChanged: if (root.loaded) root.begin()
     Connections {
         target: root.session
-        function onRigAdded() { root.trail = []; root.currentPlace = "rig" }
+        function onRigAdded() { root.goHome() }
     }
     Connections {
         target: root.session.walk
         function onStarted() { root.currentPlace = "walk" }
-        function onFinished() { root.trail = []; root.currentPlace = "rig" }
+        function onFinished() { root.goHome() }
     }
     Binding { target: Tone; property: "theme"; value: root.session.theme }
     Binding { target: Tone; property: "gloves"; value: root.session.gloves }
@@ -81,13 +86,13 @@ Window {
         LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
         LayoutMirroring.childrenInherit: true
 
-        Loader {
-            active: root.wide && !root.alone
-            visible: active
-            Layout.fillHeight: true
-            Layout.preferredWidth: Math.round(root.width * 0.46)
-            sourceComponent: ColumnLayout {
+        Once {
+            wanted: root.wide && !root.alone
+            ColumnLayout {
                 spacing: 0
+                Layout.fillHeight: true
+                Layout.preferredWidth: Math.round(root.width * 0.46)
+                Layout.maximumWidth: Layout.preferredWidth
                 RigPage {
                     rig: root.session.rig
                     listed: false
@@ -98,16 +103,22 @@ Window {
                     onOpened: id => root.go("finding", id)
                     onSettingsAsked: root.go("settings", "")
                 }
-                Loader { active: !root.walking; visible: active; sourceComponent: placeBar; Layout.fillWidth: true }
+                HomeBar { visible: !root.walking; Layout.fillWidth: true }
             }
         }
         Rectangle { visible: root.wide && !root.alone; color: Tone.ink; Layout.preferredWidth: Tone.hair; Layout.fillHeight: true }
         ColumnLayout {
             spacing: 0
             PlaceView {
-                window: root
+                session: root.session
+                place: root.currentPlace
+                thing: root.currentThing
+                wide: root.wide
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                onWent: (place, thing) => root.go(place, thing)
+                onBackAsked: root.back()
+                onHomeAsked: root.goHome()
             }
             ErrorLine {
                 what: root.session.errorWhat
@@ -115,7 +126,7 @@ Window {
                 Layout.fillWidth: true
                 onRead: root.session.clearError()
             }
-            Loader { active: root.home && !root.wide && !root.alone; visible: active; sourceComponent: placeBar; Layout.fillWidth: true }
+            HomeBar { visible: root.home && !root.wide && !root.alone; Layout.fillWidth: true }
             PageFoot {
                 visible: !root.home && root.currentPlace !== "emergency" && root.currentPlace !== "walk"
                 backable: root.session.hasRig
@@ -125,15 +136,13 @@ Window {
             }
         }
     }
-    Component {
-        id: placeBar
-        PlaceBar {
-            place: root.currentPlace
-            barTitle: root.session.rig.barTitle
-            barDetail: root.session.rig.barDetail
-            onPlaceAsked: place => root.go(place, "")
-            onWalkAsked: root.walkOn()
-            onEmergencyAsked: root.go("emergency", "")
-        }
+
+    component HomeBar: PlaceBar {
+        place: root.currentPlace
+        barTitle: root.session.rig.barTitle
+        barDetail: root.session.rig.barDetail
+        onPlaceAsked: place => root.go(place, "")
+        onWalkAsked: root.walkOn()
+        onEmergencyAsked: root.go("emergency", "")
     }
 }

@@ -15,71 +15,96 @@ import Snugwalk.Bench
 FocusScope {
     id: root
 
-    required property Main window
-    readonly property Session session: root.window.session
-    readonly property var pages: ({ rig: root.window.wide ? findings : rig, due: due, logbook: logbook, bench: bench,
-        start: start, walk: walk, lines: lines, attention: attention, look_reasons: reasons, finish: finish,
-        compare: compare, finding: finding, new_rig: setup, settings: settings, emergency: emergency })
+    required property Session session
+    required property string place
+    required property string thing
+    /// Whether the drawing of the rig stands beside this.
+    required property bool wide
+    signal went(string place, string thing)
+    signal backAsked()
+    signal homeAsked()
 
-    Loader {
-        anchors.fill: parent
-        focus: true
-        sourceComponent: !root.session.loaded ? waiting
-            : !root.session.hasRig && root.window.currentPlace !== "emergency" && root.window.currentPlace !== "settings" ? setup
-            : root.pages[root.window.currentPlace] ?? rig
-    }
+    /// The page shown: without a rig there is only its form, and what must always be at hand.
+    readonly property string page: !root.session.loaded ? "waiting"
+        : !root.session.hasRig && root.place !== "emergency" && root.place !== "settings" ? "new_rig" : root.place
 
-    Component { id: waiting; BodyText { text: qsTr("Opening the logbook …"); quiet: true; padding: Tone.margin } }
-    Component {
-        id: rig
+    focus: true
+
+    Once { wanted: root.page === "waiting"; BodyText { text: qsTr("Opening the logbook …"); quiet: true; padding: Tone.margin } }
+    Once {
+        wanted: root.page === "rig" && !root.wide
         RigPage {
+            anchors.fill: root
             rig: root.session.rig
             footer: root.session.footer
-            onOpened: id => root.window.go("finding", id)
-            onSettingsAsked: root.window.go("settings", "")
+            onOpened: id => root.went("finding", id)
+            onSettingsAsked: root.went("settings", "")
         }
     }
-    Component {
-        id: findings
+    Once {
+        wanted: root.page === "rig" && root.wide
         Scroll {
+            anchors.fill: root
             Item { implicitHeight: 10 }
-            FindingList { rig: root.session.rig; Layout.fillWidth: true; onOpened: id => root.window.go("finding", id) }
+            FindingList { rig: root.session.rig; Layout.fillWidth: true; onOpened: id => root.went("finding", id) }
         }
     }
-    Component {
-        id: setup
+    Once {
+        wanted: root.page === "new_rig"
         SetupForm {
+            anchors.fill: root
             first: !root.session.hasRig
             units: root.session.units
             problems: root.session.rigProblems
             onSent: map => root.session.addRig(map)
         }
     }
-    Component { id: settings; SettingsPage { session: root.session; onNewRigAsked: root.window.go("new_rig", "") } }
-    Component { id: emergency; EmergencyCard { card: root.session.emergency; onClosed: root.window.back() } }
-    Component { id: start; StartSheet { rig: root.session.rig; onChosen: slug => root.session.walk.start(slug) } }
-    Component {
-        id: walk
-        WalkPage {
-            session: root.session
-            drawn: !root.window.wide
-            onAsked: place => root.window.go(place, "")
-        }
+    Once {
+        wanted: root.page === "settings"
+        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", "") }
     }
-    Component { id: lines; LinesPage { walk: root.session.walk; onChosen: root.window.back() } }
-    Component { id: attention; FindingSheet { session: root.session; onDone: root.window.back() } }
-    Component { id: reasons; ReasonsPage { walk: root.session.walk; onDone: root.window.back() } }
-    Component {
-        id: finish
+    Once {
+        wanted: root.page === "emergency"
+        EmergencyCard { anchors.fill: root; card: root.session.emergency; onClosed: root.backAsked() }
+    }
+    Once {
+        wanted: root.page === "start"
+        StartSheet { anchors.fill: root; rig: root.session.rig; onChosen: slug => root.session.walk.start(slug) }
+    }
+    Once {
+        wanted: root.page === "walk"
+        WalkPage { anchors.fill: root; session: root.session; drawn: !root.wide; onAsked: place => root.went(place, "") }
+    }
+    Once {
+        wanted: root.page === "lines"
+        LinesPage { anchors.fill: root; walk: root.session.walk; onChosen: root.backAsked() }
+    }
+    Once {
+        wanted: root.page === "attention"
+        FindingSheet { anchors.fill: root; session: root.session; onDone: root.backAsked() }
+    }
+    Once {
+        wanted: root.page === "look_reasons"
+        ReasonsPage { anchors.fill: root; walk: root.session.walk; onDone: root.backAsked() }
+    }
+    Once {
+        wanted: root.page === "finish"
         FinishPage {
+            anchors.fill: root
             walk: root.session.walk
-            onLeft: { root.session.walk.stop(); root.window.trail = []; root.window.currentPlace = "rig" }
-            onWentTo: root.window.go("walk", "")
+            onWentTo: root.went("walk", "")
+            onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Component { id: due; DuePage { due: root.session.due } }
-    Component { id: logbook; LogbookPage { book: root.session.book; onCompareAsked: root.window.go("compare", "") } }
-    Component { id: compare; ComparePage { book: root.session.book } }
-    Component { id: finding; HistoryPage { rig: root.session.rig; findingId: root.window.currentThing; onDone: root.window.back() } }
-    Component { id: bench; BenchPage { bench: root.session.bench } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due } }
+    Once {
+        wanted: root.page === "logbook"
+        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", "") }
+    }
+    Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
+    Once {
+        wanted: root.page === "finding"
+        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked() }
+    }
+    Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench } }
 }

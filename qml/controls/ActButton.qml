@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // A wide act at the thumb: outlined or, when it leads on, filled with ink. May carry a second line.
 import QtQuick
-import QtQuick.Layouts
 import Snugwalk.Style
 
 Press {
@@ -13,46 +12,61 @@ Press {
     property string glyph: ""
     property int size: Tone.head
 
-    readonly property color face: root.filled ? Tone.ink : Tone.paper
-    readonly property color words: root.filled ? Tone.paper : Tone.ink
+    readonly property color words: !root.enabled ? Tone.quiet : root.filled ? Tone.paper : Tone.ink
+    readonly property real lead: root.glyph === "" ? 0 : shape.width + 12
 
     padding: 10
     spoken: root.detail === "" ? root.text : qsTr("%1. %2", "name of a button, what it leads to").arg(root.text).arg(root.detail)
 
-    contentItem: RowLayout {
-        spacing: 12
-        Item { Layout.fillWidth: true }
-        Glyph { visible: root.glyph !== ""; kind: root.glyph; size: Tone.px(28); Layout.alignment: Qt.AlignVCenter }
-        ColumnLayout {
-            spacing: 2
+    TextMetrics { id: measure; text: root.text; font: title.font }
+
+    contentItem: Item {
+        id: content
+        implicitWidth: measure.advanceWidth + root.lead + 4
+        implicitHeight: title.height + (detail.visible ? detail.height + 2 : 0)
+        Item {
+            id: middle
+            anchors.centerIn: parent
+            width: parent.width
+            height: parent.implicitHeight
+            Glyph {
+                id: shape
+                visible: root.glyph !== ""
+                kind: root.glyph
+                size: Tone.px(28)
+                x: title.x - root.lead
+                y: title.y + (title.height - height) / 2
+                Accessible.ignored: true
+            }
             BodyText {
+                id: title
+                width: Math.min(measure.advanceWidth + 4, content.width - root.lead)
+                x: (content.width - width + root.lead) / 2
                 text: root.text
                 color: root.words
                 font.pixelSize: root.size
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter
-                Layout.fillWidth: true
-                Layout.maximumWidth: root.availableWidth - (root.glyph === "" ? 0 : Tone.px(28) + 12)
                 Accessible.ignored: true
             }
             BodyText {
+                id: detail
                 visible: root.detail !== ""
+                y: title.height + 2
+                width: content.width
                 text: root.detail
                 level: "small"
                 color: root.words
                 horizontalAlignment: Text.AlignHCenter
-                Layout.fillWidth: true
-                Layout.maximumWidth: root.availableWidth
                 Accessible.ignored: true
             }
         }
-        Item { Layout.fillWidth: true }
     }
     background: Rectangle {
-        color: root.face
+        color: root.filled && root.enabled ? Tone.ink : Tone.paper
         radius: Tone.corner
         border.width: Tone.stroke
-        border.color: Tone.ink
+        border.color: root.enabled ? Tone.ink : Tone.line
         Rectangle { anchors.fill: parent; radius: Tone.corner; color: Tone.quiet; opacity: root.down ? 0.35 : 0 }
     }
 }

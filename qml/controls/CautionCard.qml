@@ -13,15 +13,14 @@ Rectangle {
     signal read()
 
     color: Tone.cautionPaper
-    radius: Tone.corner
     border.width: Tone.stroke
     border.color: Tone.cautionEdge
     Accessible.role: Accessible.AlertMessage
     Accessible.name: root.parts.join(" ")
 
-    Rectangle { width: 10; height: parent.height; color: Tone.cautionEdge; radius: Tone.corner }
+    StripeBar { height: parent.height }
     ColumnLayout {
-        anchors { fill: parent; leftMargin: 24; rightMargin: 14; topMargin: 14; bottomMargin: 14 }
+        anchors { fill: parent; leftMargin: 28; rightMargin: 14; topMargin: 14; bottomMargin: 14 }
         spacing: 10
         BodyText { visible: text !== ""; text: root.heading; level: "head"; color: Tone.cautionInk; Layout.fillWidth: true }
         Text {

@@ -15,10 +15,10 @@ Rectangle {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: root.lines.join(" ")
 
-    Rectangle { anchors { left: parent.left; top: parent.top; bottom: parent.bottom } width: 6; color: Tone.cautionEdge }
+    StripeBar { height: parent.height }
     ColumnLayout {
         id: box
-        anchors { left: parent.left; right: parent.right; leftMargin: Tone.margin; rightMargin: 12; verticalCenter: parent.verticalCenter }
+        anchors { left: parent.left; right: parent.right; leftMargin: 24; rightMargin: 12; verticalCenter: parent.verticalCenter }
         spacing: 2
         Repeater {
             model: root.lines

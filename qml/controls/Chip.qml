@@ -12,18 +12,27 @@ Press {
     topPadding: 6
     bottomPadding: 6
 
-    contentItem: BodyText {
-        text: root.text
-        color: root.checked ? Tone.paper : Tone.ink
-        font.bold: root.checked
-        verticalAlignment: Text.AlignVCenter
-        horizontalAlignment: Text.AlignHCenter
-        Accessible.ignored: true
+    TextMetrics { id: measure; text: root.text; font.family: Tone.words; font.pixelSize: Tone.body; font.bold: true }
+
+    contentItem: Item {
+        // as wide as the bold word, so that choosing moves nothing
+        implicitWidth: Math.ceil(measure.advanceWidth) + 2
+        implicitHeight: word.implicitHeight
+        BodyText {
+            id: word
+            width: parent.width
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.text
+            color: root.checked ? Tone.paper : Tone.ink
+            font.bold: root.checked
+            horizontalAlignment: Text.AlignHCenter
+            Accessible.ignored: true
+        }
     }
     background: Rectangle {
         color: root.checked ? Tone.ink : Tone.paper
         radius: Tone.corner
-        border.width: Tone.hair + 0.5
+        border.width: Tone.hair
         border.color: root.checked ? Tone.ink : Tone.quiet
     }
 }

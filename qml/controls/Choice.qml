@@ -16,16 +16,20 @@ ColumnLayout {
     signal picked(string slug)
 
     spacing: 4
+    Layout.fillHeight: false
+    Layout.minimumHeight: implicitHeight
 
     BodyText { visible: root.label !== ""; text: root.label; level: "small"; quiet: true; Layout.fillWidth: true }
     Flow {
+        id: row
         spacing: Tone.gap
         Layout.fillWidth: true
+        Layout.preferredWidth: 10 // else the chips' widths and this width ask each other
         Repeater {
             model: root.answers
             Chip {
                 required property var modelData
-                width: Math.min(implicitWidth, root.width)
+                width: Math.min(implicitWidth, row.width)
                 text: modelData.name
                 spoken: root.label === "" ? text : qsTr("%1: %2", "question: answer").arg(root.label).arg(text)
                 checkable: true

@@ -21,13 +21,15 @@ ColumnLayout {
 
     BodyText { visible: root.label !== ""; text: root.label; level: "small"; quiet: true; Layout.fillWidth: true }
     Flow {
+        id: row
         spacing: Tone.gap
         Layout.fillWidth: true
+        Layout.preferredWidth: 10 // else the chips' widths and this width ask each other
         Repeater {
             model: root.answers
             Chip {
                 required property var modelData
-                width: Math.min(implicitWidth, root.width)
+                width: Math.min(implicitWidth, row.width)
                 text: modelData.name
                 checkable: true
                 checked: root.chosen.indexOf(modelData.slug) >= 0

@@ -6,8 +6,11 @@ import Snugwalk.Style
 Text {
     id: root
 
+    property int size: Tone.small
+
     font.family: Tone.digits
-    font.pixelSize: Tone.small
+    font.pixelSize: root.size
+    font.letterSpacing: -0.05 * root.size // its point is as wide as a figure
     color: Tone.ink
     textFormat: Text.PlainText
     Accessible.role: Accessible.StaticText

@@ -39,7 +39,7 @@ ColumnLayout {
         Accessible.name: root.label
         Accessible.description: root.problem !== "" ? root.problem : root.note
         background: Item {
-            Rectangle { anchors.fill: parent; color: Tone.band; radius: Tone.corner }
+            Rectangle { anchors.fill: parent; color: Tone.paper; border.width: Tone.hair; border.color: Tone.line }
             Rectangle {
                 anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
                 height: input.activeFocus || root.problem !== "" ? 3 : Tone.stroke

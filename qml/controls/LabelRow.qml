@@ -1,26 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
-// A name and what stands against it, side by side or, when words are large, one under the other.
+// A name and its figure.
 import QtQuick
-import QtQuick.Layouts
 import Snugwalk.Style
 
-GridLayout {
+Pair {
     id: root
 
     required property string label
     required property string value
     property bool strong: false
 
-    columns: root.width > Tone.px(300) ? 2 : 1
-    columnSpacing: 12
-    rowSpacing: 0
-
-    BodyText { text: root.label; quiet: true; Layout.fillWidth: true; Layout.preferredWidth: 10 }
-    BodyText {
-        text: root.value
-        font.bold: root.strong
-        horizontalAlignment: root.columns === 2 ? Text.AlignRight : Text.AlignLeft
-        Layout.fillWidth: true
-        Layout.preferredWidth: 10
-    }
+    text: root.label
+    against: root.value
+    first.quiet: !root.strong
+    second.font.pixelSize: Tone.body
+    second.font.bold: root.strong
+    Accessible.role: Accessible.StaticText
+    Accessible.name: qsTr("%1: %2", "name, figure").arg(root.label).arg(root.value)
 }

@@ -13,7 +13,6 @@ T.AbstractButton {
     implicitWidth: Math.max(Tone.target, root.implicitContentWidth + root.leftPadding + root.rightPadding)
     implicitHeight: Math.max(Tone.target, root.implicitContentHeight + root.topPadding + root.bottomPadding)
     focusPolicy: Qt.StrongFocus
-    opacity: root.enabled ? 1 : 0.45
 
     Accessible.role: root.checkable ? Accessible.RadioButton : Accessible.Button
     Accessible.name: root.spoken

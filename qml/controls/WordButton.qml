@@ -9,6 +9,7 @@ Press {
     property bool strong: false
     property int level: Tone.body
 
+    opacity: root.enabled ? 1 : 0.5
     leftPadding: 4
     rightPadding: 4
 

@@ -14,6 +14,9 @@ Item {
     required property real firstDay
     required property real lastDay
 
+    /// {label, day}: where months begin.
+    required property var months
+
     readonly property bool dated: !isNaN(root.likely)
     readonly property real ring: Tone.px(14)
     readonly property real room: root.width - root.ring
@@ -24,8 +27,20 @@ Item {
     }
     function inside(day: real): bool { return day >= root.firstDay && day <= root.lastDay }
 
-    implicitHeight: root.ring + 8
+    implicitHeight: root.ring + 12
 
+    Repeater {
+        model: root.months
+        Rectangle {
+            required property var modelData
+            x: root.at(modelData.day)
+            width: Tone.hair
+            height: root.height
+            color: Tone.line
+            opacity: 0.6
+        }
+    }
+    Rectangle { x: root.at(0) - width / 2; width: Tone.stroke; height: root.height; color: Tone.ink }
     Rectangle {
         visible: root.dated
         x: root.at(isNaN(root.early) ? root.likely : root.early)

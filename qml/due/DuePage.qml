@@ -33,18 +33,6 @@ Item {
         Item {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Repeater {
-                model: root.months
-                Rectangle {
-                    required property var modelData
-                    x: ruler.at(modelData.day)
-                    width: Tone.hair
-                    height: parent.height
-                    color: Tone.line
-                    opacity: 0.5
-                }
-            }
-            Rectangle { x: ruler.at(0) - width / 2; width: Tone.stroke; height: parent.height; color: Tone.ink }
             ListView {
                 id: list
                 anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
@@ -56,6 +44,7 @@ Item {
                 keyNavigationEnabled: true
                 delegate: DueRow {
                     width: ListView.view.width
+                    months: root.months
                     firstDay: root.firstDay
                     lastDay: root.lastDay
                 }

@@ -20,6 +20,7 @@ Item {
     required property string reason
     required property bool pastDue
     required property string kind
+    property var months: []
     property real firstDay: 0
     property real lastDay: 1
 
@@ -33,22 +34,12 @@ Item {
         id: column
         anchors { left: parent.left; right: parent.right; top: parent.top; topMargin: 8 }
         spacing: 1
-        GridLayout {
-            columns: root.width > Tone.px(330) ? 2 : 1
-            columnSpacing: 12
-            rowSpacing: 0
+        Pair {
+            text: root.title
+            against: root.when
+            first.font.bold: root.pastDue
+            second.font.bold: root.pastDue
             Layout.fillWidth: true
-            BodyText { text: root.title; font.bold: root.pastDue; Layout.fillWidth: true; Layout.preferredWidth: 12; Accessible.ignored: true }
-            BodyText {
-                text: root.when
-                level: "small"
-                font.bold: root.pastDue
-                horizontalAlignment: parent.columns === 2 ? Text.AlignRight : Text.AlignLeft
-                Layout.fillWidth: true
-                Layout.preferredWidth: 9
-                Layout.alignment: Qt.AlignTop
-                Accessible.ignored: true
-            }
         }
         BodyText { visible: text !== ""; text: root.reason; level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
         BandLine {
@@ -58,6 +49,7 @@ Item {
             late: root.late
             firstDay: root.firstDay
             lastDay: root.lastDay
+            months: root.months
             Layout.fillWidth: true
         }
     }

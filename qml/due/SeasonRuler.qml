@@ -53,6 +53,7 @@ Item {
             }
         }
     }
+    Rectangle { x: root.at(0) - width / 2; y: names.height - 8; width: Tone.stroke; height: root.height - y; color: Tone.ink; z: 1 }
     Item {
         id: strip
         y: names.height + 2

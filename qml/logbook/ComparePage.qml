@@ -13,20 +13,20 @@ Item {
 
     Component.onCompleted: if (root.book.compareTitle === "") root.book.compare("", "")
 
+    Column {
+        id: head
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Tone.margin; topMargin: 6 }
+        bottomPadding: Tone.gap
+        BodyText { width: parent.width; text: root.book.compareTitle; level: "title" }
+        BodyText { width: parent.width; text: root.book.compareSentence }
+    }
     ListView {
         id: list
-        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
+        anchors { left: parent.left; right: parent.right; top: head.bottom; bottom: turns.visible ? turns.top : parent.bottom }
         model: root.book.comparison
         clip: true
         interactive: !Tone.gloves
         boundsBehavior: Flickable.StopAtBounds
-        header: Column {
-            width: ListView.view.width
-            padding: Tone.margin
-            spacing: 4
-            BodyText { width: parent.width - 2 * Tone.margin; text: root.book.compareTitle; level: "title" }
-            BodyText { width: parent.width - 2 * Tone.margin; text: root.book.compareSentence }
-        }
         delegate: CompareRow { width: ListView.view.width }
     }
     MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }

@@ -3,6 +3,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import QtQml.Models
 import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models

@@ -21,6 +21,8 @@ Item {
     property var stand: null
     property string standLabel: ""
     property bool placing: false
+    /// Without numbers a finding is its shape alone, and takes no room at the edge.
+    property bool numbered: true
     property real mostHeight: 320
     signal opened(string findingId)
     signal placed(real x, real y, real z)
@@ -29,7 +31,7 @@ Item {
     readonly property var extent: Geometry.extent(root.face, root.rig)
     readonly property real balloonSide: Math.max(Tone.target, Tone.px(36))
     readonly property var layout: Geometry.balloons(root.mine.map(one => root.paper(one).x), root.width, root.balloonSide)
-    readonly property int rows: root.mine.length === 0 ? 0 : Math.ceil(root.mine.length / Math.max(1, Math.floor(root.width / root.balloonSide)))
+    readonly property int rows: root.mine.length === 0 || !root.numbered ? 0 : Math.ceil(root.mine.length / Math.max(1, Math.floor(root.width / root.balloonSide)))
     readonly property real balloonRoom: root.rows * root.balloonSide + (root.rows ? 6 : 0)
     readonly property real foot: foot.implicitHeight + 14
     readonly property real scale1: Math.min((root.width - 2 * Tone.margin) / root.extent.across, root.mostHeight / root.extent.up)
@@ -45,7 +47,7 @@ Item {
         return Qt.point(p.x, p.y);
     }
     function balloonPlace(index: int): point {
-        const one = root.layout[index], above = (root.rows - 1 - one.row) * root.balloonSide + root.balloonSide / 2;
+        const one = root.layout[index] ?? { x: 0, row: 0 }, above = (root.rows - 1 - one.row) * root.balloonSide + root.balloonSide / 2;
         return Qt.point(one.x, root.balloonsBelow ? root.low + root.foot + root.balloonRoom - above : above);
     }
 
@@ -68,22 +70,34 @@ Item {
             root.placed(at.x, at.y, at.z);
         }
     }
-    Row {
+    Item {
         id: foot
-        x: root.box.x
-        y: root.low + 8
-        width: root.extent.across * root.box.scale
-        spacing: 10
-        BodyText { id: name; text: root.stand && root.standLabel !== "" ? root.standLabel : root.label; level: "small"; quiet: !root.stand; Accessible.ignored: true }
+        readonly property point front: root.paper({ x: 0, y: 0, z: 0 })
+        readonly property point rear: root.paper({ x: root.rig.bodyLength, y: 0, z: 0 })
+        y: root.low + 10
+        width: root.width
+        implicitHeight: name.height + (size.visible ? size.height : 0)
         Item {
-            visible: root.measured && width > size.implicitWidth + 30
-            width: parent.width - name.width - 10
-            height: name.height
+            id: size
+            visible: root.measured && Math.abs(foot.rear.x - foot.front.x) > metres.implicitWidth + 40
+            x: Math.min(foot.front.x, foot.rear.x)
+            width: Math.abs(foot.rear.x - foot.front.x)
+            height: visible ? metres.height : 0
             Rectangle { y: parent.height / 2; width: parent.width; height: Tone.hair; color: Tone.quiet }
             Rectangle { y: parent.height / 2 - 5; width: Tone.hair; height: 10; color: Tone.quiet }
             Rectangle { x: parent.width - width; y: parent.height / 2 - 5; width: Tone.hair; height: 10; color: Tone.quiet }
-            Rectangle { anchors.fill: size; anchors.margins: -6; color: Tone.paper }
-            Digits { id: size; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.extent.across); Accessible.ignored: true }
+            Rectangle { anchors { fill: metres; leftMargin: -8; rightMargin: -8 } color: Tone.paper }
+            Digits { id: metres; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.rig.bodyLength); Accessible.ignored: true }
+        }
+        BodyText {
+            id: name
+            y: size.height
+            width: parent.width
+            text: root.stand && root.standLabel !== "" ? root.standLabel : root.label
+            level: "small"
+            quiet: !root.stand
+            horizontalAlignment: Text.AlignHCenter
+            Accessible.ignored: true
         }
     }
     Repeater {
@@ -94,6 +108,7 @@ Item {
             number: modelData.number
             kind: modelData.kind
             spoken: qsTr("finding %1: %2, %3", "number, what, call").arg(modelData.number).arg(modelData.title).arg(modelData.callText)
+            numbered: root.numbered
             spot: root.paper(modelData)
             balloon: root.balloonPlace(index)
             onOpened: root.opened(modelData.findingId)

@@ -14,6 +14,7 @@ Item {
     /// Paper places, in this item's parent.
     required property point spot
     required property point balloon
+    property bool numbered: true
     property real balloonSize: Tone.px(32)
     signal opened()
 
@@ -23,6 +24,7 @@ Item {
     anchors.fill: parent
 
     Rectangle {
+        visible: root.numbered
         x: root.spot.x
         y: root.spot.y - height / 2
         width: Math.max(0, root.run - root.balloonSize / 2)
@@ -47,6 +49,7 @@ Item {
         onClicked: root.opened()
     }
     Press {
+        visible: root.numbered
         spoken: root.spoken
         width: Math.max(Tone.target, root.balloonSize)
         height: Math.max(Tone.target, root.balloonSize)

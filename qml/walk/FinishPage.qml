@@ -12,7 +12,7 @@ ColumnLayout {
 
     required property WalkModel walk
     /// The walk is left open.
-    signal left()
+    signal leftOpen()
     /// Back on the tape, at a line that was chosen here.
     signal wentTo()
 
@@ -69,7 +69,7 @@ ColumnLayout {
             detail: qsTr("it goes on at the same line")
             visible: !root.walk.complete
             Layout.fillWidth: true
-            onClicked: root.left()
+            onClicked: root.leftOpen()
         }
         ActButton {
             text: qsTr("Finish the walk")

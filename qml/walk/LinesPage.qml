@@ -20,23 +20,14 @@ Item {
         clip: true
         interactive: !Tone.gloves
         highlightMoveDuration: 0
-        highlight: Rectangle { color: Tone.band }
-        section.property: "standName"
-        section.delegate: BodyText {
-            required property string section
-            width: ListView.view.width
-            leftPadding: Tone.margin
-            topPadding: 14
-            bottomPadding: 4
-            text: section
-            level: "head"
-        }
         delegate: Press {
             id: line
             required property int index
             required property string title
             required property string mark
             required property string summary
+            required property string standName
+            required property bool firstOfStand
             width: ListView.view.width
             text: title
             spoken: row.Accessible.name
@@ -44,7 +35,17 @@ Item {
                 root.walk.goTo(line.index);
                 root.chosen();
             }
-            contentItem: TapeRow { id: row; line: line.index; title: line.title; mark: line.mark; summary: line.summary; ahead: true; Accessible.ignored: true }
+            contentItem: Item {
+                implicitHeight: column.height
+                Column {
+                    id: column
+                    width: parent.width
+                    anchors.verticalCenter: parent.verticalCenter
+                    BodyText { visible: line.firstOfStand; width: parent.width; leftPadding: Tone.margin; topPadding: 14; text: line.standName; level: "head"; Accessible.ignored: true }
+                    TapeRow { id: row; width: parent.width; line: line.index; title: line.title; mark: line.mark; summary: line.summary; ahead: true; Accessible.ignored: true }
+                }
+            }
+            background: Rectangle { color: line.ListView.isCurrentItem ? Tone.band : "transparent"; Rule { width: parent.width; anchors.bottom: parent.bottom } }
         }
     }
     MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }

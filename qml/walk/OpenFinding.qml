@@ -19,6 +19,7 @@ RowLayout {
             .arg([root.finding.words, root.finding.gradeText, root.finding.place].filter(one => one).join(", "))
         level: "small"
         Layout.fillWidth: true
+        Layout.alignment: Qt.AlignTop
     }
     PhotoTile {
         visible: (root.finding.photo ?? "") !== ""

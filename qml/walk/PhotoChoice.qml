@@ -4,6 +4,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import QtQuick.Dialogs
+import QtQml.Models
 import Snugwalk.Style
 import Snugwalk.Controls
 
@@ -47,10 +48,10 @@ ColumnLayout {
         WordButton { text: qsTr("photo from a file"); onClicked: dialog.active = true }
         WordButton { visible: root.camera; text: qsTr("photo from the camera"); onClicked: root.cameraAsked() }
     }
-    Loader {
+    Instantiator {
         id: dialog
         active: false
-        sourceComponent: FileDialog {
+        delegate: FileDialog {
             title: qsTr("Photos of the finding")
             fileMode: FileDialog.OpenFiles
             nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png *.heic)")]

@@ -20,6 +20,7 @@ RigView {
     standLabel: root.place.level === "inside" ? qsTr("stand inside, here") : root.place.level === "roof" ? qsTr("from the ladder, or a camera on a pole")
         : root.place.level === "under" ? qsTr("look from the edges") : qsTr("stand here")
     measured: false
+    numbered: false
 
     Spots { id: found; model: root.model.findings }
 }

@@ -32,6 +32,8 @@ ListView {
         required property int index
         width: ListView.view.width
         ahead: root.ahead
-        opacity: (root.ahead ? index > root.walk.current : index < root.walk.current) ? 1 : 0
+        // only whole lines of this side are shown
+        readonly property bool whole: y >= root.contentY - 1 && y + height <= root.contentY + root.height + 1
+        opacity: whole && (root.ahead ? index > root.walk.current : index < root.walk.current) ? 1 : 0
     }
 }

@@ -19,6 +19,7 @@ FocusScope {
     readonly property WalkModel walk: root.session.walk
     readonly property bool warned: root.walk.cautionPanel.length > 0
     readonly property bool measured: Object.keys(root.answers).some(key => root.answers[key].ok)
+    readonly property string leftText: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft)
     property var answers: ({})
 
     function pass() {
@@ -55,8 +56,9 @@ FocusScope {
             ColumnLayout {
                 spacing: 0
                 BodyText { text: root.walk.kindName; level: "head"; Layout.fillWidth: true }
-                BodyText { text: root.walk.standName; level: "small"; quiet: true; Layout.fillWidth: true }
+                BodyText { text: qsTr("%1; %2", "stand; lines left").arg(root.walk.standName).arg(root.leftText); level: "small"; quiet: true; Layout.fillWidth: true }
             }
+            WordButton { text: qsTr("all lines"); Layout.alignment: Qt.AlignTop; onClicked: root.asked("lines") }
             WordButton { text: qsTr("undo"); enabled: root.walk.canUndo; Layout.alignment: Qt.AlignTop; onClicked: root.walk.undo() }
         }
 
@@ -103,7 +105,10 @@ FocusScope {
             color: Tone.band
             implicitHeight: now.implicitHeight
             Layout.fillWidth: true
-            Layout.fillHeight: !root.drawn
+            Layout.fillHeight: true
+            Layout.minimumHeight: Tone.px(150)
+            Layout.preferredHeight: implicitHeight
+            Layout.maximumHeight: root.drawn ? implicitHeight : Infinity
             Rule { width: parent.width; color: Tone.ink; z: 1 }
             Rule { width: parent.width; color: Tone.ink; anchors.bottom: parent.bottom }
             ColumnLayout {
@@ -146,7 +151,6 @@ FocusScope {
             WordButton { text: qsTr("could not look", "act"); onClicked: root.asked("look_reasons") }
             WordButton { text: qsTr("not fitted", "act"); onClicked: root.walk.notFitted() }
             WordButton { text: qsTr("look again later", "act"); onClicked: root.walk.later() }
-            WordButton { text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
         }
         Rule { Layout.fillWidth: true }
         Flow {
@@ -154,8 +158,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
-            BodyText { text: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft); level: "small"; quiet: true; height: Tone.target; verticalAlignment: Text.AlignVCenter; rightPadding: 4 }
-            WordButton { text: qsTr("all lines"); onClicked: root.asked("lines") }
+            WordButton { visible: !root.warned; text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
             WordButton { text: qsTr("stop here"); onClicked: root.asked("finish") }
             WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
         }

@@ -12,6 +12,7 @@
 #include <QTranslator>
 
 #include "flat_photos.hpp"
+#include "rows_model.hpp"
 
 namespace {
 
@@ -38,6 +39,7 @@ int main(int argc, char *argv[])
     if (translator.load(QStringLiteral(":/i18n/snugwalk_%1.qm").arg(words[4])))
         QCoreApplication::installTranslator(&translator);
 
+    snugwalk::RowsModel::registerType();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral(":/qt/qml"));
     engine.addImageProvider(QStringLiteral("photo"), new snugwalk::FlatPhotos);
@@ -51,7 +53,8 @@ int main(int argc, char *argv[])
     session->setProperty("theme", words[3]);
     session->setProperty("language", words[4]);
     session->setProperty("textScale", words[5].toDouble());
-    QQmlComponent maker(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Snugwalk/App/Main.qml")));
+    QQmlComponent maker(&engine);
+    maker.setData("import Snugwalk.App\nMain {}", {});
     auto *window = qobject_cast<QQuickWindow *>(maker.createWithInitialProperties(
         {{QStringLiteral("session"), QVariant::fromValue(session)}}));
     if (window == nullptr) {

@@ -18,20 +18,21 @@ QtObject {
         asked = asked.concat([[thenId, nowId]]);
         compareTitle = "12 January and 12 March";
         compareSentence = "2 new, 2 worse, 1 mended, 1 gone without a mend. 127 the same, 7 not looked at.";
-        comparison.clear();
-        [["Belly pan sheet and fasteners", "mend", "hold", "worse", "worse, 6 to 14 mm", "underside, 4.5 m from the front", "a", "b"], ["Front cap seam", "pass", "watch", "new", "new", "hairline, 90 mm", "", "d"],
-            ["Rear marker lamp", "mend", "pass", "mended", "mended 3 February", "", "", ""], ["Window seal, rear", "watch", "pass", "gone", "gone, no mend: look again", "", "", ""], ["Inner sidewall, rear tire", "pass", "could_not_look", "not_looked", "not looked at", "", "", ""]]
-            .forEach(row => comparison.append({ point: row[0], title: row[0], thenMark: row[1], nowMark: row[2], change: row[3], changeText: row[4], detail: row[5] }));
-        for (let i = 0; i < comparison.count; ++i)
-            pairs.push(i);
+        comparison.rows = [["Belly pan sheet and fasteners", "mend", "hold", "worse", "worse, 6 to 14 mm", "underside, 4.5 m from the front", ["a"], ["b"]],
+            ["Front cap seam", "pass", "watch", "new", "new", "hairline, 90 mm", [], ["d"]], ["Rear marker lamp", "mend", "pass", "mended", "mended 3 February", "", [], []],
+            ["Window seal, rear", "watch", "pass", "gone", "gone, no mend: look again", "", [], []], ["Inner sidewall, rear tire", "pass", "could_not_look", "not_looked", "not looked at", "", [], []]]
+            .map(row => ({ point: row[0], title: row[0], thenMark: row[1], nowMark: row[2], change: row[3], changeText: row[4], detail: row[5], thenPhotos: row[6], nowPhotos: row[7] }));
     }
-    property var pairs: []
     function importTrip(file: url): string { return "" }
 
     Component.onCompleted: {
-        walks.append({ walkId: "w3", date: "12 March, 08:10", kindName: "Full round", by: "A.", counts: "131 of 138 looked at, 4 attentions, 3 could not look", finished: true, isOpen: false });
-        walks.append({ walkId: "w2", date: "3 February, 17:40", kindName: "After the road", by: "B.", counts: "24 of 24 looked at", finished: true, isOpen: false });
-        walks.append({ walkId: "w1", date: "12 January, 09:05", kindName: "Full round", by: "A.", counts: "136 of 138 looked at, 3 attentions", finished: true, isOpen: false });
-        mends.append({ date: "3 February", what: "Rear marker lamp: replaced, sealed again", cost: "NZ$ 38.00" });
+        walks.rows = [
+            { walkId: "w3", date: "12 March, 08:10", kindName: "Full round", by: "A.", counts: "131 of 138 looked at, 4 attentions, 3 could not look", finished: true, isOpen: false },
+            { walkId: "w2", date: "3 February, 17:40", kindName: "After the road", by: "B.", counts: "24 of 24 looked at", finished: true, isOpen: false },
+            { walkId: "w1", date: "12 January, 09:05", kindName: "Full round", by: "A.", counts: "136 of 138 looked at, 3 attentions", finished: true, isOpen: false }];
+        trips.rows = [
+            { tripId: "t1", title: "To the coast", date: "14 January", length: "412 km", roadText: "412 km that shook like 1 310 km", note: "gravel after the pass", points: [[-44.2, 170.1], [-44.3, 170.3], [-44.6, 170.2], [-44.9, 170.7], [-45.1, 170.9], [-45.4, 170.8]].map(p => ({ lat: p[0], lon: p[1] })) },
+            { tripId: "t2", title: "Weigh bridge and back", date: "2 November", length: "38 km", roadText: "smooth all the way", note: "", points: [[-44.2, 170.1], [-44.25, 170.0], [-44.3, 170.05]].map(p => ({ lat: p[0], lon: p[1] })) }];
+        mends.rows = [{ date: "3 February", what: "Rear marker lamp: replaced, sealed again", cost: "NZ$ 38.00" }];
     }
 }

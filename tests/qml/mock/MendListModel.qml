@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 // Rows as the C++ model of this name gives them.
-import QtQml.Models
+import Snugwalk.Mock
 
-ListModel {
-    dynamicRoles: false
-}
+RowsModel {}

@@ -53,12 +53,12 @@ QtObject {
     }
     function mend(findingIds: var, mend: var) { mended = mended.concat([{ ids: findingIds, mend: mend }]) }
 
-    Component.onCompleted: [
+    Component.onCompleted: findings.rows = [
         ["f2", "hold", "Belly pan, third rivet aft of the rear axle", "loose, two more working; 14 mm gap", "underside, 4.5 m from the front", "left", 4.5, -1.1, 0.56, "do not move it", 88],
         ["f4", "mend", "Lap sealant, middle vent", "crack 60 mm, was 20", "roof, 3.4 m from the front", "top", 3.55, 0.2, 2.75, "mend soon, 64", 64],
         ["f3", "mend", "Entry door latch", "second position only", "kerb side, 5.2 m from the front", "left", 5.2, -1.15, 1.5, "mend soon, 55", 55],
         ["f1", "watch", "Front cap seam", "hairline, 90 mm", "kerb side, 0.1 m from the front", "left", 0.12, -1.15, 2.05, "watch, 31", 31],
         ["f5", "watch", "Rear marker lamp", "lens crazed", "", "", NaN, NaN, NaN, "watch, 12", 12]
-    ].forEach((f, i) => findings.append({ findingId: f[0], number: i + 1, kind: f[1], title: f[2], detail: f[3], place: f[4], face: f[5],
+    ].map((f, i) => ({ findingId: f[0], number: i + 1, kind: f[1], title: f[2], detail: f[3], place: f[4], face: f[5],
         x: f[6], y: f[7], z: f[8], callText: f[9], concern: f[10], photoCount: 1 }))
 }

@@ -67,7 +67,7 @@ QtObject {
             { code: "b", full: "Chock the wheels and set stands on the rated points. Never go under a rig held by a jack. Steadies, levelers and slide-outs are not stands, and nobody goes under a slide-out." }];
     }
 
-    Component.onCompleted: [
+    Component.onCompleted: tape.rows = [
         ["Nose and drawbar", "nose", "Nose", "pass", "nothing found"],
         ["Tread, 3 places, both tires", "kerb-wheels", "Kerb side, wheels", "pass", "5/32, 6/32"],
         ["Sidewalls by torch", "kerb-wheels", "Kerb side, wheels", "watch", "cracks at the rim"],
@@ -77,6 +77,6 @@ QtObject {
         ["Springs, hangers, shackles, both sides", "kerb-wheels", "Kerb side, wheels", "not_looked", ""],
         ["Awning", "kerb-rear", "Kerb side, rear", "not_fitted", ""],
         ["Tail lamps", "rear", "Rear", "not_looked", ""]
-    ].forEach((row, i) => tape.append({ line: i, title: row[0], standSlug: row[1], standName: row[2], firstOfStand: false, mark: row[3],
+    ].map((row, i) => ({ line: i, title: row[0], standSlug: row[1], standName: row[2], firstOfStand: [0, 1, 7, 8].indexOf(i) >= 0, mark: row[3],
         summary: row[4], pointCount: 1, hasCaution: false, pending: false }))
 }
