@@ -22,3 +22,18 @@ function(snugwalk_qml_module target)
         DEPENDENCIES ${arg_IMPORTS})
     target_link_libraries(${target} PUBLIC Qt6::Quick ${arg_LINKS})
 endfunction()
+
+# snugwalk_add_translations(<target>)
+# Interface strings of every page and model, as :/i18n/snugwalk_<language>.qm. Catalogue texts are data.
+# `update_translations` rewrites the .ts files.
+function(snugwalk_add_translations target)
+    file(GLOB sources CONFIGURE_DEPENDS
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/*/*.qml
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.cpp
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.hpp)
+    set(folder ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../translations)
+    qt_add_translations(${target}
+        TS_FILES ${folder}/snugwalk_en.ts ${folder}/snugwalk_es.ts
+        SOURCES ${sources}
+        LUPDATE_OPTIONS -locations none -no-obsolete)
+endfunction()

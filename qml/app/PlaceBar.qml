@@ -26,12 +26,12 @@ Rectangle {
     Rule { width: parent.width }
     ColumnLayout {
         id: column
-        anchors { left: parent.left; right: parent.right; top: parent.top; margins: 4; leftMargin: 12; rightMargin: 12 }
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: 4; leftMargin: 8; rightMargin: 8 }
         spacing: 4
         Flow {
             id: words
             Layout.fillWidth: true
-            spacing: 2
+            spacing: 0
             Repeater {
                 model: root.places
                 Press {
@@ -40,18 +40,18 @@ Rectangle {
                     readonly property bool here: root.place === modelData.slug
                     text: modelData.name
                     checkable: false
-                    leftPadding: 7
-                    rightPadding: 7
+                    leftPadding: 6
+                    rightPadding: 6
                     Accessible.role: Accessible.PageTab
                     Accessible.selected: here
                     onClicked: root.placeAsked(modelData.slug)
-                    contentItem: BodyText { text: word.text; font.bold: word.here; verticalAlignment: Text.AlignVCenter; horizontalAlignment: Text.AlignHCenter; Accessible.ignored: true }
+                    contentItem: BodyText { text: word.text; font.pixelSize: Tone.px(16); font.bold: word.here; verticalAlignment: Text.AlignVCenter; horizontalAlignment: Text.AlignHCenter; Accessible.ignored: true }
                     background: Item {
                         Rectangle { visible: word.here; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: 6 } height: 3; color: Tone.ink }
                     }
                 }
             }
-            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.emergencyAsked() }
+            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; level: Tone.px(16); onClicked: root.emergencyAsked() }
         }
         ActButton {
             text: root.barTitle

@@ -16,7 +16,7 @@ ColumnLayout {
 
     Rule { Layout.fillWidth: true }
     BodyText { text: root.result.label; Layout.fillWidth: true; Layout.topMargin: 6 }
-    Digits { text: root.result.value; size: Tone.px(30); font.bold: true; wrapMode: Text.Wrap; Layout.fillWidth: true }
+    BodyText { text: root.result.value; font.pixelSize: Tone.px(34); font.bold: true; Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.result.range ?? ""; level: "small"; Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: [root.result.basis, root.result.source].filter(one => one).join(": "); level: "small"; quiet: true; Layout.fillWidth: true }
     Repeater {

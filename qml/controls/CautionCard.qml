@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Cautions in full, before the first look: all on one screen, made smaller rather than scrolled.
+// Cautions in full, before the first look: never scrolled; with large words one after another.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -12,6 +12,13 @@ Rectangle {
     property string heading: ""
     signal read()
 
+    /// With large words each caution has the card to itself.
+    readonly property bool single: Tone.textScale > 1.4
+    property int at: 0
+    readonly property bool last: !root.single || root.at >= root.parts.length - 1
+
+    onPartsChanged: root.at = 0
+
     color: Tone.cautionPaper
     border.width: Tone.stroke
     border.color: Tone.cautionEdge
@@ -22,9 +29,9 @@ Rectangle {
     ColumnLayout {
         anchors { fill: parent; leftMargin: 28; rightMargin: 14; topMargin: 14; bottomMargin: 14 }
         spacing: 10
-        BodyText { visible: text !== ""; text: root.heading; level: "head"; color: Tone.cautionInk; Layout.fillWidth: true }
+        BodyText { visible: text !== "" && !root.single; text: root.heading; level: "head"; color: Tone.cautionInk; Layout.fillWidth: true }
         Text {
-            text: root.parts.join("\n\n")
+            text: root.single ? root.parts[root.at] ?? "" : root.parts.join("\n\n")
             textFormat: Text.PlainText
             wrapMode: Text.Wrap
             color: Tone.cautionInk
@@ -38,11 +45,11 @@ Rectangle {
             Accessible.name: text
         }
         ActButton {
-            text: qsTr("read: go on", "cautions were read")
+            text: root.last ? qsTr("read: go on", "cautions were read") : qsTr("read: the next", "a caution was read")
             filled: true
             implicitHeight: Tone.markHeight
             Layout.fillWidth: true
-            onClicked: root.read()
+            onClicked: if (root.last) root.read(); else root.at += 1
         }
     }
 }

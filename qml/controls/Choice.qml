@@ -29,7 +29,7 @@ ColumnLayout {
             model: root.answers
             Chip {
                 required property var modelData
-                width: Math.min(implicitWidth, row.width)
+                width: row.width > 0 ? Math.min(implicitWidth, row.width) : implicitWidth
                 text: modelData.name
                 spoken: root.label === "" ? text : qsTr("%1: %2", "question: answer").arg(root.label).arg(text)
                 checkable: true

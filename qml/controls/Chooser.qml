@@ -29,7 +29,7 @@ ColumnLayout {
             model: root.answers
             Chip {
                 required property var modelData
-                width: Math.min(implicitWidth, row.width)
+                width: row.width > 0 ? Math.min(implicitWidth, row.width) : implicitWidth
                 text: modelData.name
                 checkable: true
                 checked: root.chosen.indexOf(modelData.slug) >= 0

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// A number on a drawing or in a column: every figure as wide as the next.
+// A whole number on a drawing or in a column: every figure as wide as the next. Figures with a point
+// are set in words' type, for here the point takes a figure's width.
 import QtQuick
 import Snugwalk.Style
 
@@ -10,7 +11,6 @@ Text {
 
     font.family: Tone.digits
     font.pixelSize: root.size
-    font.letterSpacing: -0.05 * root.size // its point is as wide as a figure
     color: Tone.ink
     textFormat: Text.PlainText
     Accessible.role: Accessible.StaticText

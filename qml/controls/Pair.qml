@@ -11,7 +11,7 @@ Item {
     property alias first: first
     property alias second: second
 
-    readonly property bool beside: root.width > Tone.px(300)
+    readonly property bool beside: root.width > Tone.px(300) || measure.advanceWidth < root.width * 0.2
     readonly property real share: root.against === "" ? 0 : Math.min(Math.ceil(measure.advanceWidth) + 2, root.width * 0.5)
 
     implicitHeight: root.beside ? Math.max(first.height, second.visible ? second.height : 0) : first.height + (second.visible ? second.height : 0)

@@ -33,20 +33,20 @@ Item {
         model: root.months
         Rectangle {
             required property var modelData
-            x: root.at(modelData.day)
+            x: Math.round(root.at(modelData.day))
             width: Tone.hair
             height: root.height
             color: Tone.line
             opacity: 0.6
         }
     }
-    Rectangle { x: root.at(0) - width / 2; width: Tone.stroke; height: root.height; color: Tone.ink }
+    Rectangle { x: Math.round(root.at(0) - width / 2); width: Tone.stroke; height: root.height; color: Tone.ink }
     Rectangle {
         visible: root.dated
         x: root.at(isNaN(root.early) ? root.likely : root.early)
         width: Math.max(1, root.at(isNaN(root.late) ? root.likely : root.late) - x)
         height: Tone.stroke
-        y: (root.height - height) / 2
+        y: Math.round((root.height - height) / 2)
         color: Tone.ink
     }
     Repeater {
@@ -54,17 +54,17 @@ Item {
         Rectangle {
             required property real modelData
             visible: root.dated && !isNaN(modelData) && root.inside(modelData)
-            x: root.at(modelData) - width / 2
+            x: Math.round(root.at(modelData) - width / 2)
             width: Tone.stroke
             height: 10
-            y: (root.height - height) / 2
+            y: Math.round((root.height - height) / 2)
             color: Tone.ink
         }
     }
     Rectangle {
         visible: root.dated
         x: root.at(root.likely) - width / 2
-        y: (root.height - height) / 2
+        y: Math.round((root.height - height) / 2)
         width: root.ring
         height: root.ring
         radius: root.ring / 2

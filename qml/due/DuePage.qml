@@ -2,7 +2,6 @@
 // What is due when: bands on the line of the year, with the reasons that moved them.
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
@@ -16,48 +15,61 @@ Item {
     readonly property real firstDay: root.months.length ? root.months[0].day : 0
     readonly property real lastDay: root.months.length > 1 ? 2 * root.months[root.months.length - 1].day - root.months[root.months.length - 2].day : root.firstDay + 365
 
-    ColumnLayout {
-        anchors { fill: parent; leftMargin: Tone.margin; rightMargin: Tone.margin; topMargin: 6 }
+    /// With large words the head scrolls with the bands.
+    readonly property bool cramped: root.height < Tone.px(480)
+
+    Column {
+        id: head
+        parent: root.cramped ? list.contentItem : root
+        x: root.cramped ? 0 : Tone.margin
+        y: root.cramped ? -height : 0
+        width: list.width
+        topPadding: 6
         spacing: 6
-        BodyText { text: qsTr("Due", "heading: what is due when"); level: "title"; Layout.fillWidth: true }
-        BodyText { text: root.due.sentence; Layout.fillWidth: true }
-        BodyText { text: qsTr("Line: early to late. Ring: likely. Upright: today."); level: "small"; quiet: true; Layout.fillWidth: true }
+        BodyText { width: parent.width; text: qsTr("Due", "heading: what is due when"); level: "title" }
+        BodyText { width: parent.width; text: root.due.sentence }
+        BodyText { width: parent.width; text: qsTr("Line: early to late. Ring: likely. Upright: today."); level: "small"; quiet: true }
         SeasonRuler {
-            id: ruler
+            width: parent.width
             months: root.months
             stays: root.due.stays
             firstDay: root.firstDay
             lastDay: root.lastDay
-            Layout.fillWidth: true
-        }
-        Item {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            ListView {
-                id: list
-                anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
-                model: root.due.rows
-                clip: true
-                interactive: !Tone.gloves
-                boundsBehavior: Flickable.StopAtBounds
-                activeFocusOnTab: true
-                keyNavigationEnabled: true
-                delegate: DueRow {
-                    width: ListView.view.width
-                    months: root.months
-                    firstDay: root.firstDay
-                    lastDay: root.lastDay
-                }
-                FocusEdge { around: list }
-            }
-            MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom } }
         }
     }
-    BodyText {
-        visible: list.count === 0
-        anchors { centerIn: parent; margins: Tone.margin }
-        width: parent.width - 2 * Tone.margin
-        text: qsTr("Nothing is worked out yet: the bands come with the first walk.")
-        quiet: true
+    ListView {
+        id: list
+        anchors {
+            left: parent.left
+            right: parent.right
+            top: parent.top
+            bottom: turns.visible ? turns.top : parent.bottom
+            leftMargin: Tone.margin
+            rightMargin: Tone.margin
+            topMargin: root.cramped ? 0 : head.height
+        }
+        topMargin: root.cramped ? head.height : 0
+        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin)
+        model: root.due.rows
+        clip: true
+        interactive: !Tone.gloves
+        boundsBehavior: Flickable.StopAtBounds
+        activeFocusOnTab: true
+        keyNavigationEnabled: true
+        delegate: DueRow {
+            width: ListView.view.width
+            months: root.months
+            firstDay: root.firstDay
+            lastDay: root.lastDay
+        }
+        FocusEdge { around: list }
+        BodyText {
+            visible: list.count === 0
+            width: parent.width
+            topPadding: Tone.margin
+            text: qsTr("Nothing is worked out yet: the bands come with the first walk.")
+            quiet: true
+        }
     }
+    MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
 }

@@ -38,9 +38,14 @@ Item {
             Item {
                 required property var modelData
                 required property int index
-                x: root.at(modelData.day)
+                x: Math.round(root.at(modelData.day))
                 height: names.height
-                Rectangle { width: Tone.hair; height: parent.height; color: Tone.line }
+                Rectangle {
+                    width: Tone.hair
+                    height: parent.index % root.step === 0 ? parent.height : 5
+                    anchors.bottom: parent.bottom
+                    color: Tone.line
+                }
                 BodyText {
                     visible: parent.index % root.step === 0 && parent.x + implicitWidth + 4 < root.width
                     x: 4
@@ -53,7 +58,7 @@ Item {
             }
         }
     }
-    Rectangle { x: root.at(0) - width / 2; y: names.height - 8; width: Tone.stroke; height: root.height - y; color: Tone.ink; z: 1 }
+    Rectangle { x: Math.round(root.at(0) - width / 2); y: names.height - 8; width: Tone.stroke; height: root.height - y; color: Tone.ink; z: 1 }
     Item {
         id: strip
         y: names.height + 2

@@ -15,14 +15,20 @@ Item {
 
     Column {
         id: head
-        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Tone.margin; topMargin: 6 }
+        parent: list.contentItem
+        x: Tone.margin
+        y: -height
+        width: list.width - 2 * Tone.margin
+        topPadding: 6
         bottomPadding: Tone.gap
         BodyText { width: parent.width; text: root.book.compareTitle; level: "title" }
         BodyText { width: parent.width; text: root.book.compareSentence }
     }
     ListView {
         id: list
-        anchors { left: parent.left; right: parent.right; top: head.bottom; bottom: turns.visible ? turns.top : parent.bottom }
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
+        topMargin: head.height
+        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin)
         model: root.book.comparison
         clip: true
         interactive: !Tone.gloves

@@ -81,7 +81,7 @@ ColumnLayout {
     ActButton {
         visible: root.shelf === "walks" && list.count > 1
         text: root.pair.length === 2 ? qsTr("Compare these two") : qsTr("Compare the last two")
-        detail: root.pair.length === 2 ? "" : root.pair.length === 1 ? qsTr("or press one more") : qsTr("or press two of them")
+        detail: root.pair.length === 2 || root.height < Tone.px(480) ? "" : root.pair.length === 1 ? qsTr("or press one more") : qsTr("or press two of them")
         size: Tone.body
         Layout.fillWidth: true
         Layout.margins: 12

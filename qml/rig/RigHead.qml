@@ -14,7 +14,9 @@ ColumnLayout {
 
     spacing: 2
 
-    RowLayout {
+    GridLayout {
+        columns: root.width > Tone.px(320) ? 2 : 1
+        rowSpacing: 0
         BodyText { text: root.rig.name; level: "title"; Layout.fillWidth: true }
         WordButton { text: qsTr("settings", "page"); Layout.alignment: Qt.AlignTop; onClicked: root.settingsAsked() }
     }

@@ -74,20 +74,20 @@ Item {
         id: foot
         readonly property point front: root.paper({ x: 0, y: 0, z: 0 })
         readonly property point rear: root.paper({ x: root.rig.bodyLength, y: 0, z: 0 })
-        y: root.low + 10
+        y: Math.round(root.low + 10)
         width: root.width
         implicitHeight: name.height + (size.visible ? size.height : 0)
         Item {
             id: size
             visible: root.measured && Math.abs(foot.rear.x - foot.front.x) > metres.implicitWidth + 40
-            x: Math.min(foot.front.x, foot.rear.x)
-            width: Math.abs(foot.rear.x - foot.front.x)
+            x: Math.round(Math.min(foot.front.x, foot.rear.x))
+            width: Math.round(Math.abs(foot.rear.x - foot.front.x))
             height: visible ? metres.height : 0
-            Rectangle { y: parent.height / 2; width: parent.width; height: Tone.hair; color: Tone.quiet }
-            Rectangle { y: parent.height / 2 - 5; width: Tone.hair; height: 10; color: Tone.quiet }
-            Rectangle { x: parent.width - width; y: parent.height / 2 - 5; width: Tone.hair; height: 10; color: Tone.quiet }
+            Rectangle { y: Math.round(parent.height / 2); width: parent.width; height: Tone.hair; color: Tone.quiet }
+            Rectangle { y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
+            Rectangle { x: parent.width - width; y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
             Rectangle { anchors { fill: metres; leftMargin: -8; rightMargin: -8 } color: Tone.paper }
-            Digits { id: metres; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.rig.bodyLength); Accessible.ignored: true }
+            BodyText { id: metres; level: "small"; wrapMode: Text.NoWrap; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.rig.bodyLength); Accessible.ignored: true }
         }
         BodyText {
             id: name

@@ -1,25 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
-// Pass and attention, side by side at the thumb; one under the other when words are large.
+// Pass and attention, side by side at the thumb, in the largest words that stay whole.
 import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 
-GridLayout {
+RowLayout {
     id: root
 
     signal passed()
     signal attentionAsked()
 
-    columns: root.width < Tone.px(330) ? 1 : 2
-    columnSpacing: 12
-    rowSpacing: Tone.gap
+    /// The longer of the two, in Spanish too, takes about 5 times its size.
+    readonly property int size: Math.min(Tone.px(24), (root.width / 2 - 36) / 5)
+
+    spacing: 12
 
     ActButton {
         objectName: "pass"
         text: qsTr("Pass", "mark")
         glyph: "pass"
-        size: Tone.px(24)
+        size: root.size
         implicitHeight: Tone.markHeight
         Layout.fillWidth: true
         Layout.preferredWidth: 10
@@ -29,7 +30,7 @@ GridLayout {
         objectName: "attention"
         text: qsTr("Attention", "mark")
         filled: true
-        size: Tone.px(24)
+        size: root.size
         implicitHeight: Tone.markHeight
         Layout.fillWidth: true
         Layout.preferredWidth: 10

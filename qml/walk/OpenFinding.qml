@@ -25,6 +25,7 @@ RowLayout {
         visible: (root.finding.photo ?? "") !== ""
         photo: root.finding.photo ?? ""
         caption: root.finding.words
+        Layout.alignment: Qt.AlignTop
         Layout.preferredWidth: 96
         Layout.preferredHeight: 72
     }

@@ -19,6 +19,8 @@ FocusScope {
     readonly property WalkModel walk: root.session.walk
     readonly property bool warned: root.walk.cautionPanel.length > 0
     readonly property bool measured: Object.keys(root.answers).some(key => root.answers[key].ok)
+    /// Too little room for the tape round the line: what can move goes into its text.
+    readonly property bool cramped: root.height < Tone.px(600)
     readonly property string leftText: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft)
     property var answers: ({})
 
@@ -55,11 +57,11 @@ FocusScope {
             Layout.topMargin: 6
             ColumnLayout {
                 spacing: 0
-                BodyText { text: root.walk.kindName; level: "head"; Layout.fillWidth: true }
+                BodyText { text: root.walk.kindName; level: "head"; font.pixelSize: root.cramped ? Tone.body : Tone.head; Layout.fillWidth: true }
                 BodyText { text: qsTr("%1; %2", "stand; lines left").arg(root.walk.standName).arg(root.leftText); level: "small"; quiet: true; Layout.fillWidth: true }
             }
-            WordButton { text: qsTr("all lines"); Layout.alignment: Qt.AlignTop; onClicked: root.asked("lines") }
-            WordButton { text: qsTr("undo"); enabled: root.walk.canUndo; Layout.alignment: Qt.AlignTop; onClicked: root.walk.undo() }
+            WordButton { visible: !root.cramped; text: qsTr("all lines"); Layout.alignment: Qt.AlignTop; onClicked: root.asked("lines") }
+            WordButton { visible: !root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; Layout.alignment: Qt.AlignTop; onClicked: root.walk.undo() }
         }
 
         Item {
@@ -67,7 +69,7 @@ FocusScope {
             visible: !root.warned
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: 0
+            Layout.minimumHeight: root.drawn || !done.visible ? 0 : done.implicitHeight + 8
             clip: true
             readonly property real doneHeight: Math.min(done.visible ? done.implicitHeight : 0, above.height)
             StandDrawing {
@@ -106,7 +108,7 @@ FocusScope {
             implicitHeight: now.implicitHeight
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: Tone.px(150)
+            Layout.minimumHeight: now.Layout.minimumHeight
             Layout.preferredHeight: implicitHeight
             Layout.maximumHeight: root.drawn ? implicitHeight : Infinity
             Rule { width: parent.width; color: Tone.ink; z: 1 }
@@ -121,7 +123,8 @@ FocusScope {
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.preferredHeight: implicitHeight + Tone.margin
-                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, Tone.px(120))
+                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, 110)
+                    WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; onAsked: place => root.asked(place) }
                 }
                 CautionPanel { visible: root.walk.cautions.length > 0; lines: root.walk.cautions; Layout.fillWidth: true }
                 MarkBar {
@@ -137,20 +140,18 @@ FocusScope {
         TapeStrip {
             walk: root.walk
             ahead: true
-            visible: !root.warned && wanted < count && root.height > Tone.px(660)
+            visible: !root.warned && !root.cramped && wanted < count
             Layout.fillWidth: true
             Layout.preferredHeight: implicitHeight
             Layout.topMargin: 4
         }
-        Flow {
-            visible: !root.warned
-            spacing: 10
+        WalkWords {
+            visible: !root.warned && !root.cramped
+            walk: root.walk
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
-            WordButton { text: qsTr("could not look", "act"); onClicked: root.asked("look_reasons") }
-            WordButton { text: qsTr("not fitted", "act"); onClicked: root.walk.notFitted() }
-            WordButton { text: qsTr("look again later", "act"); onClicked: root.walk.later() }
+            onAsked: place => root.asked(place)
         }
         Rule { Layout.fillWidth: true }
         Flow {
@@ -158,8 +159,9 @@ FocusScope {
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
-            WordButton { visible: !root.warned; text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
-            WordButton { text: qsTr("stop here"); onClicked: root.asked("finish") }
+            WordButton { visible: root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; onClicked: root.walk.undo() }
+            WordButton { visible: !root.warned && !root.cramped; text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
+            WordButton { visible: !root.cramped || root.warned; text: qsTr("stop here"); onClicked: root.asked("finish") }
             WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
         }
     }
