@@ -45,10 +45,12 @@ Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer)
                      "use replace, reseal, retorque, clean, lubricate, adjust or other"};
     if (mend.findings.empty() && mend.points.empty())
         return Error{Errc::InvalidInput, "a mend of nothing", "mend", "name a finding or a point"};
-    for (const Id &finding : mend.findings) {
-        const Result<Thing> known = thing(book.db(), "finding", finding);
+    for (const Id &id : mend.findings) {
+        const Result<Finding> known = findingOf(book, id);
         if (!known)
             return known.error();
+        if (known->rig != mend.rig)
+            return Error{Errc::InvalidInput, "the finding is of another rig", id.shortText(), "name the rig it is on"};
     }
     return recordThing(book, idOrNew(book, mend.id), "mend", toValue(mend), doer);
 }

@@ -43,7 +43,8 @@ struct MarkReceipt {
 [[nodiscard]] Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig, const Walk &walk,
                                             const MarkDraft &draft, const Doer &doer);
 
-/// Marks all points of a line that have no mark yet, in one act.
+/// Marks all points of a line that have no mark yet, in one act. `InvalidInput` for attention, which
+/// needs a finding, and for could not look without a reason; `NotFound` and `Conflict` as `markPoint`.
 [[nodiscard]] Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state, LookedHow how,
                               const std::string &reason, const Doer &doer);
 

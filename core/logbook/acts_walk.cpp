@@ -2,6 +2,7 @@
 // Acts of a walk: start, mark, finish.
 #include <algorithm>
 
+#include "base/text.hpp"
 #include "logbook/acts.hpp"
 #include "logbook/query.hpp"
 #include "walk/walk_value.hpp"
@@ -15,11 +16,26 @@ Id markId(const Id &walk, const std::string &point)
     return derivedId("mark", walk.view(), point);
 }
 
-Status refuseFinished(const Walk &walk)
+// Asked of the logbook within the act: the caller's copy may be from before another process finished it.
+Status refuseFinished(Logbook &book, const Id &walk)
 {
-    if (!walk.finished)
+    const Result<Thing> stored = thing(book.db(), "walk", walk);
+    if (!stored)
+        return stored.error();
+    if (stored->doc["finished"].isNull())
         return done();
-    return Error{Errc::Conflict, "this walk is finished", walk.id.shortText(), "start a new walk"};
+    return Error{Errc::Conflict, "this walk is finished", walk.shortText(), "start a new walk"};
+}
+
+Status refuseSecondWalk(Logbook &book, const Id &rig)
+{
+    const auto open = openWalk(book, rig);
+    if (!open)
+        return open.error();
+    if (!*open)
+        return done();
+    return Error{Errc::Conflict, "a walk of this rig is not finished", (*open)->kind + " " + (*open)->id.shortText(),
+                 "go on with it, or finish it first"};
 }
 
 bool isOnTape(const Walk &walk, const std::string &point)
@@ -29,7 +45,7 @@ bool isOnTape(const Walk &walk, const std::string &point)
     });
 }
 
-Change markChange(const Walk &walk, const Mark &mark)
+EntityChange markChange(const Walk &walk, const Mark &mark)
 {
     return {markId(walk.id, mark.point), "mark", toValue(mark).map()};
 }
@@ -83,14 +99,6 @@ Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig
                        const std::vector<std::string> &extraSets, const std::vector<std::string> &extraPoints,
                        const Doer &doer)
 {
-    const auto walks = walksOf(book, rig.id);
-    if (!walks)
-        return walks.error();
-    for (const Walk &other : *walks) {
-        if (!other.finished)
-            return Error{Errc::Conflict, "a walk of this rig is not finished", other.kind + " " + other.id.shortText(),
-                         "go on with it, or finish it first"};
-    }
     auto tape = tapeFor(catalogue, rig, kind, extraSets, extraPoints);
     if (!tape)
         return tape.error();
@@ -100,7 +108,10 @@ Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig
     Act act = actOn(walk, doer);
     act.scope = Id{};
     act.changes = {{walk.id, "walk", toValue(walk).map()}};
-    const Result<Receipt> receipt = book.record(act);
+    const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
+        SNUG_TRY(refuseSecondWalk(book, rig.id));
+        return act;
+    });
     if (!receipt)
         return receipt.error();
     return walk;
@@ -109,7 +120,6 @@ Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig
 Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig, const Walk &walk,
                               const MarkDraft &draft, const Doer &doer)
 {
-    SNUG_TRY(refuseFinished(walk));
     const Point *point = catalogue.find(draft.point);
     if (point == nullptr || !isOnTape(walk, draft.point))
         return Error{Errc::NotFound, "no such point on this walk", draft.point, "see `snugwalk walk show`"};
@@ -123,39 +133,65 @@ Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const R
     Act act = actOn(walk, doer);
     act.changes.push_back(markChange(walk, mark));
     MarkReceipt receipt{mark.id, {}, {}, checked->warnings};
-    SNUG_TRY(addFindings(book, rig, walk, draft, *checked, at, doer, act, receipt));
-    const Result<Receipt> written = book.record(act);
+    const Result<Receipt> written = book.record([&]() -> Result<Act> {
+        SNUG_TRY(refuseFinished(book, walk.id));
+        SNUG_TRY(addFindings(book, rig, walk, draft, *checked, at, doer, act, receipt));
+        return act;
+    });
     if (!written)
         return written.error();
     return receipt;
 }
 
+namespace {
+
+// What several points may get in one go: attention needs a finding of its own, see `markPoint`.
+Status checkLineMark(const Walk &walk, const TapeLine &line, MarkState state, const std::string &reason)
+{
+    for (const std::string &point : line.points) {
+        if (!isOnTape(walk, point))
+            return Error{Errc::NotFound, "no such point on this walk", point, "see `snugwalk walk show`"};
+    }
+    if (state == MarkState::Attention || state == MarkState::NotLooked)
+        return Error{Errc::InvalidInput, "a whole line cannot be marked so", line.slug, "mark its points one by one"};
+    if (state == MarkState::CouldNotLook && std::find(reasons().begin(), reasons().end(), reason) == reasons().end())
+        return Error{Errc::InvalidInput, reason.empty() ? "no reason given" : "unknown reason", line.slug + ", reason",
+                     "use one of " + join(reasons(), ", ")};
+    return done();
+}
+
+} // namespace
+
 Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state, LookedHow how,
                 const std::string &reason, const Doer &doer)
 {
-    SNUG_TRY(refuseFinished(walk));
-    const auto marks = marksOf(book, walk.id);
-    if (!marks)
-        return marks.error();
+    SNUG_TRY(checkLineMark(walk, line, state, reason));
     const LocalTime at = doer.at.value_or(book.now());
-    Act act = actOn(walk, doer);
-    for (const std::string &point : line.points) {
-        if (findMark(*marks, point) != nullptr)
-            continue;
-        act.changes.push_back(
-            markChange(walk, {markId(walk.id, point), walk.id, point, state, how, reason, "", {}, at, doer.by, doer.where}));
-    }
-    const Result<Receipt> receipt = book.record(act);
+    const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
+        SNUG_TRY(refuseFinished(book, walk.id));
+        const auto marks = marksOf(book, walk.id);
+        if (!marks)
+            return marks.error();
+        Act act = actOn(walk, doer);
+        for (const std::string &point : line.points) {
+            if (findMark(*marks, point) == nullptr)
+                act.changes.push_back(markChange(walk, {markId(walk.id, point), walk.id, point, state, how, reason, "",
+                                                        {}, at, doer.by, doer.where}));
+        }
+        return act;
+    });
     return receipt ? done() : Status(receipt.error());
 }
 
 Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer)
 {
-    SNUG_TRY(refuseFinished(walk));
     Act act = actOn(walk, doer);
     act.scope = Id{};
     act.changes = {{walk.id, "walk", {{"finished", formatLocal(doer.at.value_or(book.now()))}}}};
-    const Result<Receipt> receipt = book.record(act);
+    const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
+        SNUG_TRY(refuseFinished(book, walk.id));
+        return act;
+    });
     return receipt ? done() : Status(receipt.error());
 }
 

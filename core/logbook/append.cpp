@@ -58,35 +58,74 @@ Status Appender::store(const StoredEntry &stored)
     return insert->run();
 }
 
-Result<bool> Appender::appendChange(const Act &act, const Change &change, Entry entry)
+namespace {
+
+void addOnce(std::vector<EntryId> &list, const EntryId &id)
 {
-    SNUG_ASSERT(!change.entity.isNull() && !change.type.empty());
+    if (std::find(list.begin(), list.end(), id) == list.end())
+        list.push_back(id);
+}
+
+bool isNews(const std::vector<Head> &heads, const Value &value)
+{
+    return heads.size() == 1 ? heads.front().value != value : !heads.empty() || !value.isNull();
+}
+
+// Sets the entry's fields and predecessors. An undo is written also when it changes nothing, since it
+// says that its act is taken back.
+void fill(Entry &entry, const EntityChange &change, const HeadsByField &standing)
+{
+    static const std::vector<Head> none;
     for (const auto &[field, value] : change.fields) {
-        const auto heads = headsOf(m_db, change.entity, field);
-        if (!heads)
-            return heads.error();
-        const bool nothingNew = heads->size() == 1 ? heads->front().value == value : heads->empty() && value.isNull();
-        if (nothingNew)
+        const auto found = standing.find(field);
+        const std::vector<Head> &heads = found == standing.end() ? none : found->second;
+        if (entry.undoes.isNull() && !isNews(heads, value))
             continue;
         entry.fields[field] = value;
-        for (const Head &head : *heads) {
-            if (std::find(entry.prev.begin(), entry.prev.end(), head.id) == entry.prev.end())
-                entry.prev.push_back(head.id);
-        }
+        if (change.replaces)
+            continue;
+        for (const Head &head : heads)
+            addOnce(entry.prev, head.id);
     }
-    if (entry.fields.empty())
-        return false;
+    if (change.replaces)
+        entry.prev = *change.replaces;
     std::sort(entry.prev.begin(), entry.prev.end());
+}
+
+// What cannot be read back is never written: one such entry would stop every reader after it.
+Status checkReadable(const Entry &entry, const std::string &bytes)
+{
+    const Value fields(entry.fields);
+    SNUG_TRY(checkEncodable(fields));
+    const Result<Entry> back = entryFromBytes(bytes);
+    if (back && canonicalBytes(*back) == bytes)
+        return done();
+    return Error{Errc::InvalidInput, "this cannot be kept: " + (back ? "time or place" : back.error().what), entry.type,
+                 "check text, time and place"};
+}
+
+} // namespace
+
+Result<bool> Appender::appendChange(const Act &act, const EntityChange &change, Entry entry)
+{
+    SNUG_ASSERT(!change.entity.isNull() && !change.type.empty());
+    const auto heads = headsOf(m_db, change.entity);
+    if (!heads)
+        return heads.error();
     entry.entity = change.entity;
     entry.type = change.type;
     entry.scope = act.scope;
     entry.undoes = act.undoes;
     entry.by = act.by;
     entry.where = act.where;
+    fill(entry, change, *heads);
+    if (entry.fields.empty() && entry.undoes.isNull())
+        return false;
 
     StoredEntry stored{m_row, std::move(entry), {}, {}};
     stored.bytes = canonicalBytes(stored.entry);
     stored.hash = chainHash(m_hash, stored.bytes);
+    SNUG_TRY(checkReadable(stored.entry, stored.bytes));
     SNUG_TRY(store(stored));
     SNUG_TRY(project(m_db, stored));
     m_seq = stored.entry.id.seq;
@@ -99,7 +138,7 @@ Result<Receipt> Appender::append(const Act &act, const Id &actId, const LocalTim
 {
     SNUG_TRY(readTail());
     Receipt receipt{actId, 0};
-    for (const Change &change : act.changes) {
+    for (const EntityChange &change : act.changes) {
         Entry entry;
         entry.id = {m_stream, m_seq + 1};
         entry.hlc = nextHlc(physical, m_hlc);

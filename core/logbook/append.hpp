@@ -18,7 +18,7 @@ public:
 
 private:
     [[nodiscard]] Status readTail();
-    [[nodiscard]] Result<bool> appendChange(const Act &act, const Change &change, Entry entry);
+    [[nodiscard]] Result<bool> appendChange(const Act &act, const EntityChange &change, Entry entry);
     [[nodiscard]] Status store(const StoredEntry &stored);
 
     sqlite::Connection &m_db;

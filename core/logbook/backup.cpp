@@ -5,6 +5,7 @@
 
 #include "logbook/check.hpp"
 #include "logbook/files.hpp"
+#include "logbook/image_codec.hpp"
 
 namespace snugwalk {
 namespace {
@@ -26,15 +27,35 @@ Status copyPages(sqlite3 *from, Connection &to)
     return code == SQLITE_DONE ? done() : Status(sqlite::lastError(to.raw(), to.file()));
 }
 
-Status copyPhotos(const std::string &from, const std::string &to)
+Status copyPhoto(const fs::path &from, const fs::path &to)
+{
+    const Result<std::string> bytes = readFile(from, maxPhotoBytes);
+    if (!bytes)
+        return bytes.error();
+    SNUG_TRY(makeFolder(to.parent_path()));
+    return writeNewFile(to, *bytes);
+}
+
+// Each file to the disk before the copy gets its name; parts that a killed process left stay behind.
+Status copyPhotos(const fs::path &from, const fs::path &to)
 {
     std::error_code fault;
     if (!fs::exists(from, fault))
         return done();
-    fs::copy(from, to, fs::copy_options::recursive, fault);
-    if (fault)
-        return Error{Errc::Io, "the photos could not be copied: " + fault.message(), to, "free some space and try again"};
-    return done();
+    for (auto at = fs::recursive_directory_iterator(from, fault); !fault && at != fs::recursive_directory_iterator();
+         at.increment(fault)) {
+        const bool isPart = at->path().filename().string().find(partMark) != std::string::npos;
+        if (at->is_regular_file(fault) && !isPart)
+            SNUG_TRY(copyPhoto(at->path(), to / at->path().lexically_relative(from)));
+    }
+    return fault ? Status(systemError(fault.value(), from)) : done();
+}
+
+void removePart(const std::string &part)
+{
+    std::error_code ignored;
+    for (const char *ending : {"", "-wal", "-shm", "-journal"})
+        fs::remove(part + ending, ignored);
 }
 
 Status fill(Logbook &book, const std::string &part)
@@ -55,14 +76,14 @@ Status backupLogbook(Logbook &book, const std::string &target)
     if (fs::exists(target, fault) || fs::exists(target + ".photos", fault))
         return Error{Errc::Conflict, "something is there already", target, "give a name that is not taken"};
     const std::string part = target + ".part";
-    fs::remove(part, fault);
+    removePart(part);
     Status status = fill(book, part);
     if (status)
         status = copyPhotos(book.photoFolder(), target + ".photos");
     if (status)
         status = publishFile(part, target);
     if (!status) {
-        fs::remove(part, fault);
+        removePart(part);
         fs::remove_all(target + ".photos", fault);
     }
     return status;

@@ -20,10 +20,41 @@ std::string nameOf(const Entry &entry)
     return "entry " + entry.id.stream.text() + " " + std::to_string(entry.id.seq);
 }
 
+bool isSame(const Id &id, const Statement &row, int column)
+{
+    return id.isNull() ? row.isNull(column) : row.bytes(column) == id.view();
+}
+
+bool columnsAgree(const Entry &entry, const Statement &row)
+{
+    return entry.id.seq == row.integer(1) && entry.hlc == row.integer(4) && isSame(entry.entity, row, 5)
+        && isSame(entry.act, row, 6) && entry.id.stream.bytes() == row.bytes(7) && isSame(entry.scope, row, 8)
+        && isSame(entry.undoes, row, 9);
+}
+
+// A device is named by the hash of its key, see core/keys.
+Status checkStreams(Connection &db, CheckReport &report)
+{
+    Result<Statement> rows = db.prepare("SELECT id, name, public_key FROM stream ORDER BY id");
+    if (!rows)
+        return rows.error();
+    for (;;) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        ++report.streams;
+        if (blake2b(rows->bytes(2)).view().substr(0, 16) != std::string_view(rows->bytes(1)).substr(0, 16))
+            report.faults.push_back("stream " + std::to_string(rows->integer(0)) + ": its key is not the device's");
+    }
+}
+
 // Follows each stream's chain in order of its sequence numbers.
 Status checkChains(Connection &db, CheckReport &report)
 {
-    Result<Statement> rows = db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name FROM entry JOIN "
+    Result<Statement> rows = db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name, scope, "
+                                        "undoes FROM entry JOIN "
                                         "stream ON stream.id = entry.stream ORDER BY entry.stream, seq");
     if (!rows)
         return rows.error();
@@ -52,9 +83,7 @@ Status checkChains(Connection &db, CheckReport &report)
             report.faults.push_back(where + ": its bytes or an earlier entry were changed");
         if (!entry)
             report.faults.push_back(where + ": " + entry.error().what);
-        else if (entry->id.seq != rows->integer(1) || entry->hlc != rows->integer(4)
-                 || entry->entity.view() != rows->bytes(5) || entry->act.view() != rows->bytes(6)
-                 || entry->id.stream.bytes() != rows->bytes(7) || canonicalBytes(*entry) != bytes)
+        else if (!columnsAgree(*entry, *rows) || canonicalBytes(*entry) != bytes)
             report.faults.push_back(nameOf(*entry) + ": its columns differ from its bytes");
         expected = rows->integer(1) + 1;
         previous = hash;
@@ -125,10 +154,7 @@ Status checkPhotos(Logbook &book, bool deep, CheckReport &report)
 Result<CheckReport> checkLogbook(Logbook &book, bool deep)
 {
     CheckReport report;
-    const auto streams = book.db().number("SELECT count(*) FROM stream");
-    if (!streams)
-        return streams.error();
-    report.streams = *streams;
+    SNUG_TRY(checkStreams(book.db(), report));
     SNUG_TRY(checkPragma(book.db(), "PRAGMA foreign_key_check", report));
     if (deep)
         SNUG_TRY(checkPragma(book.db(), "PRAGMA integrity_check", report));

@@ -77,12 +77,14 @@ Result<Entry> entryFromBytes(std::string_view bytes)
     const auto type = v["type"].asString();
     const auto by = v["by"].asString();
     const auto at = parseLocal(v["at"].asString().value_or(""));
-    if (!id || !hlc || !act || !scope || !undoes || !entity)
+    if (!id || !hlc || !act || !scope || !undoes || !entity || act->isNull() || entity->isNull())
         return broken("names");
     if (!type || !by || !at || !v["fields"].isMap() || !v["prev"].isList())
         return broken("members");
-    Entry entry{*id, *hlc, *act, *scope, *undoes, *entity, *type, v["fields"].map(), {}, *by, *at,
-                geoFromValue(v["where"])};
+    const auto where = geoFromValue(v["where"]);
+    if (!where && !v["where"].isNull())
+        return broken("place");
+    Entry entry{*id, *hlc, *act, *scope, *undoes, *entity, *type, v["fields"].map(), {}, *by, *at, where};
     for (const Value &item : v["prev"].list()) {
         if (item.list().size() != 2)
             return broken("predecessors");

@@ -3,6 +3,9 @@
 #include "logbook/logbook.hpp"
 
 #include <algorithm>
+#include <array>
+#include <filesystem>
+#include <fstream>
 
 #include "logbook/append.hpp"
 #include "logbook/schema.hpp"
@@ -35,14 +38,42 @@ Result<std::optional<StreamId>> ownStream(Connection &db, const Id &device)
     return std::optional(*stream);
 }
 
+bool hasBytes(const std::string &file)
+{
+    std::error_code fault;
+    return std::filesystem::file_size(file, fault) > 0 && !fault;
+}
+
+// A file cut short within its last page would read as zeros there. With a journal beside it, SQLite
+// itself puts the file in order.
+Status refuseCutShort(const std::string &file)
+{
+    std::array<char, 18> header{};
+    std::ifstream in(file, std::ios::binary);
+    if (!in.read(header.data(), header.size()) || hasBytes(file + "-wal") || hasBytes(file + "-journal"))
+        return done();
+    const auto byte = [&](std::size_t at) { return static_cast<std::uintmax_t>(static_cast<unsigned char>(header.at(at))); };
+    const std::uintmax_t told = byte(16) << 8 | byte(17);
+    const std::uintmax_t page = told == 1 ? 65536 : told; // SQLite file format, section 1.3.2
+    std::error_code fault;
+    const std::uintmax_t size = std::filesystem::file_size(file, fault);
+    const bool isDatabase = std::string_view(header.data(), 15) == "SQLite format 3";
+    if (fault || !isDatabase || page == 0 || size % page == 0)
+        return done();
+    return Error{Errc::Corrupt, "the logbook is damaged: the file is cut short", file,
+                 "do not delete it; open your last backup and keep this file"};
+}
+
 } // namespace
 
 Result<Logbook> Logbook::open(const std::string &file, LogbookOptions options)
 {
     const auto mode = options.createIfMissing ? sqlite::OpenMode::Create : sqlite::OpenMode::ReadWrite;
+    SNUG_TRY(refuseCutShort(file));
     Result<Connection> db = Connection::open(file, mode);
     if (!db) {
-        if (!options.createIfMissing && db.error().code == Errc::Io)
+        std::error_code fault;
+        if (!options.createIfMissing && db.error().code == Errc::Io && !std::filesystem::exists(file, fault))
             return Error{Errc::NotFound, "there is no logbook", file, "give another file, or add a rig to begin one"};
         return db.error();
     }
@@ -109,12 +140,20 @@ Status Logbook::refreshProjection()
 
 Result<Receipt> Logbook::record(const Act &act)
 {
+    return record([&]() -> Result<Act> { return act; });
+}
+
+Result<Receipt> Logbook::record(const std::function<Result<Act>()> &build)
+{
     Result<Transaction> transaction = Transaction::begin(m_db);
     if (!transaction)
         return transaction.error();
+    const Result<Act> act = build();
+    if (!act)
+        return act.error();
     Appender appender(m_db, m_streamRow, m_stream);
-    const LocalTime at = act.at.value_or(now());
-    const Result<Receipt> receipt = appender.append(act, m_options.ids->next(), at, now().instant);
+    const LocalTime at = act->at.value_or(now());
+    const Result<Receipt> receipt = appender.append(*act, m_options.ids->next(), at, now().instant);
     if (!receipt)
         return receipt;
     SNUG_TRY(std::move(*transaction).commit());

@@ -2,6 +2,7 @@
 // The append-only record of everything about the rigs in one file. The only opener of SQLite.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -23,10 +24,12 @@ struct LogbookOptions {
 };
 
 /// What an act sets on one entity; a null value takes a field away.
-struct Change {
+struct EntityChange {
     Id entity;
     std::string type;
     Value::Map fields;
+    /// The entries that are replaced; all that stand in these fields when not given.
+    std::optional<std::vector<EntryId>> replaces = std::nullopt;
 };
 
 /// What a person did in one go: written whole or not at all.
@@ -36,7 +39,7 @@ struct Act {
     std::optional<GeoPoint> where;
     Id scope;                        ///< the walk, null outside one
     Id undoes;
-    std::vector<Change> changes;
+    std::vector<EntityChange> changes;
 };
 
 struct Receipt {
@@ -52,11 +55,15 @@ public:
     [[nodiscard]] static Result<Logbook> open(const std::string &file, LogbookOptions options);
 
     /// Writes an act. Fields that already have the value are left out. `Io` and `Conflict` leave
-    /// everything as it was.
+    /// everything as it was, and so does `InvalidInput` for what could not be read again.
     [[nodiscard]] Result<Receipt> record(const Act &act);
+    /// The same for an act that depends on what the logbook says: `build` runs once the write lock is
+    /// held, so that no other process comes between. Its error leaves everything as it was.
+    [[nodiscard]] Result<Receipt> record(const std::function<Result<Act>()> &build);
 
-    /// Takes back the last act of a walk that has not been taken back yet.
-    /// \returns `NotFound` when there is none.
+    /// Takes back this device's last act on a walk that has not been taken back yet. What someone else
+    /// has written over it since stays.
+    /// \returns `NotFound` when there is none, `Conflict` when the walk is finished.
     [[nodiscard]] Result<Receipt> undo(const Id &walk, const std::string &by);
 
     [[nodiscard]] sqlite::Connection &db() { return m_db; }

@@ -4,7 +4,7 @@
 #include "logbook/projection.hpp"
 
 #include <algorithm>
-#include <map>
+#include <tuple>
 
 #include "logbook/entry_rows.hpp"
 #include "logbook/thing.hpp"
@@ -28,22 +28,12 @@ Status runOnCell(Connection &db, const char *sql, const Id &entity, std::string_
     return statement->run();
 }
 
-Result<bool> isDead(Connection &db, const Id &entity, std::string_view field, std::int64_t stream, std::int64_t seq)
-{
-    Result<Statement> statement =
-        db.prepare("SELECT 1 FROM dead WHERE entity = ? AND field = ? AND stream = ? AND seq = ?");
-    if (!statement)
-        return statement.error();
-    statement->bindBytes(1, entity.view());
-    statement->bind(2, field);
-    statement->bind(3, stream);
-    statement->bind(4, seq);
-    return statement->step();
-}
-
+// An entry whose successor came first is dead on arrival.
 Status putHead(Connection &db, const StoredEntry &stored, const std::string &field, const Value &value)
 {
-    Result<Statement> statement = db.prepare("INSERT OR REPLACE INTO head VALUES(?, ?, ?, ?, ?, ?)");
+    Result<Statement> statement =
+        db.prepare("INSERT OR REPLACE INTO head SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE NOT EXISTS "
+                   "(SELECT 1 FROM dead WHERE entity = ?1 AND field = ?2 AND stream = ?3 AND seq = ?4)");
     if (!statement)
         return statement.error();
     statement->bindBytes(1, stored.entry.entity.view());
@@ -69,8 +59,11 @@ Status buryPredecessors(Connection &db, const StoredEntry &stored, const std::st
     return done();
 }
 
+// A state of a newer version ranks worst: it is shown as needing a person.
 int markRank(const Value &value)
 {
+    if (value.isNull())
+        return 0;
     const std::string state = value.asString().value_or("");
     if (state == "attention")
         return 4;
@@ -78,37 +71,17 @@ int markRank(const Value &value)
         return 3;
     if (state == "pass")
         return 2;
-    return state == "not_fitted" ? 1 : 0;
-}
-
-const Head &shown(const std::string &type, const std::string &field, const std::vector<Head> &heads)
-{
-    const bool worst = type == "mark" && field == "state";
-    return *std::max_element(heads.begin(), heads.end(), [&](const Head &a, const Head &b) {
-        if (worst && markRank(a.value) != markRank(b.value))
-            return markRank(a.value) < markRank(b.value);
-        return std::tie(a.hlc, a.id) < std::tie(b.hlc, b.id);
-    });
+    return state == "not_fitted" ? 1 : 5;
 }
 
 Status refreshThing(Connection &db, const Id &entity, const std::string &type)
 {
-    Result<Statement> fields = db.prepare("SELECT DISTINCT field FROM head WHERE entity = ? ORDER BY field");
-    if (!fields)
-        return fields.error();
-    fields->bindBytes(1, entity.view());
+    const auto heads = headsOf(db, entity);
+    if (!heads)
+        return heads.error();
     Value::Map doc;
-    for (;;) {
-        const Result<bool> row = fields->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            break;
-        const std::string field = fields->text(0);
-        const auto heads = headsOf(db, entity, field);
-        if (!heads)
-            return heads.error();
-        const Value &value = shown(type, field, *heads).value;
+    for (const auto &[field, values] : *heads) {
+        const Value &value = shownHead(type, field, values).value;
         if (!value.isNull())
             doc[field] = value;
     }
@@ -132,28 +105,38 @@ Result<std::int64_t> streamRow(Connection &db, const StreamId &stream)
                  "run `snugwalk check`"};
 }
 
-Result<std::vector<Head>> headsOf(Connection &db, const Id &entity, std::string_view field)
+const Head &shownHead(const std::string &type, const std::string &field, const std::vector<Head> &heads)
 {
-    Result<Statement> statement =
-        db.prepare("SELECT head.stream, stream.name, head.seq, head.hlc, head.value FROM head JOIN stream ON "
-                   "stream.id = head.stream WHERE entity = ? AND field = ? ORDER BY hlc, name, seq");
+    const bool worst = type == "mark" && field == "state";
+    const auto rank = [&](const Head &head) { return worst ? markRank(head.value) : head.value.isNull() ? 0 : 1; };
+    return *std::max_element(heads.begin(), heads.end(), [&](const Head &a, const Head &b) {
+        return std::make_tuple(rank(a), a.hlc, a.id) < std::make_tuple(rank(b), b.hlc, b.id);
+    });
+}
+
+Result<HeadsByField> headsOf(Connection &db, const Id &entity)
+{
+    Result<Statement> statement = db.prepare(
+        "SELECT head.field, head.stream, stream.name, head.seq, head.hlc, head.value FROM head JOIN stream ON "
+        "stream.id = head.stream WHERE entity = ? ORDER BY hlc, name, seq");
     if (!statement)
         return statement.error();
     statement->bindBytes(1, entity.view());
-    statement->bind(2, field);
-    std::vector<Head> heads;
+    HeadsByField heads;
     for (;;) {
         const Result<bool> row = statement->step();
         if (!row)
             return row.error();
         if (!*row)
             return heads;
-        const Result<StreamId> stream = streamFromBytes(statement->bytes(1));
-        Result<Value> value = decodeCbor(statement->bytes(4));
+        const Result<StreamId> stream = streamFromBytes(statement->bytes(2));
+        Result<Value> value = decodeCbor(statement->bytes(5));
         if (!stream || !value)
             return Error{Errc::Corrupt, "a projected value cannot be read", db.file(), "run `snugwalk check`"};
-        heads.push_back({statement->integer(0), {*stream, statement->integer(2)}, statement->integer(3),
-                         std::move(value).value()});
+        heads[statement->text(0)].push_back({statement->integer(1),
+                                             {*stream, statement->integer(3)},
+                                             statement->integer(4),
+                                             std::move(value).value()});
     }
 }
 
@@ -162,11 +145,7 @@ Status project(Connection &db, const StoredEntry &stored)
     const Entry &entry = stored.entry;
     for (const auto &[field, value] : entry.fields) {
         SNUG_TRY(buryPredecessors(db, stored, field));
-        const auto dead = isDead(db, entry.entity, field, stored.streamRow, entry.id.seq);
-        if (!dead)
-            return dead.error();
-        if (!*dead)
-            SNUG_TRY(putHead(db, stored, field, value));
+        SNUG_TRY(putHead(db, stored, field, value));
     }
     return refreshThing(db, entry.entity, entry.type);
 }

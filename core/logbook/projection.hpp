@@ -2,6 +2,7 @@
 // The tables that are read, made from entries and nothing else, so that they can be made again.
 #pragma once
 
+#include <map>
 #include <vector>
 
 #include "logbook/entry.hpp"
@@ -27,14 +28,19 @@ struct StoredEntry {
 /// A hash over every row of the projection in a fixed order.
 [[nodiscard]] Result<Hash> projectionHash(sqlite::Connection &db);
 
-/// The heads of one field: entry, value, oldest first in total order.
+/// The heads of a field: entry, value, oldest first in total order.
 struct Head {
     std::int64_t streamRow = 0;
     EntryId id;
     std::int64_t hlc = 0;
     Value value;
 };
-[[nodiscard]] Result<std::vector<Head>> headsOf(sqlite::Connection &db, const Id &entity, std::string_view field);
+using HeadsByField = std::map<std::string, std::vector<Head>>;
+[[nodiscard]] Result<HeadsByField> headsOf(sqlite::Connection &db, const Id &entity);
+
+/// The head whose value is shown. A value goes before a null that did not know of it: what one takes
+/// away without having seen it stays. Then the worst for a mark's state, then the latest.
+[[nodiscard]] const Head &shownHead(const std::string &type, const std::string &field, const std::vector<Head> &heads);
 
 /// The row number of a stream in this file; `Corrupt` for one it does not know.
 [[nodiscard]] Result<std::int64_t> streamRow(sqlite::Connection &db, const StreamId &stream);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/text.hpp"
 #include "rig/rig_value.hpp"
 #include "trip/trip_value.hpp"
 #include "walk/walk_value.hpp"
@@ -70,10 +71,26 @@ Result<Rig> findRig(Logbook &book, std::string_view nameOrId)
     const auto rigs = allRigs(book);
     if (!rigs)
         return rigs.error();
-    for (const Rig &rig : *rigs) {
-        if (rig.name == nameOrId || (nameOrId.size() >= 4 && rig.id.text().starts_with(nameOrId)))
-            return rig;
-    }
+    const std::string prefix = lowerAscii(nameOrId);
+    const auto only = [&](const auto &fits) -> Result<std::vector<Rig>> {
+        std::vector<Rig> found;
+        std::copy_if(rigs->begin(), rigs->end(), std::back_inserter(found), fits);
+        if (found.size() > 1)
+            return Error{Errc::InvalidInput, "more than one rig is called so", std::string(nameOrId),
+                         "name it by more of its id, see `snugwalk rig list`"};
+        return found;
+    };
+    // a whole name goes before the beginning of another's id
+    const auto byName = only([&](const Rig &rig) { return rig.name == nameOrId; });
+    if (!byName)
+        return byName.error();
+    if (!byName->empty())
+        return byName->front();
+    const auto byId = only([&](const Rig &rig) { return prefix.size() >= 4 && rig.id.text().starts_with(prefix); });
+    if (!byId)
+        return byId.error();
+    if (!byId->empty())
+        return byId->front();
     return Error{Errc::NotFound, "there is no rig \"" + std::string(nameOrId) + "\"", book.file(),
                  rigs->empty() ? "add one with `snugwalk rig add`" : "see `snugwalk rig list`"};
 }

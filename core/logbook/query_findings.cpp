@@ -9,21 +9,18 @@
 namespace snugwalk {
 namespace {
 
-// Passes of every walk of the rig, by point, oldest first.
-Result<std::map<std::string, std::vector<Mark>>> passesByPoint(Logbook &book, const Id &rig)
+// Passes of one point on every walk of the rig, oldest first.
+Result<std::vector<Mark>> passesOf(Logbook &book, const Id &rig, const std::string &point)
 {
-    const auto walks = walksOf(book, rig);
-    if (!walks)
-        return walks.error();
-    std::map<std::string, std::vector<Mark>> passes;
-    for (const Walk &walk : *walks) {
-        const auto marks = marksOf(book, walk.id);
-        if (!marks)
-            return marks.error();
-        for (const Mark &mark : *marks) {
-            if (mark.state == MarkState::Pass)
-                passes[mark.point].push_back(mark);
-        }
+    const auto things = marksOfPoint(book.db(), rig, point);
+    if (!things)
+        return things.error();
+    std::vector<Mark> passes;
+    for (const Thing &item : *things) {
+        Mark mark = markFromValue(item.doc);
+        mark.id = item.id;
+        if (mark.state == MarkState::Pass)
+            passes.push_back(std::move(mark));
     }
     return passes;
 }
@@ -42,9 +39,7 @@ Result<std::vector<FindingHistory>> findingHistories(Logbook &book, const Id &ri
     const auto photos = photosOf(book, rig);
     if (!findings || !mends || !photos)
         return !findings ? findings.error() : !mends ? mends.error() : photos.error();
-    auto passes = passesByPoint(book, rig);
-    if (!passes)
-        return passes.error();
+    std::map<std::string, std::vector<Mark>> passes;
 
     std::vector<FindingHistory> histories;
     for (const Thing &item : *findings) {
@@ -65,7 +60,14 @@ Result<std::vector<FindingHistory>> findingHistories(Logbook &book, const Id &ri
                      [&](const Photo &photo) { return photo.finding == item.id; });
         std::stable_sort(history.photos.begin(), history.photos.end(),
                          [](const Photo &a, const Photo &b) { return takenOr(a) < takenOr(b); });
-        history.pointPasses = (*passes)[history.finding.point];
+        const std::string &point = history.finding.point;
+        if (passes.count(point) == 0) {
+            auto found = passesOf(book, rig, point);
+            if (!found)
+                return found.error();
+            passes[point] = std::move(found).value();
+        }
+        history.pointPasses = passes[point];
         histories.push_back(std::move(history));
     }
     return histories;

@@ -49,6 +49,7 @@ CREATE TABLE thing(
     doc BLOB NOT NULL) STRICT, WITHOUT ROWID;
 CREATE INDEX thing_by_rig ON thing(type, rig, sort);
 CREATE INDEX thing_by_parent ON thing(parent, type, sort) WHERE parent IS NOT NULL;
+CREATE INDEX mark_by_point ON thing(key, parent) WHERE type = 'mark';
 )sql"};
 static_assert(static_cast<std::int64_t>(migrations.size()) == logbookVersion);
 
@@ -71,7 +72,7 @@ Status prepareSchema(sqlite::Connection &db)
     const auto tables = db.number("SELECT count(*) FROM sqlite_schema");
     if (!tables)
         return tables.error();
-    const bool isNew = *tables == 0 && *version == 0;
+    const bool isNew = *tables == 0 && *version == 0 && *application == 0;
     if (!isNew && *application != logbookApplicationId)
         return Error{Errc::Unsupported, "a database of another program", db.file(), "give a logbook of ours"};
     if (*version > logbookVersion)

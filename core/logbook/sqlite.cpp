@@ -33,9 +33,18 @@ Error lastError(sqlite3 *db, const std::string &file)
     }
 }
 
-void Statement::Finalize::operator()(sqlite3_stmt *statement) const
+void Statement::GiveBack::operator()(sqlite3_stmt *statement) const
 {
-    sqlite3_finalize(statement);
+    sqlite3_reset(statement);
+    sqlite3_clear_bindings(statement);
+    idle->emplace(sqlite3_sql(statement), statement);
+}
+
+void Connection::FinalizeAll::operator()(IdleStatements *idle) const
+{
+    for (const auto &[sql, statement] : *idle)
+        sqlite3_finalize(statement);
+    delete idle;
 }
 
 void Statement::bind(int at, std::int64_t value)
@@ -45,7 +54,8 @@ void Statement::bind(int at, std::int64_t value)
 
 void Statement::bind(int at, std::string_view text)
 {
-    SNUG_ASSERT(sqlite3_bind_text64(m_statement.get(), at, text.data(), text.size(), SQLITE_TRANSIENT, SQLITE_UTF8)
+    const char *data = text.empty() ? "" : text.data();
+    SNUG_ASSERT(sqlite3_bind_text64(m_statement.get(), at, data, text.size(), SQLITE_TRANSIENT, SQLITE_UTF8)
                 == SQLITE_OK);
 }
 
@@ -128,6 +138,8 @@ void Connection::Close::operator()(sqlite3 *db) const
 
 Result<Connection> Connection::open(const std::string &file, OpenMode mode)
 {
+    if (file.empty()) // SQLite would make one that is gone when it is closed
+        return Error{Errc::InvalidInput, "a logbook without a name", "", "name a file"};
     int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
     flags |= mode == OpenMode::ReadOnly ? SQLITE_OPEN_READONLY : SQLITE_OPEN_READWRITE;
     flags |= mode == OpenMode::Create ? SQLITE_OPEN_CREATE : 0;
@@ -135,6 +147,7 @@ Result<Connection> Connection::open(const std::string &file, OpenMode mode)
     const int code = sqlite3_open_v2(file.c_str(), &raw, flags, nullptr);
     Connection db;
     db.m_db.reset(raw);
+    db.m_idle.reset(new IdleStatements);
     db.m_file = file;
     if (code != SQLITE_OK)
         return lastError(raw, file);
@@ -152,10 +165,16 @@ Status Connection::exec(const char *sql)
 Result<Statement> Connection::prepare(std::string_view sql) const
 {
     sqlite3_stmt *raw = nullptr;
-    if (sqlite3_prepare_v3(m_db.get(), sql.data(), static_cast<int>(sql.size()), 0, &raw, nullptr) != SQLITE_OK)
+    const auto idle = m_idle->find(sql);
+    if (idle != m_idle->end()) {
+        raw = idle->second;
+        m_idle->erase(idle);
+    } else if (sqlite3_prepare_v3(m_db.get(), sql.data(), static_cast<int>(sql.size()), SQLITE_PREPARE_PERSISTENT,
+                                  &raw, nullptr) != SQLITE_OK) {
         return lastError(m_db.get(), m_file);
+    }
     Statement statement;
-    statement.m_statement.reset(raw);
+    statement.m_statement = {raw, Statement::GiveBack(m_idle.get())};
     return statement;
 }
 
@@ -172,7 +191,15 @@ Result<std::int64_t> Connection::number(std::string_view sql, std::int64_t fallb
 
 Result<Transaction> Transaction::begin(Connection &db)
 {
-    SNUG_TRY(db.exec("BEGIN IMMEDIATE"));
+    int isMoved = 0;
+    sqlite3_file_control(db.raw(), "main", SQLITE_FCNTL_HAS_MOVED, &isMoved);
+    if (isMoved != 0)
+        return Error{Errc::Io, "the logbook's file was moved or deleted while it was open", db.file(),
+                     "put it back, or close the program and open the file where it is now"};
+    Result<Statement> begin = db.prepare("BEGIN IMMEDIATE");
+    if (!begin)
+        return begin.error();
+    SNUG_TRY(begin->run());
     return Transaction(db);
 }
 
@@ -186,7 +213,10 @@ Transaction::~Transaction()
 
 Status Transaction::commit() &&
 {
-    SNUG_TRY(m_db->exec("COMMIT"));
+    Result<Statement> end = m_db->prepare("COMMIT");
+    if (!end)
+        return end.error();
+    SNUG_TRY(end->run());
     m_db = nullptr;
     return done();
 }

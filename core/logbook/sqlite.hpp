@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -15,7 +16,11 @@ struct sqlite3_stmt;
 
 namespace snugwalk::sqlite {
 
-/// A prepared statement; finalised on destruction. Parameters count from 1, columns from 0.
+/// Prepared statements of one connection that wait for their next use, by their text.
+using IdleStatements = std::multimap<std::string, sqlite3_stmt *, std::less<>>;
+
+/// A prepared statement; goes back to its connection on destruction, which it must not outlive.
+/// Parameters count from 1, columns from 0.
 class Statement {
 public:
     void bind(int at, std::int64_t value);
@@ -37,10 +42,13 @@ public:
 
 private:
     friend class Connection;
-    struct Finalize {
+    struct GiveBack {
+        GiveBack() : idle(nullptr) {}
+        explicit GiveBack(IdleStatements *list) : idle(list) {}
         void operator()(sqlite3_stmt *statement) const;
+        IdleStatements *idle;
     };
-    std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
+    std::unique_ptr<sqlite3_stmt, GiveBack> m_statement;
 };
 
 enum class OpenMode { ReadWrite, Create, ReadOnly };
@@ -50,6 +58,7 @@ public:
     [[nodiscard]] static Result<Connection> open(const std::string &file, OpenMode mode);
 
     [[nodiscard]] Status exec(const char *sql);
+    /// Statements are kept for the next time: preparing one costs more than running it.
     [[nodiscard]] Result<Statement> prepare(std::string_view sql) const;
     /// The first column of the first row as a number; `fallback` without a row.
     [[nodiscard]] Result<std::int64_t> number(std::string_view sql, std::int64_t fallback = 0) const;
@@ -60,11 +69,15 @@ private:
     struct Close {
         void operator()(sqlite3 *db) const;
     };
+    struct FinalizeAll {
+        void operator()(IdleStatements *idle) const;
+    };
     std::unique_ptr<sqlite3, Close> m_db;
+    std::unique_ptr<IdleStatements, FinalizeAll> m_idle; // gone before the connection closes
     std::string m_file;
 };
 
-/// Takes the write lock at once; rolls back on destruction unless `commit` succeeded.
+/// Takes the write lock at once, and refuses a file that was moved or deleted under the connection; rolls back on destruction unless `commit` succeeded.
 class Transaction {
 public:
     [[nodiscard]] static Result<Transaction> begin(Connection &db);

@@ -122,6 +122,18 @@ Result<std::vector<Thing>> thingsOfParent(Connection &db, std::string_view type,
     return readThings(*rows);
 }
 
+Result<std::vector<Thing>> marksOfPoint(Connection &db, const Id &rig, std::string_view point)
+{
+    Result<Statement> rows = db.prepare(
+        "SELECT mark.id, mark.doc FROM thing AS mark JOIN thing AS walk ON walk.id = mark.parent "
+        "WHERE mark.type = 'mark' AND mark.key = ? AND walk.type = 'walk' AND walk.rig = ? ORDER BY mark.sort, mark.id");
+    if (!rows)
+        return rows.error();
+    rows->bind(1, point);
+    rows->bindBytes(2, rig.view());
+    return readThings(*rows);
+}
+
 Result<Thing> thing(Connection &db, std::string_view type, const Id &id)
 {
     Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE id = ? AND type = ?");
@@ -143,13 +155,19 @@ Result<Thing> thingByPrefix(Connection &db, std::string_view type, std::string_v
     const std::string name = std::string(type) + " " + std::string(prefix);
     if (wanted.size() < 4 || wanted.find_first_not_of("0123456789abcdef") != std::string::npos)
         return Error{Errc::InvalidInput, "not an id", name, "give at least 4 of its hexadecimal digits"};
-    Result<Statement> rows =
-        db.prepare("SELECT id, doc FROM thing WHERE type = ? AND substr(lower(hex(id)), 1, ?) = ? LIMIT 2");
+    if (wanted.size() > 32)
+        return notThere(type, prefix);
+    // every id with this beginning lies between it filled up with 0 and with f
+    const std::string rest(32 - wanted.size(), '0');
+    const auto low = Id::parse(wanted + rest);
+    const auto high = Id::parse(wanted + std::string(rest.size(), 'f'));
+    SNUG_ASSERT(low && high);
+    Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE id BETWEEN ? AND ? AND type = ? LIMIT 2");
     if (!rows)
         return rows.error();
-    rows->bind(1, type);
-    rows->bind(2, static_cast<std::int64_t>(wanted.size()));
-    rows->bind(3, wanted);
+    rows->bindBytes(1, low->view());
+    rows->bindBytes(2, high->view());
+    rows->bind(3, type);
     Result<std::vector<Thing>> things = readThings(*rows);
     if (!things)
         return things.error();

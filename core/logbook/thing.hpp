@@ -23,6 +23,8 @@ struct Thing {
 [[nodiscard]] Result<std::vector<Thing>> thingsOfRig(sqlite::Connection &db, std::string_view type, const Id &rig);
 /// All things of a type that belong to `parent`: marks of a walk, looks and photos of a finding.
 [[nodiscard]] Result<std::vector<Thing>> thingsOfParent(sqlite::Connection &db, std::string_view type, const Id &parent);
+/// Marks of one point on every walk of a rig, oldest first.
+[[nodiscard]] Result<std::vector<Thing>> marksOfPoint(sqlite::Connection &db, const Id &rig, std::string_view point);
 /// `NotFound` when there is none of that type.
 [[nodiscard]] Result<Thing> thing(sqlite::Connection &db, std::string_view type, const Id &id);
 /// The one thing whose id starts with `prefix` (hexadecimal, 4 digits at least).

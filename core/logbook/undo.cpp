@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // Taking an act back: new entries that set every field to what it was before.
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "logbook/entry_rows.hpp"
 #include "logbook/logbook.hpp"
@@ -11,64 +13,173 @@ namespace {
 using sqlite::Connection;
 using sqlite::Statement;
 
-Result<Id> lastAct(Connection &db, const Id &walk)
+Result<Id> lastAct(Connection &db, const Id &walk, const Id &device)
 {
     Result<Statement> rows = db.prepare(
-        "SELECT act FROM entry WHERE scope = ?1 AND undoes IS NULL AND act NOT IN "
-        "(SELECT undoes FROM entry WHERE scope = ?1 AND undoes IS NOT NULL) ORDER BY hlc DESC, seq DESC LIMIT 1");
+        "SELECT act FROM entry JOIN stream ON stream.id = entry.stream WHERE scope = ?1 AND undoes IS NULL "
+        "AND substr(name, 1, 16) = ?2 AND act NOT IN "
+        "(SELECT undoes FROM entry WHERE scope = ?1 AND undoes IS NOT NULL) ORDER BY hlc DESC, name DESC, seq DESC LIMIT 1");
     if (!rows)
         return rows.error();
     rows->bindBytes(1, walk.view());
+    rows->bindBytes(2, device.view());
     const Result<bool> row = rows->step();
     if (!row)
         return row.error();
     if (!*row)
-        return Error{Errc::NotFound, "nothing to undo on this walk", walk.shortText(), ""};
+        return Error{Errc::NotFound, "nothing to undo on this walk", walk.shortText(), "mark something first"};
     return Id::fromBytes(rows->bytes(0));
 }
 
-// What `field` was among the entry's predecessors: the latest of them that set it.
-Result<Value> valueBefore(Connection &db, const Entry &entry, const std::string &field)
-{
-    const auto history = entriesWhere(db, "entry.entity = ?", entry.entity.view());
-    if (!history)
-        return history.error();
-    Value before;
-    for (const StoredEntry &stored : *history) {
-        const bool known =
-            std::find(entry.prev.begin(), entry.prev.end(), stored.entry.id) != entry.prev.end();
-        const auto found = stored.entry.fields.find(field);
-        if (known && found != stored.entry.fields.end())
-            before = found->second;
+// All that was ever written about one entity, for questions about what stood when.
+class EntityHistory {
+public:
+    EntityHistory(std::string type, std::vector<StoredEntry> entries) : m_type(std::move(type)), m_all(std::move(entries))
+    {
+        for (const StoredEntry &stored : m_all)
+            m_byId[stored.entry.id] = &stored;
     }
-    return before;
+
+    // The head of `field` that was shown when `entry` was written; nothing when the field had none.
+    [[nodiscard]] const StoredEntry *shownBefore(const Entry &entry, const std::string &field) const
+    {
+        const std::set<EntryId> seen = seenBy(entry);
+        std::vector<Head> heads;
+        for (const EntryId &id : seen) {
+            const StoredEntry &stored = *m_byId.at(id);
+            const auto value = stored.entry.fields.find(field);
+            if (value != stored.entry.fields.end() && !isReplaced(id, field, seen))
+                heads.push_back({stored.streamRow, id, stored.entry.hlc, value->second});
+        }
+        return heads.empty() ? nullptr : m_byId.at(shownHead(m_type, field, heads).id);
+    }
+
+    // Whether the head `id` still shows what `entry` set: it is that entry, or an undo that went back to it.
+    [[nodiscard]] bool goesBackTo(const EntryId &id, const Entry &entry, const std::string &field) const
+    {
+        const StoredEntry *at = m_byId.at(id);
+        while (at != nullptr && !at->entry.undoes.isNull()) {
+            const Entry *undone = undoneBy(at->entry, field);
+            at = undone == nullptr ? nullptr : shownBefore(*undone, field);
+        }
+        return at != nullptr && at->entry.id == entry.id;
+    }
+
+private:
+    [[nodiscard]] std::set<EntryId> seenBy(const Entry &entry) const
+    {
+        std::set<EntryId> seen;
+        std::vector<EntryId> open = entry.prev;
+        while (!open.empty()) {
+            const EntryId id = open.back();
+            open.pop_back();
+            const auto found = m_byId.find(id);
+            if (found != m_byId.end() && seen.insert(id).second)
+                open.insert(open.end(), found->second->entry.prev.begin(), found->second->entry.prev.end());
+        }
+        return seen;
+    }
+
+    [[nodiscard]] bool isReplaced(const EntryId &id, const std::string &field, const std::set<EntryId> &within) const
+    {
+        return std::any_of(within.begin(), within.end(), [&](const EntryId &other) {
+            const Entry &e = m_byId.at(other)->entry;
+            return e.fields.count(field) > 0 && std::find(e.prev.begin(), e.prev.end(), id) != e.prev.end();
+        });
+    }
+
+    // The entry of the act taken back that set the field first: what stood before it was restored.
+    [[nodiscard]] const Entry *undoneBy(const Entry &undo, const std::string &field) const
+    {
+        for (const StoredEntry &stored : m_all) {
+            if (stored.entry.act == undo.undoes && stored.entry.fields.count(field) > 0)
+                return &stored.entry;
+        }
+        return nullptr;
+    }
+
+    std::string m_type;
+    std::vector<StoredEntry> m_all;
+    std::map<EntryId, const StoredEntry *> m_byId;
+};
+
+// A mark keeps what names it, so that another device's mark of the same point, made without knowing of
+// the undo, is still one of this walk.
+bool isNaming(const std::string &type, const std::string &field)
+{
+    return type == "mark" && (field == "walk" || field == "point");
+}
+
+// The heads of a field that still show what `entry` set there.
+std::vector<EntryId> standingIn(const EntityHistory &history, const std::vector<Head> &heads, const Entry &entry,
+                                const std::string &field)
+{
+    std::vector<EntryId> standing;
+    for (const Head &head : heads) {
+        if (history.goesBackTo(head.id, entry, field))
+            standing.push_back(head.id);
+    }
+    return standing;
+}
+
+// Sets every field of the entry back. Once someone wrote over one of them, the whole stays as it is now.
+Result<EntityChange> takenBack(Connection &db, const Entry &entry)
+{
+    auto rows = entriesWhere(db, "entry.entity = ?", entry.entity.view());
+    const auto heads = headsOf(db, entry.entity);
+    if (!rows || !heads)
+        return rows ? heads.error() : rows.error();
+    const EntityHistory history(entry.type, std::move(rows).value());
+    EntityChange change{entry.entity, entry.type, {}, std::vector<EntryId>()};
+    std::set<EntryId> replaced;
+    for (const auto &[field, value] : entry.fields) {
+        const auto all = heads->find(field);
+        const auto standing =
+            all == heads->end() ? std::vector<EntryId>() : standingIn(history, all->second, entry, field);
+        if (standing.empty())
+            return EntityChange{entry.entity, entry.type, {}, std::vector<EntryId>()};
+        const StoredEntry *before = history.shownBefore(entry, field);
+        if (before == nullptr && isNaming(entry.type, field))
+            continue;
+        change.fields[field] = before == nullptr ? Value() : before->entry.fields.at(field);
+        replaced.insert(standing.begin(), standing.end());
+    }
+    change.replaces->assign(replaced.begin(), replaced.end());
+    return change;
+}
+
+Status refuseFinished(Connection &db, const Id &walk)
+{
+    const Result<Thing> stored = thing(db, "walk", walk);
+    if (!stored || stored->doc["finished"].isNull())
+        return done();
+    return Error{Errc::Conflict, "this walk is finished", walk.shortText(), "start a new walk"};
 }
 
 } // namespace
 
 Result<Receipt> Logbook::undo(const Id &walk, const std::string &by)
 {
-    const Result<Id> undone = lastAct(m_db, walk);
-    if (!undone)
-        return undone.error();
-    const auto entries = entriesWhere(m_db, "entry.act = ?", undone->view());
-    if (!entries)
-        return entries.error();
-    Act act;
-    act.by = by;
-    act.scope = walk;
-    act.undoes = *undone;
-    for (auto it = entries->rbegin(); it != entries->rend(); ++it) {
-        Change change{it->entry.entity, it->entry.type, {}};
-        for (const auto &[field, value] : it->entry.fields) {
-            Result<Value> before = valueBefore(m_db, it->entry, field);
-            if (!before)
-                return before.error();
-            change.fields[field] = std::move(before).value();
+    return record([&]() -> Result<Act> {
+        SNUG_TRY(refuseFinished(m_db, walk));
+        const Result<Id> undone = lastAct(m_db, walk, m_stream.device);
+        if (!undone)
+            return undone.error();
+        const auto entries = entriesWhere(m_db, "entry.act = ?", undone->view());
+        if (!entries)
+            return entries.error();
+        Act act;
+        act.by = by;
+        act.scope = walk;
+        act.undoes = *undone;
+        for (auto it = entries->rbegin(); it != entries->rend(); ++it) {
+            Result<EntityChange> change = takenBack(m_db, it->entry);
+            if (!change)
+                return change.error();
+            act.changes.push_back(std::move(change).value());
         }
-        act.changes.push_back(std::move(change));
-    }
-    return record(act);
+        return act;
+    });
 }
 
 } // namespace snugwalk
