@@ -2,6 +2,8 @@
 // Words by slug, from one language's file.
 #include "catalogue/texts.hpp"
 
+#include "base/text.hpp"
+
 namespace snugwalk {
 
 Result<Texts> Texts::load(std::string_view bytes)
@@ -40,6 +42,15 @@ std::string Texts::kindName(std::string_view slug) const { return at("kinds", sl
 std::string Texts::kindAbout(std::string_view slug) const { return at("kinds", slug, "about"); }
 std::string Texts::cautionShort(std::string_view code) const { return at("cautions", code, "short"); }
 std::string Texts::cautionFull(std::string_view code) const { return at("cautions", code, "full"); }
+std::string Texts::phrase(std::string_view slug, const std::vector<std::string> &arguments) const
+{
+    std::string out = at("phrases", slug, "");
+    // from the last to the first, so that an argument holding "%1" is left alone by the ones after it
+    for (std::size_t i = arguments.size(); i > 0; --i)
+        out = replaceAll(std::move(out), "%" + std::to_string(i), arguments[i - 1]);
+    return out;
+}
+
 std::string Texts::text(std::string_view slug) const { return m_root[slug].asString().value_or(std::string(slug)); }
 
 } // namespace snugwalk

@@ -4,6 +4,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/result.hpp"
 #include "base/value.hpp"
@@ -33,6 +34,8 @@ public:
     [[nodiscard]] std::string kindAbout(std::string_view slug) const;
     [[nodiscard]] std::string cautionShort(std::string_view code) const;
     [[nodiscard]] std::string cautionFull(std::string_view code) const;
+    /// A sentence part of the group "phrases", with %1, %2 … filled in.
+    [[nodiscard]] std::string phrase(std::string_view slug, const std::vector<std::string> &arguments = {}) const;
     /// A top-level text such as report_footer.
     [[nodiscard]] std::string text(std::string_view slug) const;
 

@@ -146,6 +146,8 @@ Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)
         return {spec.lowSi, si(rig.ratings.nose), "maker"};
     if (spec.dimension == Dimension::Mass && spec.slug == "gross-weight" && rig.ratings.gross)
         return {spec.lowSi, si(rig.ratings.gross), "maker"};
+    if (spec.dimension == Dimension::Mass && spec.slug == "gross-weight" && rig.ratings.gross)
+        return {spec.lowSi, si(rig.ratings.gross), "maker"};
     const bool any = spec.lowSi || spec.highSi;
     return {spec.lowSi, spec.highSi, any ? spec.setBy : std::string()};
 }

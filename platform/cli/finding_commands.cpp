@@ -2,68 +2,22 @@
 // finding list, show, photo.
 #include <algorithm>
 
-#include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "cli/finding_words.hpp"
-#include "cli/words.hpp"
+#include "cli/answers.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
-#include "rig/place.hpp"
-#include "walk/walk_value.hpp"
+#include "words/finding_words.hpp"
 
 namespace snugwalk::cli {
 
-Value findingJson(const FindingHistory &h)
-{
-    Value value = toValue(h.finding);
-    value.member("id") = h.finding.id.text();
-    value.member("status") = slug(statusOf(h));
-    Value::List looks;
-    for (const Look &look : h.looks) {
-        Value one = toValue(look);
-        one.member("id") = look.id.text();
-        looks.push_back(one);
-    }
-    value.member("looks") = looks;
-    Value::List mends;
-    for (const Mend &mend : h.mends) {
-        Value one = toValue(mend);
-        one.member("id") = mend.id.text();
-        mends.push_back(one);
-    }
-    value.member("mends") = mends;
-    Value::List photos;
-    for (const Photo &photo : h.photos) {
-        Value one = toValue(photo);
-        one.member("id") = photo.id.text();
-        photos.push_back(one);
-    }
-    value.member("photos") = photos;
-    return value;
-}
-
-std::string findingLine(const Rig &rig, const FindingHistory &h, const Texts &texts, UnitSystem units)
-{
-    const Look *last = lookAt(h, Instant::max());
-    std::string out = h.finding.id.shortText() + "  " + padded(std::string(slug(statusOf(h))), 9)
-        + texts.point(h.finding.point).title + ": " + texts.word("defects", h.finding.defect);
-    if (last != nullptr)
-        out += ", grade " + std::to_string(last->grade);
-    if (last != nullptr && last->extent)
-        out += ", " + extentWords(last->extent, units);
-    const std::string place = placeWords(rig, h.finding.place, units);
-    return out + (place.empty() ? "" : ", " + place) + "\n";
-}
-
 namespace {
 
-std::string historyWords(const Rig &rig, const FindingHistory &h, const Texts &texts, UnitSystem units)
+std::string historyWords(Session &session, const Rig &rig, const FindingHistory &h)
 {
-    std::string out = findingLine(rig, h, texts, units);
+    std::string out = findingLine(session, rig, h);
     for (const Look &look : h.looks)
         out += "  " + formatLocalShort(look.at) + (look.by.empty() ? "" : " " + look.by) + ": "
-            + (look.grade == 0 ? "gone" : "grade " + std::to_string(look.grade) + ", " + texts.grade(h.finding.point, look.grade))
-            + (look.extent ? ", " + extentWords(look.extent, units) : "") + (look.note.empty() ? "" : "; " + look.note) + "\n";
+            + lookWords(h, look, session.texts(), session.units()) + "\n";
     for (const Mend &mend : h.mends)
         out += "  " + formatLocalShort(mend.at) + " mended (" + mend.action + "): " + mend.what + "\n";
     for (const Photo &photo : h.photos)
@@ -87,7 +41,7 @@ Result<Answer> list(Session &session, bool all)
         if (!all && (status == FindingStatus::Confirmed || status == FindingStatus::Gone))
             continue;
         json.push_back(findingJson(h));
-        text += findingLine(*rig, h, session.texts(), session.units());
+        text += findingLine(session, *rig, h);
     }
     return Answer{Value::Map{{"findings", json}}, text.empty() ? "no open finding\n" : text};
 }
@@ -116,7 +70,7 @@ Result<Answer> show(Session &session, const std::string &typed)
     const Result<FindingHistory> h = historyOf(session, *rig, typed);
     if (!h)
         return h.error();
-    return Answer{findingJson(*h), historyWords(*rig, *h, session.texts(), session.units())};
+    return Answer{findingJson(*h), historyWords(session, *rig, *h)};
 }
 
 Result<Answer> addPhotos(Session &session, const std::string &typed, const std::vector<std::string> &files)

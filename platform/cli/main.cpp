@@ -91,6 +91,9 @@ int run(int argc, char **argv)
     addMendCommands(app, registry);
     addTripCommands(app, registry);
     addPhotoCommands(app, registry);
+    addQuestionCommands(app, registry);
+    addCompareCommand(app, registry);
+    addReportCommand(app, registry);
     addKeepingCommands(app, registry);
     addDemoCommand(app, registry);
     try {

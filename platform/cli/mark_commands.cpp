@@ -4,12 +4,12 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "cli/words.hpp"
 #include "data/embedded.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
 #include "rig/names.hpp"
 #include "walk/walk_value.hpp"
+#include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -129,7 +129,7 @@ Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
 Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceipt &receipt, const std::vector<Photo> &photos)
 {
     Value::List findings;
-    std::string text = draft.point + ": " + stateWords(draft.state) + "\n";
+    std::string text = draft.point + ": " + stateWords(draft.state, session.texts()) + "\n";
     for (const Id &id : receipt.findings) {
         findings.push_back(id.text());
         text += "finding " + id.shortText() + "\n";
@@ -160,7 +160,7 @@ Result<Answer> wholeLine(Session &session, const Walk &walk, const TapeLine &lin
     SNUG_TRY(markLine(**session.book(), walk, line, draft.state, draft.how, draft.reason, doer));
     Value::List points(line.points.begin(), line.points.end());
     return Answer{Value::Map{{"line", line.slug}, {"points", points}, {"state", slug(draft.state)}},
-                  line.slug + " (" + join(line.points, ", ") + "): " + stateWords(draft.state) + "\n"};
+                  line.slug + " (" + join(line.points, ", ") + "): " + stateWords(draft.state, session.texts()) + "\n"};
 }
 
 const TapeLine *groupedLine(const Walk &walk, const std::string &slug)

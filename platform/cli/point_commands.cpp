@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // points: what this rig has to be looked at, and one of them in full.
 #include "cli/commands.hpp"
-#include "cli/words.hpp"
 #include "data/embedded.hpp"
+#include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {

@@ -6,11 +6,11 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "cli/words.hpp"
 #include "logbook/files.hpp"
 #include "logbook/query.hpp"
 #include "rig/names.hpp"
 #include "rig/rig_value.hpp"
+#include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {

@@ -5,11 +5,11 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "cli/words.hpp"
 #include "logbook/files.hpp"
 #include "logbook/query.hpp"
 #include "trip/make_trip.hpp"
 #include "trip/trip_value.hpp"
+#include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 // walk start, undo, finish, show, list; marking is in mark_commands.cpp.
+#include "cli/answers.hpp"
 #include "cli/commands.hpp"
-#include "cli/words.hpp"
 #include "data/embedded.hpp"
 #include "logbook/query.hpp"
 #include "walk/walk_value.hpp"
+#include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -31,7 +32,7 @@ Value walkJson(const Walk &walk, const std::vector<Mark> &marks)
 
 std::string markWords(const Mark &mark, const Texts &texts, UnitSystem units)
 {
-    std::string out = stateWords(mark.state);
+    std::string out = stateWords(mark.state, texts);
     if (!mark.reason.empty())
         out += ": " + texts.word("reasons", mark.reason);
     for (const Reading &reading : mark.readings)
@@ -53,10 +54,10 @@ std::string tapeWords(const Walk &walk, const std::vector<Mark> &marks, const Te
         for (const std::string &point : line.points) {
             const Mark *mark = findMark(marks, point);
             out += "  " + padded(point, 28)
-                + (mark == nullptr ? stateWords(MarkState::NotLooked) : markWords(*mark, texts, units)) + "\n";
+                + (mark == nullptr ? stateWords(MarkState::NotLooked, texts) : markWords(*mark, texts, units)) + "\n";
         }
     }
-    return out + countWords(countMarks(walk, marks)) + "\n";
+    return out + countWords(countMarks(walk, marks), texts) + "\n";
 }
 
 Result<Answer> show(Session &session, const std::string &typed)
@@ -100,7 +101,7 @@ Result<Answer> list(Session &session)
         json.push_back(one);
         text += walk.id.shortText() + "  " + formatLocalShort(walk.started) + "  "
             + padded(session.texts().kindName(walk.kind), 16) + (walk.finished ? "" : "not finished, ")
-            + countWords(countMarks(walk, *marks)) + "\n";
+            + countWords(countMarks(walk, *marks), session.texts()) + "\n";
     }
     return Answer{Value::Map{{"walks", json}}, walks->empty() ? "no walk yet\n" : text};
 }

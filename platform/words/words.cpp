@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 // Lines of text for people.
-#include "cli/words.hpp"
+#include "words/words.hpp"
 
 #include <algorithm>
 
 #include "base/text.hpp"
 #include "rig/names.hpp"
 
-namespace snugwalk::cli {
+namespace snugwalk {
 namespace {
 
 template <typename Q>
@@ -37,23 +37,20 @@ std::string rigWords(const Rig &rig, UnitSystem units)
     return out + "\n";
 }
 
-std::string stateWords(MarkState state)
+std::string stateWords(MarkState state, const Texts &texts)
 {
-    return state == MarkState::NotLooked ? "not yet looked at" : replaceAll(std::string(slug(state)), "_", " ");
+    return texts.phrase("state_" + std::string(slug(state)));
 }
 
-std::string countWords(const Counts &c)
+std::string changeWords(Change change, const Texts &texts)
+{
+    return texts.phrase("change_" + std::string(slug(change)));
+}
+
+std::string countWords(const Counts &c, const Texts &texts)
 {
     const auto n = [](int count) { return std::to_string(count); };
-    return n(c.points) + (c.points == 1 ? " point: " : " points: ") + n(c.pass) + " pass, " + n(c.attention) + " attention, "
-        + n(c.notFitted) + " not fitted, " + n(c.couldNotLook) + " could not look, " + n(c.notLooked) + " not yet looked at";
-}
-
-Value countsValue(const Counts &c)
-{
-    return Value::Map{{"points", c.points},         {"pass", c.pass},
-                      {"attention", c.attention},   {"not_fitted", c.notFitted},
-                      {"could_not_look", c.couldNotLook}, {"not_looked", c.notLooked}};
+    return texts.phrase("counts", {n(c.points), n(c.pass), n(c.attention), n(c.notFitted), n(c.couldNotLook), n(c.notLooked)});
 }
 
 std::string extentWords(const std::optional<Extent> &extent, UnitSystem units)
@@ -74,4 +71,4 @@ std::string padded(const std::string &text, std::size_t width)
     return text + std::string(characters < width ? width - characters : 0, ' ') + "  ";
 }
 
-} // namespace snugwalk::cli
+} // namespace snugwalk

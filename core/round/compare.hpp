@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+// The question "what changed since last time?": which two walks that means.
+#pragma once
+
+#include "compare/compare.hpp"
+#include "due/rig_history.hpp"
+
+namespace snugwalk {
+
+struct WalkPair {
+    Id then;
+    Id now;
+};
+
+/// The last walk and the one before it that looked at most of its points: a full round is not held
+/// against a look at a fuel stop. `NotFound` with fewer than two walks.
+[[nodiscard]] Result<WalkPair> lastTwo(const RigHistory &history);
+
+} // namespace snugwalk

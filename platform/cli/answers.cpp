@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+// Parts of answers that several commands give.
+#include "cli/answers.hpp"
+
+#include "data/embedded.hpp"
+#include "round/history.hpp"
+#include "walk/walk_value.hpp"
+#include "words/finding_words.hpp"
+#include "words/words.hpp"
+
+namespace snugwalk::cli {
+
+Result<Standing> standing(Session &session)
+{
+    const Result<Rig> rig = session.rig();
+    const Result<LocalTime> now = session.now();
+    if (!rig || !now)
+        return rig ? now.error() : rig.error();
+    Result<RigHistory> history = loadHistory(**session.book(), rig->id);
+    if (!history)
+        return history.error();
+    return standingOf(productCatalogue(), std::move(history).value(), *now);
+}
+
+Value countsValue(const Counts &c)
+{
+    return Value::Map{{"points", c.points},         {"pass", c.pass},
+                      {"attention", c.attention},   {"not_fitted", c.notFitted},
+                      {"could_not_look", c.couldNotLook}, {"not_looked", c.notLooked}};
+}
+
+Value reasonJson(const Reason &reason)
+{
+    Value::Map out{{"reason", reason.slug}, {"detail", reason.detail}};
+    if (reason.si) {
+        out["value"] = *reason.si;
+        out["unit"] = siSymbol(reason.dimension);
+    }
+    return out;
+}
+
+Value findingJson(const FindingHistory &h)
+{
+    Value value = toValue(h.finding);
+    value.member("id") = h.finding.id.text();
+    value.member("status") = slug(statusOf(h));
+    Value::List looks;
+    for (const Look &look : h.looks) {
+        Value one = toValue(look);
+        one.member("id") = look.id.text();
+        looks.push_back(one);
+    }
+    value.member("looks") = looks;
+    Value::List mends;
+    for (const Mend &mend : h.mends) {
+        Value one = toValue(mend);
+        one.member("id") = mend.id.text();
+        mends.push_back(one);
+    }
+    value.member("mends") = mends;
+    Value::List photos;
+    for (const Photo &photo : h.photos) {
+        Value one = toValue(photo);
+        one.member("id") = photo.id.text();
+        photos.push_back(one);
+    }
+    value.member("photos") = photos;
+    return value;
+}
+
+std::string findingLine(Session &session, const Rig &rig, const FindingHistory &history)
+{
+    return history.finding.id.shortText() + "  " + padded(std::string(slug(statusOf(history))), 9)
+        + findingWords(rig, history, session.texts(), session.units()) + "\n";
+}
+
+} // namespace snugwalk::cli

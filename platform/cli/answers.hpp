@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+// Parts of answers that several commands give.
+#pragma once
+
+#include "base/value.hpp"
+#include "cli/session.hpp"
+#include "round/state.hpp"
+#include "walk/progress.hpp"
+
+namespace snugwalk::cli {
+
+/// The rig of the options with everything that follows from its history now.
+[[nodiscard]] Result<Standing> standing(Session &session);
+
+[[nodiscard]] Value countsValue(const Counts &counts);
+[[nodiscard]] Value reasonJson(const Reason &reason);
+[[nodiscard]] Value findingJson(const FindingHistory &history);
+/// "3f2a90bc  open      Belly pan sheet: loose, …".
+[[nodiscard]] std::string findingLine(Session &session, const Rig &rig, const FindingHistory &history);
+
+} // namespace snugwalk::cli
