@@ -42,9 +42,11 @@ std::vector<const Trip *> driven(const RigHistory &history, Instant now)
         if (trip.start.instant <= now && trip.summary.length > Distance())
             trips.push_back(&trip);
     }
-    std::sort(trips.begin(), trips.end(), [](const Trip *a, const Trip *b) {
+    const auto before = [](const Trip *a, const Trip *b) {
         return a->start.instant != b->start.instant ? a->start.instant < b->start.instant : a->id < b->id;
-    });
+    };
+    if (!std::is_sorted(trips.begin(), trips.end(), before)) // asked for every point, sorted as a rule
+        std::sort(trips.begin(), trips.end(), before);
     return trips;
 }
 

@@ -125,6 +125,18 @@ TEST_CASE("a rig that stands leaves the months alone")
     CHECK(band.early == day("2027-01-01"));
 }
 
+TEST_CASE("reasons carry the numbers of their sentences")
+{
+    Story story = passedOn("2026-01-01", "grease");
+    story.trip(at("2026-01-10"), at("2026-01-12"), miles(1500));
+    const DueBand band = bandOf(story, "grease", at("2026-02-01"));
+    std::vector<Reason> wanted = {{"last_look", "2026-01-01", std::nullopt, Dimension::Count},
+                                  {"months", "2026-01-01", 12.0, Dimension::Count},
+                                  reasonWith("distance_used", miles(1500)),
+                                  reasonWith("usage", kilometres(10'000), "default")};
+    CHECK(band.reasons == wanted);
+}
+
 TEST_CASE("limits of nothing are left out and reported")
 {
     const auto bands = dueBands(smallCatalogue(), passedOn("2026-01-01", "zero").history(), at("2026-02-01"));
