@@ -16,14 +16,14 @@ struct WalkRow {
     QString kindName;
     QString by;
     QString counts; ///< "24 pass, 2 attention, 3 could not look"
-    bool finished = false;
+    bool finished = false; ///< otherwise it is open
 };
-class WalkList : public RowModel<WalkRow> {
+class WalkListModel : public RowModel<WalkRow> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the logbook")
 public:
-    explicit WalkList(QObject *parent);
+    explicit WalkListModel(QObject *parent);
 };
 
 struct TripRow {
@@ -35,12 +35,12 @@ struct TripRow {
     QString note;
     QVariantList points; ///< [{lat, lon}], degrees: for a sketch only
 };
-class TripList : public RowModel<TripRow> {
+class TripListModel : public RowModel<TripRow> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the logbook")
 public:
-    explicit TripList(QObject *parent);
+    explicit TripListModel(QObject *parent);
 };
 
 struct MendRow {
@@ -51,33 +51,18 @@ struct MendRow {
     QString cost;
     QString by;
 };
-class MendList : public RowModel<MendRow> {
+class MendListModel : public RowModel<MendRow> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the logbook")
 public:
-    explicit MendList(QObject *parent);
-};
-
-struct PhotoRow {
-    QString key; ///< the hash
-    QString date;
-    QString title;
-    QString caption;
-    QString place;
-    QString findingId;
-};
-class PhotoList : public RowModel<PhotoRow> {
-    Q_OBJECT
-    QML_ELEMENT
-    QML_UNCREATABLE("made by the logbook")
-public:
-    explicit PhotoList(QObject *parent);
+    explicit MendListModel(QObject *parent);
 };
 
 [[nodiscard]] std::vector<WalkRow> walkRows(const Shown &shown);
 [[nodiscard]] std::vector<TripRow> tripRows(const Shown &shown);
 [[nodiscard]] std::vector<MendRow> mendRows(const Shown &shown);
-[[nodiscard]] std::vector<PhotoRow> photoRows(const Shown &shown);
+/// Photos of all findings, newest first: [{hash, date, title, caption, place, findingId}].
+[[nodiscard]] QVariantList photoList(const Shown &shown);
 
 } // namespace snugwalk

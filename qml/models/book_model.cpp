@@ -2,7 +2,10 @@
 // What was done, compared and added to.
 #include "book_model.hpp"
 
+#include <filesystem>
+
 #include "logbook/files.hpp"
+#include "round/compare.hpp"
 #include "trip/make_trip.hpp"
 
 namespace snugwalk {
@@ -32,8 +35,7 @@ Result<Trip> keepTrip(Logbook &book, const std::string &file, const Id &rig, con
 } // namespace
 
 BookModel::BookModel(const ActDesk *desk, QObject *parent)
-    : QObject(parent), m_desk(desk), m_walks(nullptr), m_trips(nullptr), m_mends(nullptr), m_photos(nullptr),
-      m_comparison(nullptr)
+    : QObject(parent), m_desk(desk), m_walks(nullptr), m_trips(nullptr), m_mends(nullptr), m_comparison(nullptr)
 {}
 
 void BookModel::show(const Shown &shown)
@@ -42,60 +44,51 @@ void BookModel::show(const Shown &shown)
     m_walks.assign(walkRows(shown));
     m_trips.assign(tripRows(shown));
     m_mends.assign(mendRows(shown));
-    m_photos.assign(photoRows(shown));
+    m_photos = photoList(shown);
     if (m_compared)
-        compare(Voice::text(m_compared->thenWalk.text()), Voice::text(m_compared->nowWalk.text()));
+        compare(Voice::text(m_compared->comparison.thenWalk.text()),
+                Voice::text(m_compared->comparison.nowWalk.text()));
     Q_EMIT changed();
-}
-
-std::pair<Id, Id> BookModel::lastTwo() const
-{
-    const WalkRecord *now = nullptr;
-    const WalkRecord *then = nullptr;
-    if (m_shown.history() == nullptr)
-        return {};
-    const auto &walks = m_shown.history()->walks;
-    for (auto it = walks.rbegin(); it != walks.rend(); ++it) {
-        if (it->marks.empty())
-            continue;
-        if (now == nullptr)
-            now = &*it;
-        else if (then == nullptr || (then->walk.kind != now->walk.kind && it->walk.kind == now->walk.kind))
-            then = &*it;
-    }
-    return {then == nullptr ? Id{} : then->walk.id, now == nullptr ? Id{} : now->walk.id};
 }
 
 bool BookModel::isComparable() const
 {
-    return !lastTwo().first.isNull();
+    return m_shown.history() != nullptr && lastTwo(*m_shown.history()).has_value();
 }
 
 void BookModel::compare(const QString &thenId, const QString &nowId)
 {
-    const auto [lastThen, lastNow] = lastTwo();
-    const Id then = Id::parse(thenId.toStdString()).value_or(lastThen);
-    const Id now = Id::parse(nowId.toStdString()).value_or(lastNow);
-    m_compared.reset();
-    if (m_shown.history() != nullptr && !then.isNull() && !now.isNull())
-        m_compared = compareWalks(*m_desk->parts->catalogue, *m_shown.history(), then, now);
-    showComparison();
+    const RigHistory *history = m_shown.history();
+    const Result<WalkPair> usual = history == nullptr ? Error{} : lastTwo(*history);
+    const WalkPair last = usual ? *usual : WalkPair();
+    const Id then = Id::parse(thenId.toStdString()).value_or(last.then);
+    const Id now = Id::parse(nowId.toStdString()).value_or(last.now);
+    if (history == nullptr || then.isNull() || now.isNull())
+        return showComparison(std::nullopt);
+    // The job holds the snapshot: nobody changes it, and it lives as long as anyone looks at it.
+    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then, now](Logbook &) {
+        return Result<Compared>(compareWithCalls(*catalogue, *snapshot->history, then, now));
+    };
+    m_desk->worker->run<Compared>(this, act, [this](Result<Compared> compared) {
+        showComparison(compared ? std::optional(std::move(compared).value()) : std::nullopt);
+    });
 }
 
-void BookModel::showComparison()
+void BookModel::showComparison(std::optional<Compared> compared)
 {
+    m_compared = std::move(compared);
     m_comparison.assign(m_compared ? comparisonRows(m_shown, *m_compared) : std::vector<ComparisonRow>());
-    Q_EMIT compared();
+    Q_EMIT this->compared();
 }
 
 QString BookModel::compareTitle() const
 {
-    return m_compared ? comparisonTitle(m_shown, *m_compared) : QString();
+    return m_compared ? comparisonTitle(m_shown, m_compared->comparison) : QString();
 }
 
 QString BookModel::compareSentence() const
 {
-    return m_compared ? comparisonSentence(*m_compared) : tr("There are no two walks to lay side by side yet.");
+    return m_compared ? comparisonSentence(m_compared->comparison) : tr("There are no two walks to lay side by side yet.");
 }
 
 void BookModel::importTrip(const QUrl &file)

@@ -15,10 +15,10 @@ class BookModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
-    Q_PROPERTY(snugwalk::WalkList *walks READ walks CONSTANT)
-    Q_PROPERTY(snugwalk::TripList *trips READ trips CONSTANT)
-    Q_PROPERTY(snugwalk::MendList *mends READ mends CONSTANT)
-    Q_PROPERTY(snugwalk::PhotoList *photos READ photos CONSTANT)
+    Q_PROPERTY(snugwalk::WalkListModel *walks READ walks CONSTANT)
+    Q_PROPERTY(snugwalk::TripListModel *trips READ trips CONSTANT)
+    Q_PROPERTY(snugwalk::MendListModel *mends READ mends CONSTANT)
+    Q_PROPERTY(QVariantList photos READ photos NOTIFY changed)
     Q_PROPERTY(snugwalk::ComparisonModel *comparison READ comparison CONSTANT)
     Q_PROPERTY(bool comparable READ isComparable NOTIFY changed)
     Q_PROPERTY(QString compareTitle READ compareTitle NOTIFY compared)
@@ -26,10 +26,11 @@ class BookModel : public QObject {
 public:
     BookModel(const ActDesk *desk, QObject *parent);
 
-    [[nodiscard]] WalkList *walks() { return &m_walks; }
-    [[nodiscard]] TripList *trips() { return &m_trips; }
-    [[nodiscard]] MendList *mends() { return &m_mends; }
-    [[nodiscard]] PhotoList *photos() { return &m_photos; }
+    [[nodiscard]] WalkListModel *walks() { return &m_walks; }
+    [[nodiscard]] TripListModel *trips() { return &m_trips; }
+    [[nodiscard]] MendListModel *mends() { return &m_mends; }
+    /// [{hash, date, title, caption, place, findingId}]
+    [[nodiscard]] QVariantList photos() const { return m_photos; }
     [[nodiscard]] ComparisonModel *comparison() { return &m_comparison; }
     /// Whether there are two walks with marks to lay side by side.
     [[nodiscard]] bool isComparable() const;
@@ -38,8 +39,8 @@ public:
 
     void show(const Shown &shown);
 
-    /// Empty ids: the last walk that has marks, and the latest one of its kind before it, else the latest
-    /// of any kind.
+    /// Empty ids: the last walk and the one before it that looked at most of its points.
+    /// Worked out on the worker; `compared` follows.
     Q_INVOKABLE void compare(const QString &thenId, const QString &nowId);
     /// Reads a GPX or NMEA file on the worker; `tripImported` or the session's error follows.
     Q_INVOKABLE void importTrip(const QUrl &file);
@@ -50,16 +51,15 @@ Q_SIGNALS:
     void tripImported(const QString &sentence);
 
 private:
-    [[nodiscard]] std::pair<Id, Id> lastTwo() const;
-    void showComparison();
+    void showComparison(std::optional<Compared> compared);
 
     const ActDesk *m_desk;
     Shown m_shown;
-    std::optional<Comparison> m_compared;
-    WalkList m_walks;
-    TripList m_trips;
-    MendList m_mends;
-    PhotoList m_photos;
+    std::optional<Compared> m_compared;
+    WalkListModel m_walks;
+    TripListModel m_trips;
+    MendListModel m_mends;
+    QVariantList m_photos;
     ComparisonModel m_comparison;
 };
 

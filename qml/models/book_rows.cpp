@@ -100,28 +100,31 @@ std::vector<MendRow> mendRows(const Shown &shown)
     return rows;
 }
 
-std::vector<PhotoRow> photoRows(const Shown &shown)
+QVariantList photoList(const Shown &shown)
 {
-    std::vector<std::pair<LocalTime, PhotoRow>> dated;
+    std::vector<std::pair<LocalTime, QVariant>> dated;
     if (shown.history() == nullptr)
         return {};
+    const Voice &voice = *shown.voice;
     std::set<std::string> seen; // one photo may show two findings
-    for (const FindingHistory &finding : shown.history()->findings) {
-        for (const Photo &photo : finding.photos) {
+    for (const FindingHistory &history : shown.history()->findings) {
+        for (const Photo &photo : history.photos) {
             if (!seen.insert(photo.hash).second)
                 continue;
             const LocalTime at = photo.taken.value_or(photo.added);
-            dated.push_back({at,
-                             {Voice::text(photo.hash), shown.voice->date(at), shown.voice->point(finding.finding.point),
-                              Voice::text(photo.caption), photo.where ? shown.voice->position(*photo.where) : QString(),
-                              Voice::text(finding.finding.id.text())}});
+            dated.emplace_back(at, QVariantMap{{QStringLiteral("hash"), Voice::text(photo.hash)},
+                                               {QStringLiteral("date"), voice.date(at)},
+                                               {QStringLiteral("title"), voice.point(history.finding.point)},
+                                               {QStringLiteral("caption"), Voice::text(photo.caption)},
+                                               {QStringLiteral("place"), photo.where ? voice.position(*photo.where) : QString()},
+                                               {QStringLiteral("findingId"), Voice::text(history.finding.id.text())}});
         }
     }
     std::stable_sort(dated.begin(), dated.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
-    std::vector<PhotoRow> rows;
-    for (auto &[at, row] : dated)
-        rows.push_back(std::move(row));
-    return rows;
+    QVariantList list;
+    for (auto &[at, photo] : dated)
+        list << std::move(photo);
+    return list;
 }
 
 } // namespace snugwalk

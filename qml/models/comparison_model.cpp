@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "finding_model.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -76,14 +78,28 @@ QString readingWords(const Voice &voice, const ReadingChange &reading)
     return Words::tr("%1: %2, was %3", "reading, now, then").arg(at, now, then);
 }
 
-ComparisonRow rowOf(const Shown &shown, const PointChange &point)
+// The worst call among the point's findings where there was an attention, else what the mark says.
+QString markOf(const PointChange &point, MarkState state, const std::map<Id, Call> &calls)
+{
+    if (state != MarkState::Attention)
+        return Voice::text(slug(state));
+    Call worst = Call::Watch;
+    for (const FindingChange &finding : point.findings) {
+        const auto call = calls.find(finding.finding);
+        if (call != calls.end())
+            worst = std::max(worst, call->second);
+    }
+    return callKind(worst);
+}
+
+ComparisonRow rowOf(const Shown &shown, const Compared &compared, const PointChange &point)
 {
     const Voice &voice = *shown.voice;
     ComparisonRow row;
     row.key = Voice::text(point.point);
     row.title = voice.point(point.point);
-    row.thenState = Voice::text(slug(point.then));
-    row.nowState = Voice::text(slug(point.now));
+    row.thenMark = markOf(point, point.then, compared.thenCalls);
+    row.nowMark = markOf(point, point.now, compared.nowCalls);
     row.change = Voice::text(slug(point.change));
     row.changeText = Words::change(point.change);
     QStringList then;
@@ -105,8 +121,8 @@ ComparisonRow rowOf(const Shown &shown, const PointChange &point)
     }
     then.removeAll(QString());
     now.removeAll(QString());
-    row.thenCall = then.join(QStringLiteral("; "));
-    row.nowCall = now.join(QStringLiteral("; "));
+    row.thenText = then.join(QStringLiteral("; "));
+    row.nowText = now.join(QStringLiteral("; "));
     row.detail = detail.join(QStringLiteral("; "));
     return row;
 }
@@ -131,10 +147,10 @@ bool isPlain(const PointChange &point)
 ComparisonModel::ComparisonModel(QObject *parent)
     : RowModel({{"point", [](const ComparisonRow &r) { return QVariant(r.key); }},
                 {"title", [](const ComparisonRow &r) { return QVariant(r.title); }},
-                {"thenState", [](const ComparisonRow &r) { return QVariant(r.thenState); }},
-                {"nowState", [](const ComparisonRow &r) { return QVariant(r.nowState); }},
-                {"thenCall", [](const ComparisonRow &r) { return QVariant(r.thenCall); }},
-                {"nowCall", [](const ComparisonRow &r) { return QVariant(r.nowCall); }},
+                {"thenMark", [](const ComparisonRow &r) { return QVariant(r.thenMark); }},
+                {"nowMark", [](const ComparisonRow &r) { return QVariant(r.nowMark); }},
+                {"thenText", [](const ComparisonRow &r) { return QVariant(r.thenText); }},
+                {"nowText", [](const ComparisonRow &r) { return QVariant(r.nowText); }},
                 {"change", [](const ComparisonRow &r) { return QVariant(r.change); }},
                 {"changeText", [](const ComparisonRow &r) { return QVariant(r.changeText); }},
                 {"detail", [](const ComparisonRow &r) { return QVariant(r.detail); }},
@@ -143,10 +159,10 @@ ComparisonModel::ComparisonModel(QObject *parent)
                parent)
 {}
 
-std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Comparison &comparison)
+std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Compared &compared)
 {
     std::vector<const PointChange *> points;
-    for (const PointChange &point : comparison.points) {
+    for (const PointChange &point : compared.comparison.points) {
         if (!isPlain(point))
             points.push_back(&point);
     }
@@ -154,7 +170,7 @@ std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Comparison &
                      [](const PointChange *a, const PointChange *b) { return rank(a->change) < rank(b->change); });
     std::vector<ComparisonRow> rows;
     for (const PointChange *point : points)
-        rows.push_back(rowOf(shown, *point));
+        rows.push_back(rowOf(shown, compared, *point));
     return rows;
 }
 

@@ -5,7 +5,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "compare/compare.hpp"
+#include "comparison_job.hpp"
 #include "row_model.hpp"
 #include "snapshot.hpp"
 
@@ -14,10 +14,10 @@ namespace snugwalk {
 struct ComparisonRow {
     QString key; ///< the point's slug
     QString title;
-    QString thenState; ///< state slug
-    QString nowState;
-    QString thenCall; ///< what was found then, in words
-    QString nowCall;
+    QString thenMark; ///< state slug, or after an attention watch, mend or hold
+    QString nowMark;
+    QString thenText; ///< what was found, in words
+    QString nowText;
     QString change; ///< slug
     QString changeText;
     QString detail;
@@ -34,7 +34,7 @@ public:
 };
 
 /// Points that are the same pass then and now are left out: they are counted in the sentence.
-[[nodiscard]] std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Comparison &comparison);
+[[nodiscard]] std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Compared &compared);
 /// "2 new, 1 worse, 20 same; 3 not looked at."
 [[nodiscard]] QString comparisonSentence(const Comparison &comparison);
 /// "Before the road, 7 Nov 2026, against 12 Sep 2026".

@@ -31,13 +31,13 @@ struct DueRow {
     int severity = 3; ///< 1 to 4
 };
 
-class DueRows : public RowModel<DueRow> {
+class DueRowModel : public RowModel<DueRow> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the due list")
     Q_PROPERTY(int count READ count NOTIFY countChanged)
 public:
-    explicit DueRows(QObject *parent);
+    explicit DueRowModel(QObject *parent);
     [[nodiscard]] int count() const { return rowCount(); }
 
 Q_SIGNALS:
@@ -49,7 +49,8 @@ class DueModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
-    Q_PROPERTY(snugwalk::DueRows *rows READ rows CONSTANT)
+    Q_PROPERTY(snugwalk::DueRowModel *rows READ rows CONSTANT)
+    Q_PROPERTY(int pastDueCount READ pastDueCount NOTIFY changed)
     Q_PROPERTY(QVariantList months READ months NOTIFY changed)
     Q_PROPERTY(QVariantList stays READ stays NOTIFY changed)
 public:
@@ -57,7 +58,8 @@ public:
 
     /// "8 are past due, 3 more fall due within a month."
     [[nodiscard]] QString sentence() const;
-    [[nodiscard]] DueRows *rows() { return &m_rows; }
+    [[nodiscard]] int pastDueCount() const { return m_shown.snapshot->state.pastDue; }
+    [[nodiscard]] DueRowModel *rows() { return &m_rows; }
     /// [{label, day}]: the first of each month, from the one before today's on, 16 of them.
     [[nodiscard]] QVariantList months() const;
     /// [{name, fromDay, toDay, covered}] that touch the season line; a stay that goes on ends today.
@@ -70,7 +72,7 @@ Q_SIGNALS:
 private:
     const Catalogue *m_catalogue;
     Shown m_shown;
-    DueRows m_rows;
+    DueRowModel m_rows;
 };
 
 } // namespace snugwalk

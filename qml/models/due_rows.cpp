@@ -4,7 +4,7 @@
 
 namespace snugwalk {
 
-DueRows::DueRows(QObject *parent)
+DueRowModel::DueRowModel(QObject *parent)
     : RowModel({{"point", [](const DueRow &r) { return QVariant(r.key); }},
                 {"title", [](const DueRow &r) { return QVariant(r.title); }},
                 {"zone", [](const DueRow &r) { return QVariant(r.zone); }},

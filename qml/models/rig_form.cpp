@@ -81,10 +81,6 @@ QString formKey(const std::string &field)
 {
     if (field.starts_with("measures.axles"))
         return QStringLiteral("axles");
-    if (field == "measures.floor_height")
-        return QStringLiteral("floorHeight");
-    if (field == "measures.hitch_length")
-        return QStringLiteral("hitchLength");
     const std::size_t dot = field.rfind('.');
     return QString::fromStdString(dot == std::string::npos ? field : field.substr(dot + 1));
 }
@@ -109,7 +105,7 @@ void FormReader::read()
     rig.name = text("name").toStdString();
     choice("kind", rig.kind);
     choice("practice", rig.practice);
-    choice("roofWalk", rig.roofWalk);
+    choice("roof_walk", rig.roofWalk);
     rig.hitch = !isTowed(rig.kind)                  ? HitchType::None
         : rig.kind == RigKind::FifthWheel ? HitchType::FifthWheel
                                           : HitchType::Ball;
@@ -117,8 +113,8 @@ void FormReader::read()
     length("length", rig.measures.length);
     length("width", rig.measures.width);
     length("height", rig.measures.height);
-    length("floorHeight", rig.measures.floorHeight);
-    length("hitchLength", rig.measures.hitchLength);
+    length("floor_height", rig.measures.floorHeight);
+    length("hitch_length", rig.measures.hitchLength);
     for (const QString &axle : m_map.value(QStringLiteral("axles")).toStringList()) {
         if (axle.trimmed().isEmpty())
             continue;

@@ -35,6 +35,20 @@ QString RigModel::state() const { return stateSentence(m_shown); }
 QVariantList RigModel::holds() const { return holdList(m_shown); }
 bool RigModel::kerbLeft() const { return rig() != nullptr && kerbIsLeft(*rig()); }
 
+QString RigModel::kindSlug() const { return rig() == nullptr ? QString() : Voice::text(slug(rig()->kind)); }
+
+QStringList RigModel::placeNames() const
+{
+    QStringList names;
+    if (rig() == nullptr)
+        return names;
+    for (const std::string &wheel : wheelNames(*rig()))
+        names << Voice::text(wheel);
+    for (const Opening &opening : rig()->openings)
+        names << Voice::text(opening.name);
+    return names;
+}
+
 QVariantList RigModel::axles() const
 {
     QVariantList list;
@@ -66,7 +80,7 @@ QVariantList RigModel::mendActionChoices() const
     QVariantList list;
     for (const std::string &action : mendActions())
         list << QVariantMap{{QStringLiteral("slug"), Voice::text(action)},
-                            {QStringLiteral("word"), m_shown.voice->mendAction(action)}};
+                            {QStringLiteral("name"), m_shown.voice->mendAction(action)}};
     return list;
 }
 
@@ -106,7 +120,8 @@ std::vector<Id> RigModel::numbered() const
 
 QVariantMap RigModel::finding(const QString &id) const
 {
-    const auto wanted = Id::parse(id.toStdString());
+    const std::vector<Id> known = numbered();
+    const auto wanted = !id.isEmpty() ? Id::parse(id.toStdString()) : known.empty() ? std::nullopt : std::optional(known.front());
     const FindingHistory *history = wanted ? m_shown.snapshot->finding(*wanted) : nullptr;
     return history == nullptr ? QVariantMap() : findingDetail(m_shown, *history);
 }

@@ -21,6 +21,9 @@ class RigModel : public QObject {
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(QString state READ state NOTIFY changed)
     Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)
+    Q_PROPERTY(QString kindSlug READ kindSlug NOTIFY changed)
+    Q_PROPERTY(QStringList placeNames READ placeNames NOTIFY changed)
+    Q_PROPERTY(int findingCount READ findingCount NOTIFY changed)
     Q_PROPERTY(bool kerbLeft READ kerbLeft NOTIFY changed)
     Q_PROPERTY(double bodyLength READ bodyLength NOTIFY changed)
     Q_PROPERTY(double bodyWidth READ bodyWidth NOTIFY changed)
@@ -45,6 +48,10 @@ public:
     [[nodiscard]] QString state() const;
     /// [{title, why, forbids, findingId}]: every ground for a hold.
     [[nodiscard]] QVariantList holds() const;
+    [[nodiscard]] QString kindSlug() const;
+    /// Wheels and openings: what `place.named` of a finding may be.
+    [[nodiscard]] QStringList placeNames() const;
+    [[nodiscard]] int findingCount() const { return m_findings.rowCount(); }
     [[nodiscard]] bool kerbLeft() const;
     // metres
     [[nodiscard]] double bodyLength() const { return measures().length.si(); }
@@ -68,6 +75,7 @@ public:
     [[nodiscard]] std::vector<Id> numbered() const;
 
     /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
+    /// An empty id is the first there is.
     Q_INVOKABLE QVariantMap finding(const QString &id) const;
     /// \param map {action, what, parts, cost, minutes}; parts by commas.
     Q_INVOKABLE void mend(const QStringList &findings, const QVariantMap &map);

@@ -21,6 +21,9 @@ Session::Session(AppParts parts, QObject *parent)
               [this](bool atOnce) { noteChange(atOnce); }};
     m_walk = new WalkModel(&m_desk, this);
     m_rig = new RigModel(&m_desk, m_walk, this);
+    m_due = new DueModel(m_parts.catalogue, this);
+    m_book = new BookModel(&m_desk, this);
+    m_bench = new BenchModel(this);
     m_idle.setSingleShot(true);
     m_idle.setInterval(idleMilliseconds);
     connect(&m_idle, &QTimer::timeout, this, &Session::refresh);
@@ -100,6 +103,9 @@ void Session::showAll()
 {
     m_walk->show(m_shown);
     m_rig->show(m_shown);
+    m_due->show(m_shown);
+    m_book->show(m_shown);
+    m_bench->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

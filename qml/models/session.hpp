@@ -8,6 +8,9 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "act_desk.hpp"
+#include "bench_model.hpp"
+#include "book_model.hpp"
+#include "due_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
 #include "walk_model.hpp"
@@ -39,6 +42,9 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::PositionModel *position READ position CONSTANT)
     Q_PROPERTY(snugwalk::RigModel *rig READ rig CONSTANT)
     Q_PROPERTY(snugwalk::WalkModel *walk READ walk CONSTANT)
+    Q_PROPERTY(snugwalk::DueModel *due READ due CONSTANT)
+    Q_PROPERTY(snugwalk::BookModel *book READ book CONSTANT)
+    Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -75,11 +81,14 @@ public:
     [[nodiscard]] PositionModel *position() const { return m_position; }
     [[nodiscard]] RigModel *rig() const { return m_rig; }
     [[nodiscard]] WalkModel *walk() const { return m_walk; }
+    [[nodiscard]] DueModel *due() const { return m_due; }
+    [[nodiscard]] BookModel *book() const { return m_book; }
+    [[nodiscard]] BenchModel *bench() const { return m_bench; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
-    /// \param map as typed: name, kind, practice, length, width, height, floorHeight, hitchLength, axles
-    /// (list of texts), roofWalk, fittings (list of slugs), hitch; numbers without a unit are metres or feet.
+    /// \param map as typed: name, kind, practice, length, width, height, floor_height, hitch_length,
+    /// axles (list of texts), roof_walk, fittings (list of slugs), hitch; numbers without a unit are metres or feet.
     Q_INVOKABLE void addRig(const QVariantMap &map);
     /// Reads the logbook again, at once.
     Q_INVOKABLE void refresh();
@@ -117,6 +126,9 @@ private:
     PositionModel *m_position;
     WalkModel *m_walk;
     RigModel *m_rig;
+    DueModel *m_due;
+    BookModel *m_book;
+    BenchModel *m_bench;
 };
 
 } // namespace snugwalk

@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "logbook/query.hpp"
+#include "round/history.hpp"
+#include "round/state.hpp"
 
 namespace snugwalk {
 
@@ -41,9 +43,10 @@ Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalo
     auto history = loadHistory(book, known ? chosen : snapshot->rigs.front().id);
     if (!history)
         return history.error();
-    snapshot->bands = dueBands(catalogue, *history, snapshot->now);
-    snapshot->state = stateOf(catalogue, *history, snapshot->bands, snapshot->now);
-    snapshot->history = std::move(history).value();
+    Standing standing = standingOf(catalogue, std::move(history).value(), snapshot->now);
+    snapshot->bands = std::move(standing.bands);
+    snapshot->state = std::move(standing.state);
+    snapshot->history = std::move(standing.history);
     return std::shared_ptr<const Snapshot>(std::move(snapshot));
 }
 

@@ -6,7 +6,8 @@
 #include <vector>
 
 #include "concern/state.hpp"
-#include "round/history.hpp"
+#include "due/rig_history.hpp"
+#include "logbook/logbook.hpp"
 #include "voice.hpp"
 
 namespace snugwalk {

@@ -2,7 +2,10 @@
 // Rows of the tape from a walk and its marks.
 #include "tape_model.hpp"
 
+#include <algorithm>
+
 #include "catalogue/pick.hpp"
+#include "finding_model.hpp"
 
 namespace snugwalk {
 namespace {
@@ -51,6 +54,18 @@ void describePoints(const Catalogue &catalogue, const Voice &voice, const Rig &r
     }
 }
 
+// Until what was found has been read back, it is to be watched at least.
+QString worstCall(const Snapshot &snapshot, const TapeLine &line)
+{
+    Call worst = Call::Watch;
+    for (const OpenFinding &open : snapshot.state.open) {
+        const bool isHere = std::find(line.points.begin(), line.points.end(), open.point) != line.points.end();
+        if (isHere)
+            worst = std::max(worst, open.concern.call);
+    }
+    return callKind(worst);
+}
+
 } // namespace
 
 TapeModel::TapeModel(QObject *parent)
@@ -60,6 +75,7 @@ TapeModel::TapeModel(QObject *parent)
                 {"standName", [](const TapeRow &r) { return QVariant(r.standName); }},
                 {"firstOfStand", [](const TapeRow &r) { return QVariant(r.firstOfStand); }},
                 {"state", [](const TapeRow &r) { return QVariant(r.state); }},
+                {"mark", [](const TapeRow &r) { return QVariant(r.mark); }},
                 {"summary", [](const TapeRow &r) { return QVariant(r.summary); }},
                 {"places", [](const TapeRow &r) { return QVariant(r.places); }},
                 {"pointCount", [](const TapeRow &r) { return QVariant(r.pointCount); }},
@@ -68,9 +84,11 @@ TapeModel::TapeModel(QObject *parent)
                parent)
 {}
 
-std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Voice &voice, const Rig &rig, const Walk &walk,
+std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Shown &shown, const Walk &walk,
                               const std::vector<Mark> &marks, const std::multiset<int> &pending)
 {
+    const Voice &voice = *shown.voice;
+    const Rig &rig = shown.history()->rig;
     std::vector<TapeRow> rows;
     std::string standBefore;
     for (const TapeLine &line : walk.tape) {
@@ -83,7 +101,9 @@ std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Voice &voice, co
         row.standName = Voice::text(voice.texts.standName(stand));
         row.firstOfStand = rows.empty() || stand != standBefore;
         standBefore = stand;
-        row.state = Voice::text(slug(lineState(line, marks)));
+        const MarkState state = lineState(line, marks);
+        row.state = Voice::text(slug(state));
+        row.mark = state == MarkState::Attention ? worstCall(*shown.snapshot, line) : row.state;
         row.summary = lineSummary(voice, line, marks);
         row.pointCount = static_cast<int>(line.points.size());
         row.pending = pending.count(row.line) > 0;

@@ -21,6 +21,7 @@ struct TapeRow {
     QString standName;
     bool firstOfStand = false;
     QString state;
+    QString mark; ///< the worst call of its findings after an attention, else the state
     QString summary;
     QStringList places;
     int pointCount = 1;
@@ -37,8 +38,7 @@ public:
 };
 
 /// \param pending lines that were tapped and are not on the disk yet.
-[[nodiscard]] std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Voice &voice, const Rig &rig,
-                                            const Walk &walk, const std::vector<Mark> &marks,
-                                            const std::multiset<int> &pending);
+[[nodiscard]] std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Shown &shown, const Walk &walk,
+                                            const std::vector<Mark> &marks, const std::multiset<int> &pending);
 
 } // namespace snugwalk

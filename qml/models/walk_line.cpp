@@ -4,10 +4,18 @@
 
 #include <algorithm>
 
+#include "finding_model.hpp"
 #include "walk/draft.hpp"
 
 namespace snugwalk {
 namespace {
+
+QString kindOf(const Snapshot &snapshot, const Id &id)
+{
+    const std::vector<OpenFinding> &open = snapshot.state.open;
+    const auto found = std::find_if(open.begin(), open.end(), [&](const OpenFinding &o) { return o.id == id; });
+    return callKind(found == open.end() ? Call::None : found->concern.call);
+}
 
 QVariantMap findingMap(const Shown &shown, const FindingHistory &history, const std::vector<Id> &numbered)
 {
@@ -23,6 +31,7 @@ QVariantMap findingMap(const Shown &shown, const FindingHistory &history, const 
             {QStringLiteral("gradeText"), Voice::text(voice.texts.grade(finding.point, look.grade))},
             {QStringLiteral("place"), voice.place(shown.history()->rig, finding.place)},
             {QStringLiteral("photo"), history.photos.empty() ? QString() : Voice::text(history.photos.back().hash)},
+            {QStringLiteral("kind"), kindOf(*shown.snapshot, finding.id)},
             {QStringLiteral("since"), voice.date(finding.opened)}};
 }
 

@@ -25,7 +25,7 @@ namespace snugwalk {
 [[nodiscard]] QVariantList reasonChoices(const Voice &voice);
 
 /// Findings of the line's points that are not closed, most recent look first:
-/// [{id, number, words, grade, gradeText, place, photo, since}]. `number` as on the drawing, 0 = not there.
+/// [{id, number, words, grade, gradeText, place, photo, kind, since}]. `number` as on the drawing, 0 = not there.
 [[nodiscard]] QVariantList openFindingsOf(const Shown &shown, const std::vector<std::string> &points,
                                           const std::vector<Id> &numbered);
 

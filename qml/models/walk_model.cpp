@@ -56,7 +56,7 @@ void WalkModel::showTape()
     if (!m_walk || history == nullptr)
         m_tape.assign({});
     else
-        m_tape.assign(tapeRows(catalogue(), voice(), history->rig, *m_walk, m_marks, m_pending));
+        m_tape.assign(tapeRows(catalogue(), m_shown, *m_walk, m_marks, m_pending));
 }
 
 const TapeLine *WalkModel::line() const

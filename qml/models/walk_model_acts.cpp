@@ -132,7 +132,8 @@ void WalkModel::settle(int line, Result<WalkNow> now)
     Q_EMIT currentChanged();
     Q_EMIT progressChanged();
     Q_EMIT marked(line, Voice::text(slug(lineState(m_walk->tape[static_cast<std::size_t>(line)], m_marks))));
-    m_desk->changed(false);
+    // What was found changes the rig; a pass can wait until no tap comes for a moment.
+    m_desk->changed(lineState(m_walk->tape[static_cast<std::size_t>(line)], m_marks) == MarkState::Attention);
 }
 
 void WalkModel::markChosen(const MarkDraft &how)
