@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+// What the program was asked on its command line.
+#pragma once
+
+#include <optional>
+
+#include <QStringList>
+
+#include "base/result.hpp"
+#include "base/time.hpp"
+
+namespace snugwalk {
+
+struct Options {
+    QString book;         ///< logbook file; the usual one when empty
+    QString screensFolder; ///< draw every page into this folder
+    QString nmeaFile;     ///< positions from a log
+    QString language;     ///< en or es; the kept one or the system's when empty
+    std::optional<LocalTime> now; ///< a clock that stands still
+    bool selfTest = false;
+    bool help = false;
+    QString helpText;
+};
+
+/// \returns `Usage` for an unknown option or a value that cannot be read.
+[[nodiscard]] Result<Options> readOptions(const QStringList &arguments);
+
+} // namespace snugwalk

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+// Driving the window from outside.
+#include "pages.hpp"
+
+#include <QQuickWindow>
+
+#include "settled.hpp"
+#include "wiring.hpp"
+
+namespace snugwalk {
+
+const QStringList &pageNames()
+{
+    static const QStringList names = QStringLiteral("rig due logbook bench start walk lines attention look_reasons finish "
+                                                    "compare finding new_rig settings emergency")
+                                         .split(u' ');
+    return names;
+}
+
+bool openPage(Wiring &wiring, const QString &name)
+{
+    wiring.window().setProperty("currentThing", QString());
+    wiring.window().setProperty("currentPlace", name);
+    return waitUntilSettled(wiring.session(), wiring.window());
+}
+
+bool openSomeWalk(Wiring &wiring)
+{
+    if (!waitUntilSettled(wiring.session(), wiring.window()))
+        return false;
+    WalkModel &walk = *wiring.session().walk();
+    if (walk.walk() != nullptr)
+        walk.goOn();
+    else if (wiring.session().hasRig())
+        walk.start(QStringLiteral("before_road"));
+    return waitUntilSettled(wiring.session(), wiring.window());
+}
+
+} // namespace snugwalk

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+// A throw-away copy of a logbook, so that pictures and tests never write into a real one.
+#pragma once
+
+#include <memory>
+
+#include <QTemporaryDir>
+
+#include "base/result.hpp"
+
+namespace snugwalk {
+
+/// Its photos are those of the original, by a link.
+class ScratchBook {
+public:
+    /// \param book a closed logbook; an empty name gives an empty logbook.
+    /// \returns `NotFound` or `Io`.
+    [[nodiscard]] static Result<ScratchBook> copyOf(const QString &book);
+    [[nodiscard]] QString file() const { return m_folder->filePath(QStringLiteral("copy.snugwalk")); }
+
+private:
+    std::unique_ptr<QTemporaryDir> m_folder = std::make_unique<QTemporaryDir>();
+};
+
+} // namespace snugwalk

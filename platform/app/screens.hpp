@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+// A picture of every page in every size, theme and language.
+#pragma once
+
+#include <QString>
+
+#include "base/result.hpp"
+
+namespace snugwalk {
+
+class Wiring;
+
+/// Writes page-size-theme-language.png into `folder`. \returns `Io` when a picture cannot be written or a
+/// page never stands still.
+[[nodiscard]] Status drawScreens(Wiring &wiring, const QString &folder);
+
+} // namespace snugwalk

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: Apache-2.0
+// Building the parts in order and opening the window.
+#include "wiring.hpp"
+
+#include <QDir>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QStandardPaths>
+
+#include "data/embedded.hpp"
+#include "device/device.hpp"
+#include "photo_provider.hpp"
+#include "position/make_position.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr const char *fontFolder = ":/qt/qml/Snugwalk/Style/fonts";
+constexpr int bodyPixels = 17;
+
+void loadFonts()
+{
+    for (const QString &name : QDir(QLatin1String(fontFolder)).entryList(QDir::Files)) {
+        if (name.endsWith(QStringLiteral(".otf")) || name.endsWith(QStringLiteral(".woff2")))
+            QFontDatabase::addApplicationFont(QLatin1String(fontFolder) + u'/' + name);
+    }
+    QFont font(QStringLiteral("Atkinson Hyperlegible Next"));
+    font.setPixelSize(bodyPixels);
+    QGuiApplication::setFont(font);
+}
+
+QString systemLanguage()
+{
+    const QString code = QLocale::system().name().section(u'_', 0, 0);
+    return code == QStringLiteral("es") ? code : QStringLiteral("en");
+}
+
+Result<Logbook> openBook(const QString &file, const Clock &clock, IdSource &ids)
+{
+    const std::filesystem::path path = file.toStdString();
+    std::error_code fault;
+    std::filesystem::create_directories(path.parent_path(), fault); // what fails here, `open` tells
+    const Result<DeviceKey> key = deviceKey(dataFolder());
+    if (!key)
+        return key.error();
+    return Logbook::open(file.toStdString(), {*key, deviceLabel(), &clock, &ids, true});
+}
+
+} // namespace
+
+QString usualBook()
+{
+    return QString::fromStdString((dataFolder() / "logbook.snugwalk").string());
+}
+
+Wiring::~Wiring() = default;
+
+Result<std::unique_ptr<Wiring>> Wiring::make(const Options &options, Mode mode)
+{
+    std::unique_ptr<Wiring> wiring(new Wiring);
+    if (options.now)
+        wiring->m_clock = std::make_unique<FixedClock>(*options.now);
+    else
+        wiring->m_clock = std::make_unique<SystemClock>();
+    wiring->m_bookFile = options.book.isEmpty() ? usualBook() : options.book;
+    loadFonts();
+    SNUG_TRY(wiring->makePosition(options, mode));
+    wiring->makeSession(options, mode);
+    SNUG_TRY(wiring->loadPages());
+    return wiring;
+}
+
+Status Wiring::makePosition(const Options &options, Mode mode)
+{
+    if (!options.nmeaFile.isEmpty()) {
+        const std::string log = options.nmeaFile.toStdString();
+        auto source = mode == Mode::Still ? lastOfNmea(log) : nmeaPosition(log);
+        if (!source)
+            return source.error();
+        m_position = std::move(source).value();
+    } else if (mode == Mode::Live) {
+        m_position = systemPosition();
+    }
+    return done();
+}
+
+void Wiring::makeSession(const Options &options, Mode mode)
+{
+    AppParts parts;
+    parts.catalogue = &productCatalogue();
+    parts.texts = [](std::string_view language) { return productTexts(language); };
+    parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] { return openBook(file, *clock, *ids); };
+    parts.codec = &m_codec;
+    parts.clock = m_clock.get();
+    parts.position = m_position.get();
+    parts.still = mode == Mode::Still;
+    if (mode == Mode::Live) {
+        const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
+        parts.preferencesFile = folder + QStringLiteral("/preferences.ini");
+        parts.preferences = readPreferences(parts.preferencesFile);
+    }
+    if (!options.language.isEmpty())
+        parts.preferences.language = options.language;
+    if (parts.preferences.language.isEmpty())
+        parts.preferences.language = systemLanguage();
+    parts.speak = [this](const QString &language) { speak(language); };
+    m_session = std::make_unique<Session>(std::move(parts));
+}
+
+void Wiring::speak(const QString &language)
+{
+    QCoreApplication::removeTranslator(&m_translator);
+    if (m_translator.load(QStringLiteral(":/i18n/snugwalk_") + language))
+        QCoreApplication::installTranslator(&m_translator);
+}
+
+Status Wiring::loadPages()
+{
+    m_engine = std::make_unique<QQmlApplicationEngine>();
+    m_engine->addImportPath(QStringLiteral(":/qt/qml"));
+    const std::filesystem::path photos = m_bookFile.toStdString() + ".photos";
+    m_engine->addImageProvider(QStringLiteral("photo"), new PhotoProvider(photos)); // the engine owns it
+    m_engine->setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(m_session.get())}});
+    m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Snugwalk/App/Main.qml")));
+    if (!m_engine->rootObjects().isEmpty())
+        m_window = qobject_cast<QQuickWindow *>(m_engine->rootObjects().first());
+    if (m_window == nullptr)
+        return Error{Errc::Corrupt, "the pages cannot be loaded", "Main.qml", "install the program again"};
+    QObject::connect(m_session.get(), &Session::languageChanged, m_engine.get(), [this] { m_engine->retranslate(); });
+    return done();
+}
+
+} // namespace snugwalk

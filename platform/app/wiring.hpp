@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+// Everything the running app is made of, put together once.
+#pragma once
+
+#include <memory>
+
+#include <QQmlApplicationEngine>
+#include <QTranslator>
+
+#include "base/time.hpp"
+#include "image/qt_codec.hpp"
+#include "keys/hash.hpp"
+#include "options.hpp"
+#include "position_source.hpp"
+#include "session.hpp"
+
+class QQuickWindow;
+
+namespace snugwalk {
+
+class Wiring {
+public:
+    /// Still: nothing moves, nothing is kept between runs, no receiver is asked.
+    enum class Mode { Live, Still };
+
+    /// Opens the window. \returns `Io` when the pages cannot be loaded, errors of the position log.
+    [[nodiscard]] static Result<std::unique_ptr<Wiring>> make(const Options &options, Mode mode);
+    ~Wiring();
+    Wiring(const Wiring &) = delete;
+    Wiring &operator=(const Wiring &) = delete;
+
+    [[nodiscard]] Session &session() { return *m_session; }
+    [[nodiscard]] QQuickWindow &window() { return *m_window; }
+
+private:
+    Wiring() = default;
+    [[nodiscard]] Status makePosition(const Options &options, Mode mode);
+    void makeSession(const Options &options, Mode mode);
+    [[nodiscard]] Status loadPages();
+    void speak(const QString &language);
+
+    // Order matters: each member outlives those below it.
+    std::unique_ptr<Clock> m_clock;
+    RandomIds m_ids;
+    QtCodec m_codec;
+    QTranslator m_translator;
+    QString m_bookFile;
+    std::unique_ptr<PositionSource> m_position;
+    std::unique_ptr<Session> m_session;
+    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    QQuickWindow *m_window = nullptr;
+};
+
+/// ~/…/logbook.snugwalk in the app's own folder.
+[[nodiscard]] QString usualBook();
+
+} // namespace snugwalk
