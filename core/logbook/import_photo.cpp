@@ -46,12 +46,12 @@ Result<Photo> importPhotoFile(Logbook &book, const std::string &file, const Imag
     if (!bytes)
         return bytes.error();
     Result<Photo> photo = importPhoto(book, *bytes, codec, of, doer);
-    if (!photo && photo.error().where.empty()) {
-        Error error = photo.error();
-        error.where = file;
-        return error;
-    }
-    return photo;
+    if (photo)
+        return photo;
+    Error error = photo.error();
+    if (error.where.find(file) == std::string::npos)
+        error.where = error.where.empty() ? file : file + ", " + error.where;
+    return error;
 }
 
 Result<Id> latestLook(Logbook &book, const Id &finding)

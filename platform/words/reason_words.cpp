@@ -42,7 +42,7 @@ std::string callCounts(const RigState &s, const Texts &texts)
 // Reasons whose sentence takes its word or its number as %1.
 constexpr std::array plainReasons = {std::string_view("last_look"), std::string_view("mended"),
                                      std::string_view("distance_used"), std::string_view("usage"),
-                                     std::string_view("months"), std::string_view("never_looked"),
+                                     std::string_view("never_looked"),
                                      std::string_view("limit_left_out")};
 
 } // namespace
@@ -52,6 +52,8 @@ std::string reasonWords(const Reason &reason, const Texts &texts, UnitSystem uni
     const std::string amount = reason.si ? formatFor(reason.dimension, *reason.si, units) : "";
     if (reason.slug == "event")
         return texts.word("events", reason.detail);
+    if (reason.slug == "months")
+        return texts.phrase(amount == "1" ? "months_1" : "months_n", {amount});
     if (reason.slug == "wheel_fitted")
         return texts.phrase("wheel_fitted", {reason.detail, amount});
     if (reason.slug == "could_not_look")
