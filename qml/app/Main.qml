@@ -33,7 +33,7 @@ Window {
         root.currentPlace = place;
     }
     function back() {
-        const last = root.trail.length ? root.trail[root.trail.length - 1] : { place: "rig", thing: "" };
+        const last = root.trail.length ? root.trail[root.trail.length - 1] : { place: root.session.walk.active ? "walk" : "rig", thing: "" };
         root.trail = root.trail.slice(0, -1);
         root.currentThing = last.thing;
         root.currentPlace = last.place;
@@ -128,7 +128,7 @@ Window {
             }
             HomeBar { visible: root.home && !root.wide && !root.alone; Layout.fillWidth: true }
             PageFoot {
-                visible: !root.home && root.currentPlace !== "emergency" && root.currentPlace !== "walk"
+                visible: root.currentPlace !== "emergency" && (!root.session.hasRig || !root.home && root.currentPlace !== "walk")
                 backable: root.session.hasRig
                 Layout.fillWidth: true
                 onBack: root.back()

@@ -8,13 +8,15 @@ RowLayout {
     id: root
 
     required property Flickable scroll
+    /// Height the scroll would have without this; what fits in it needs no turning.
+    required property real whole
     readonly property real room: Math.max(0, root.scroll.contentHeight - root.scroll.height)
 
     function turn(pages: real) {
         root.scroll.contentY = Math.max(0, Math.min(root.room, root.scroll.contentY + pages * root.scroll.height * 0.8));
     }
 
-    visible: Tone.gloves && root.room > 1
+    visible: Tone.gloves && root.scroll.contentHeight > root.whole + 1
     spacing: Tone.gap
 
     ActButton {

@@ -10,6 +10,12 @@ T.AbstractButton {
     /// What a screen reader says; the visible words by default.
     property string spoken: root.text
 
+    /// What a tap does, for keys, screen readers and tests.
+    function press() {
+        if (root.enabled)
+            root.clicked();
+    }
+
     implicitWidth: Math.max(Tone.target, root.implicitContentWidth + root.leftPadding + root.rightPadding)
     implicitHeight: Math.max(Tone.target, root.implicitContentHeight + root.topPadding + root.bottomPadding)
     focusPolicy: Qt.StrongFocus
@@ -19,10 +25,10 @@ T.AbstractButton {
     Accessible.checkable: root.checkable
     Accessible.checked: root.checked
     Accessible.focusable: true
-    Accessible.onPressAction: root.click()
+    Accessible.onPressAction: root.press()
 
-    Keys.onReturnPressed: root.click()
-    Keys.onEnterPressed: root.click()
+    Keys.onReturnPressed: root.press()
+    Keys.onEnterPressed: root.press()
 
     FocusEdge { around: root; shown: root.visualFocus }
 }

@@ -57,6 +57,7 @@ Item {
     MoreWord {
         id: turns
         scroll: flick
+        whole: root.height
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap }
     }
 }

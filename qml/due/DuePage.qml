@@ -71,5 +71,5 @@ Item {
             quiet: true
         }
     }
-    MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
+    MoreWord { id: turns; scroll: list; whole: root.height - (root.cramped ? 0 : head.height); anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
 }

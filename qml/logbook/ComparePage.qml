@@ -35,5 +35,5 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         delegate: CompareRow { width: ListView.view.width }
     }
-    MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
+    MoreWord { id: turns; scroll: list; whole: root.height; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
 }

@@ -77,7 +77,7 @@ ColumnLayout {
         Layout.rightMargin: Tone.margin - 4
         BodyText { visible: strip.count === 0; text: qsTr("No photo yet."); quiet: true; x: 4 }
     }
-    MoreWord { scroll: strip.visible ? strip : list; Layout.fillWidth: true; Layout.margins: Tone.gap }
+    MoreWord { scroll: strip.visible ? strip : list; whole: 0; Layout.fillWidth: true; Layout.margins: Tone.gap }
     ActButton {
         visible: root.shelf === "walks" && list.count > 1
         text: root.pair.length === 2 ? qsTr("Compare these two") : qsTr("Compare the last two")

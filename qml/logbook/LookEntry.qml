@@ -18,6 +18,7 @@ ColumnLayout {
     BodyText { text: [root.look.gradeText, root.look.extentText].filter(one => one).join("; "); Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.look.note ?? ""; level: "small"; Layout.fillWidth: true }
     Flow {
+        id: strip
         visible: (root.look.photos?.length ?? 0) > 0
         spacing: Tone.gap
         Layout.fillWidth: true
@@ -25,7 +26,7 @@ ColumnLayout {
             model: root.look.photos ?? []
             PhotoTile {
                 required property string modelData
-                width: Math.min(parent.width, Tone.px(180))
+                width: Math.min(strip.width, Tone.px(180))
                 height: width * 0.75
                 photo: modelData
                 caption: root.look.date

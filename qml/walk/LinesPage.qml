@@ -48,5 +48,5 @@ Item {
             background: Rectangle { color: line.ListView.isCurrentItem ? Tone.band : "transparent"; Rule { width: parent.width; anchors.bottom: parent.bottom } }
         }
     }
-    MoreWord { id: turns; scroll: list; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
+    MoreWord { id: turns; scroll: list; whole: root.height; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }
 }

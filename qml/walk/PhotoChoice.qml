@@ -28,6 +28,7 @@ ColumnLayout {
         Repeater {
             model: root.photos
             PhotoTile {
+                id: tile
                 required property string modelData
                 required property int index
                 width: 132
@@ -37,7 +38,7 @@ ColumnLayout {
                     text: qsTr("leave out", "a photo")
                     level: Tone.small
                     anchors { right: parent.right; bottom: parent.bottom }
-                    onClicked: root.photos = root.photos.filter((_, at) => at !== parent.index)
+                    onClicked: root.photos = root.photos.filter((_, at) => at !== tile.index)
                 }
             }
         }

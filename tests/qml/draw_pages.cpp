@@ -36,7 +36,8 @@ int main(int argc, char *argv[])
         return 2;
     }
     QTranslator translator;
-    if (translator.load(QStringLiteral(":/i18n/snugwalk_%1.qm").arg(words[4])))
+    const QString catalogue = QStringLiteral("snugwalk_%1").arg(words[4]);
+    if (translator.load(catalogue, QStringLiteral(":/i18n")) || translator.load(catalogue, app.applicationDirPath()))
         QCoreApplication::installTranslator(&translator);
 
     snugwalk::RowsModel::registerType();

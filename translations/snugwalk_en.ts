@@ -1,0 +1,2192 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>ActButton</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>name of a button, what it leads to</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPage</name>
+    <message>
+        <source>Placard pressure, cold</source>
+        <translation>Placard pressure, cold</translation>
+    </message>
+    <message>
+        <source>Largest pressure of tire or wheel</source>
+        <translation>Largest pressure of tire or wheel</translation>
+    </message>
+    <message>
+        <source>Pressure now</source>
+        <translation>Pressure now</translation>
+    </message>
+    <message>
+        <source>Air now</source>
+        <translation>Air now</translation>
+    </message>
+    <message>
+        <source>Coldest start to come</source>
+        <translation>Coldest start to come</translation>
+    </message>
+    <message>
+        <source>Height above the sea now</source>
+        <translation>Height above the sea now</translation>
+    </message>
+    <message>
+        <source>Height above the sea then</source>
+        <translation>Height above the sea then</translation>
+    </message>
+    <message>
+        <source>Tire pressure</source>
+        <translation>Tire pressure</translation>
+    </message>
+</context>
+<context>
+    <name>BookRows</name>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <translation>
+            <numerusform>%n pass</numerusform>
+            <numerusform>%n passes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n attention</source>
+        <translation>
+            <numerusform>%n attention</numerusform>
+            <numerusform>%n attentions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not look</source>
+        <translation>
+            <numerusform>%n could not look</numerusform>
+            <numerusform>%n could not look</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not fitted</source>
+        <translation>
+            <numerusform>%n not fitted</numerusform>
+            <numerusform>%n not fitted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <translation>
+            <numerusform>%n not looked at</numerusform>
+            <numerusform>%n not looked at</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>road not known</source>
+        <translation>road not known</translation>
+    </message>
+    <message>
+        <source>smooth road</source>
+        <translation>smooth road</translation>
+    </message>
+    <message>
+        <source>broken road</source>
+        <translation>broken road</translation>
+    </message>
+    <message>
+        <source>gravel</source>
+        <translation>gravel</translation>
+    </message>
+    <message>
+        <source>washboard</source>
+        <translation>washboard</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>track</translation>
+    </message>
+</context>
+<context>
+    <name>CautionCard</name>
+    <message>
+        <source>read: go on</source>
+        <comment>cautions were read</comment>
+        <translation>read: go on</translation>
+    </message>
+    <message>
+        <source>read: the next</source>
+        <comment>a caution was read</comment>
+        <translation>read: the next</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>question: answer</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CompareRow</name>
+    <message>
+        <source>%1: then %2, now %3, %4</source>
+        <comment>point: state, state, change</comment>
+        <translation>%1: then %2, now %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>Comparison</name>
+    <message>
+        <source>new</source>
+        <translation>new</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>worse</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>same</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>better</translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation>mended</translation>
+    </message>
+    <message>
+        <source>gone, without a mend</source>
+        <translation>gone, without a mend</translation>
+    </message>
+    <message>
+        <source>not looked at</source>
+        <translation>not looked at</translation>
+    </message>
+    <message>
+        <source>first look</source>
+        <translation>first look</translation>
+    </message>
+    <message>
+        <source>no longer fitted</source>
+        <translation>no longer fitted</translation>
+    </message>
+    <message>
+        <source>%1: %2, was %3</source>
+        <comment>reading, now, then</comment>
+        <translation>%1: %2, was %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>defect: change</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number of points, what became of them</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, against %3</source>
+        <comment>kind of walk, date now, date then</comment>
+        <translation>%1, %2, against %3</translation>
+    </message>
+</context>
+<context>
+    <name>CurrentLine</name>
+    <message>
+        <source>all of them</source>
+        <comment>points of one line</comment>
+        <translation>all of them</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: state</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Pass: %1</source>
+        <comment>what it takes</comment>
+        <translation>Pass: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DuePage</name>
+    <message>
+        <source>Due</source>
+        <comment>heading: what is due when</comment>
+        <translation>Due</translation>
+    </message>
+    <message>
+        <source>Line: early to late. Ring: likely. Upright: today.</source>
+        <translation>Line: early to late. Ring: likely. Upright: today.</translation>
+    </message>
+    <message>
+        <source>Nothing is worked out yet: the bands come with the first walk.</source>
+        <translation>Nothing is worked out yet: the bands come with the first walk.</translation>
+    </message>
+</context>
+<context>
+    <name>DueRow</name>
+    <message>
+        <source>early %1, likely %2, late %3</source>
+        <comment>dates</comment>
+        <translation>early %1, likely %2, late %3</translation>
+    </message>
+</context>
+<context>
+    <name>EmergencyCard</name>
+    <message>
+        <source>back</source>
+        <comment>to where one was</comment>
+        <translation>back</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorLine</name>
+    <message>
+        <source>read</source>
+        <comment>puts a message away</comment>
+        <translation>read</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorText</name>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>Not understood: %1</translation>
+    </message>
+    <message>
+        <source>Check what was typed, and try once more.</source>
+        <translation>Check what was typed, and try once more.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be true: %1</source>
+        <translation>Beyond what can be true: %1</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit.</source>
+        <translation>Check the number and its unit.</translation>
+    </message>
+    <message>
+        <source>This version cannot do that: %1</source>
+        <translation>This version cannot do that: %1</translation>
+    </message>
+    <message>
+        <source>Install the newest version, or use another file.</source>
+        <translation>Install the newest version, or use another file.</translation>
+    </message>
+    <message>
+        <source>Not found: %1</source>
+        <translation>Not found: %1</translation>
+    </message>
+    <message>
+        <source>It may have been moved. Choose it again.</source>
+        <translation>It may have been moved. Choose it again.</translation>
+    </message>
+    <message>
+        <source>Something else has it: %1</source>
+        <translation>Something else has it: %1</translation>
+    </message>
+    <message>
+        <source>Close other programs that use this logbook, then try once more.</source>
+        <translation>Close other programs that use this logbook, then try once more.</translation>
+    </message>
+    <message>
+        <source>The disk refused: %1</source>
+        <translation>The disk refused: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was lost before this. See that the disk is there, has room and may be written to.</source>
+        <translation>Nothing was lost before this. See that the disk is there, has room and may be written to.</translation>
+    </message>
+    <message>
+        <source>Damaged: %1</source>
+        <translation>Damaged: %1</translation>
+    </message>
+    <message>
+        <source>Stop writing to it and open a backup.</source>
+        <translation>Stop writing to it and open a backup.</translation>
+    </message>
+    <message>
+        <source>No connection: %1</source>
+        <translation>No connection: %1</translation>
+    </message>
+    <message>
+        <source>Try once more where there is a network.</source>
+        <translation>Try once more where there is a network.</translation>
+    </message>
+    <message>
+        <source>How much it is was not understood.</source>
+        <translation>How much it is was not understood.</translation>
+    </message>
+    <message>
+        <source>Write for example 14 mm, 1/2 in or 3.</source>
+        <translation>Write for example 14 mm, 1/2 in or 3.</translation>
+    </message>
+    <message>
+        <source>A reading was not understood: %1</source>
+        <translation>A reading was not understood: %1</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit, for example 380 kPa or 55 psi.</source>
+        <translation>Write the number with its unit, for example 380 kPa or 55 psi.</translation>
+    </message>
+    <message>
+        <source>It is not said what is wrong.</source>
+        <translation>It is not said what is wrong.</translation>
+    </message>
+    <message>
+        <source>Choose what it looks like.</source>
+        <translation>Choose what it looks like.</translation>
+    </message>
+    <message>
+        <source>It is not said how bad it is.</source>
+        <translation>It is not said how bad it is.</translation>
+    </message>
+    <message>
+        <source>Choose one of the five grades.</source>
+        <translation>Choose one of the five grades.</translation>
+    </message>
+    <message>
+        <source>It is not said why it could not be looked at.</source>
+        <translation>It is not said why it could not be looked at.</translation>
+    </message>
+    <message>
+        <source>Choose a reason.</source>
+        <translation>Choose a reason.</translation>
+    </message>
+    <message>
+        <source>The spot is not on this rig.</source>
+        <translation>The spot is not on this rig.</translation>
+    </message>
+    <message>
+        <source>Point at the drawing once more.</source>
+        <translation>Point at the drawing once more.</translation>
+    </message>
+</context>
+<context>
+    <name>FindingList</name>
+    <message>
+        <source>Nothing found is open. What was not looked at is not known.</source>
+        <translation>Nothing found is open. What was not looked at is not known.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open finding(s)</source>
+        <comment>heading over the list</comment>
+        <translation>
+            <numerusform>%n open finding</numerusform>
+            <numerusform>%n open findings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FindingRow</name>
+    <message>
+        <source>finding %1: %2, %3, %4</source>
+        <comment>number, what, how bad, call</comment>
+        <translation>finding %1: %2, %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>FindingSheet</name>
+    <message>
+        <source>still there, the same</source>
+        <translation>still there, the same</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>worse</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>better</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>gone</translation>
+    </message>
+    <message>
+        <source>Finding %1 now</source>
+        <comment>number</comment>
+        <translation>Finding %1 now</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>or</translation>
+    </message>
+    <message>
+        <source>something new here</source>
+        <translation>something new here</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>What</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>How much</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>such as 60 mm, or 2 of 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <comment>who, where on earth</comment>
+        <translation>%1, at %2</translation>
+    </message>
+    <message>
+        <source>Write down: gone</source>
+        <translation>Write down: gone</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Write down</translation>
+    </message>
+    <message>
+        <source>first tell whether it is one of these</source>
+        <translation>first tell whether it is one of these</translation>
+    </message>
+    <message>
+        <source>first tell what it is and how bad</source>
+        <translation>first tell what it is and how bad</translation>
+    </message>
+    <message>
+        <source>first tell how bad it is now</source>
+        <translation>first tell how bad it is now</translation>
+    </message>
+</context>
+<context>
+    <name>FinishPage</name>
+    <message>
+        <source>End of the walk</source>
+        <translation>End of the walk</translation>
+    </message>
+    <message>
+        <source>Stop here</source>
+        <translation>Stop here</translation>
+    </message>
+    <message>
+        <source>lines with an attention</source>
+        <translation>lines with an attention</translation>
+    </message>
+    <message>
+        <source>lines passed</source>
+        <translation>lines passed</translation>
+    </message>
+    <message>
+        <source>lines not fitted</source>
+        <translation>lines not fitted</translation>
+    </message>
+    <message>
+        <source>lines without a look</source>
+        <translation>lines without a look</translation>
+    </message>
+    <message>
+        <source>Every line got a mark. This says what was looked at, not that nothing will fail.</source>
+        <translation>Every line got a mark. This says what was looked at, not that nothing will fail.</translation>
+    </message>
+    <message>
+        <source>Not looked at; press one to go there:</source>
+        <translation>Not looked at; press one to go there:</translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation>Leave it open</translation>
+    </message>
+    <message>
+        <source>it goes on at the same line</source>
+        <translation>it goes on at the same line</translation>
+    </message>
+    <message>
+        <source>Finish the walk</source>
+        <translation>Finish the walk</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) stay without a look</source>
+        <translation>
+            <numerusform>%n line stays without a look</numerusform>
+            <numerusform>%n lines stay without a look</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Glyph</name>
+    <message>
+        <source>not yet looked at</source>
+        <comment>state of a point</comment>
+        <translation>not yet looked at</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>state of a point</comment>
+        <translation>pass</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>watch</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>mend soon</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <comment>call</comment>
+        <translation>hold</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>state of a point</comment>
+        <translation>could not look</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>state of a point</comment>
+        <translation>not fitted</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>state of a point</comment>
+        <translation>attention</translation>
+    </message>
+</context>
+<context>
+    <name>GradeChoice</name>
+    <message>
+        <source>How bad</source>
+        <translation>How bad</translation>
+    </message>
+    <message>
+        <source>grade %1: %2</source>
+        <comment>how bad, in words</comment>
+        <translation>grade %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPage</name>
+    <message>
+        <source>No finding is open.</source>
+        <translation>No finding is open.</translation>
+    </message>
+    <message>
+        <source>mended %1</source>
+        <comment>date</comment>
+        <translation>mended %1</translation>
+    </message>
+</context>
+<context>
+    <name>LabelRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LogbookPage</name>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbook</translation>
+    </message>
+    <message>
+        <source>walks</source>
+        <translation>walks</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <translation>trips</translation>
+    </message>
+    <message>
+        <source>mends</source>
+        <translation>mends</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>photos</translation>
+    </message>
+    <message>
+        <source>No walk yet.</source>
+        <translation>No walk yet.</translation>
+    </message>
+    <message>
+        <source>No trip yet.</source>
+        <translation>No trip yet.</translation>
+    </message>
+    <message>
+        <source>No mend yet.</source>
+        <translation>No mend yet.</translation>
+    </message>
+    <message>
+        <source>No photo yet.</source>
+        <translation>No photo yet.</translation>
+    </message>
+    <message>
+        <source>Compare these two</source>
+        <translation>Compare these two</translation>
+    </message>
+    <message>
+        <source>Compare the last two</source>
+        <translation>Compare the last two</translation>
+    </message>
+    <message>
+        <source>or press one more</source>
+        <translation>or press one more</translation>
+    </message>
+    <message>
+        <source>or press two of them</source>
+        <translation>or press two of them</translation>
+    </message>
+</context>
+<context>
+    <name>LookEntry</name>
+    <message>
+        <source>%1, by %2</source>
+        <comment>date, person</comment>
+        <translation>%1, by %2</translation>
+    </message>
+</context>
+<context>
+    <name>MarkBar</name>
+    <message>
+        <source>Pass</source>
+        <comment>mark</comment>
+        <translation>Pass</translation>
+    </message>
+    <message>
+        <source>Attention</source>
+        <comment>mark</comment>
+        <translation>Attention</translation>
+    </message>
+</context>
+<context>
+    <name>MendForm</name>
+    <message>
+        <source>Write down a mend</source>
+        <translation>Write down a mend</translation>
+    </message>
+    <message>
+        <source>What kind of work</source>
+        <translation>What kind of work</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>What was done</translation>
+    </message>
+    <message>
+        <source>With what: parts, sealant, size</source>
+        <translation>With what: parts, sealant, size</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minutes</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Cost</translation>
+    </message>
+    <message>
+        <source>Brakes, gas, mains and tires: by licensed people, and to the maker&apos;s figures.</source>
+        <translation>Brakes, gas, mains and tires: by licensed people, and to the maker&apos;s figures.</translation>
+    </message>
+    <message>
+        <source>Write down the mend</source>
+        <translation>Write down the mend</translation>
+    </message>
+    <message>
+        <source>first tell what kind of work</source>
+        <translation>first tell what kind of work</translation>
+    </message>
+</context>
+<context>
+    <name>MoreWord</name>
+    <message>
+        <source>further up</source>
+        <comment>turn the page without a swipe</comment>
+        <translation>further up</translation>
+    </message>
+    <message>
+        <source>further down</source>
+        <comment>turn the page without a swipe</comment>
+        <translation>further down</translation>
+    </message>
+</context>
+<context>
+    <name>OpenFinding</name>
+    <message>
+        <source>Finding %1 since %2: %3</source>
+        <comment>number, date, what</comment>
+        <translation>Finding %1 since %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>PageFoot</name>
+    <message>
+        <source>back</source>
+        <comment>to where one was</comment>
+        <translation>back</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergency</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoChoice</name>
+    <message>
+        <source>Photos: none yet</source>
+        <translation>Photos: none yet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <comment>a photo</comment>
+        <translation>leave out</translation>
+    </message>
+    <message>
+        <source>photo from a file</source>
+        <translation>photo from a file</translation>
+    </message>
+    <message>
+        <source>photo from the camera</source>
+        <translation>photo from the camera</translation>
+    </message>
+    <message>
+        <source>Photos of the finding</source>
+        <translation>Photos of the finding</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.heic)</source>
+        <translation>Photos (*.jpg *.jpeg *.png *.heic)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPair</name>
+    <message>
+        <source>then, %1</source>
+        <comment>photo</comment>
+        <translation>then, %1</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <comment>earlier walk</comment>
+        <translation>then</translation>
+    </message>
+    <message>
+        <source>now, %1</source>
+        <comment>photo</comment>
+        <translation>now, %1</translation>
+    </message>
+    <message>
+        <source>then, in its place</source>
+        <translation>then, in its place</translation>
+    </message>
+    <message>
+        <source>now; press for then</source>
+        <translation>now; press for then</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>later walk</comment>
+        <translation>now</translation>
+    </message>
+    <message>
+        <source>shows then in the place of now</source>
+        <translation>shows then in the place of now</translation>
+    </message>
+    <message>
+        <source>now; press to see then in its place</source>
+        <translation>now; press to see then in its place</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoTile</name>
+    <message>
+        <source>photo</source>
+        <translation>photo</translation>
+    </message>
+    <message>
+        <source>photo: %1</source>
+        <translation>photo: %1</translation>
+    </message>
+    <message>
+        <source>no photo</source>
+        <translation>no photo</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceBar</name>
+    <message>
+        <source>Rig</source>
+        <comment>place: the drawing of the rig</comment>
+        <translation>Rig</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <comment>place: what is due when</comment>
+        <translation>Due</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <comment>place: walks, trips, mends</comment>
+        <translation>Logbook</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <comment>place: worked computations</comment>
+        <translation>Bench</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergency</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceChoice</name>
+    <message>
+        <source>kerb side</source>
+        <comment>face of the rig</comment>
+        <translation>kerb side</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <comment>face of the rig</comment>
+        <translation>road side</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <comment>face of the rig</comment>
+        <translation>front</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <comment>face of the rig</comment>
+        <translation>rear</translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <comment>face of the rig</comment>
+        <translation>from above</translation>
+    </message>
+    <message>
+        <source>underneath</source>
+        <comment>face of the rig</comment>
+        <translation>underneath</translation>
+    </message>
+    <message>
+        <source>%1 from the front, %2 up</source>
+        <comment>lengths</comment>
+        <translation>%1 from the front, %2 up</translation>
+    </message>
+    <message>
+        <source>not told yet</source>
+        <translation>not told yet</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <comment>place on the rig</comment>
+        <translation>Where: %1</translation>
+    </message>
+    <message>
+        <source>touch the spot</source>
+        <translation>touch the spot</translation>
+    </message>
+    <message>
+        <source>or at a named place</source>
+        <translation>or at a named place</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceView</name>
+    <message>
+        <source>Opening the logbook …</source>
+        <translation>Opening the logbook …</translation>
+    </message>
+</context>
+<context>
+    <name>PressureForm</name>
+    <message>
+        <source>Not understood: %1. Write the number with its unit.</source>
+        <translation>Not understood: %1. Write the number with its unit.</translation>
+    </message>
+    <message>
+        <source>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</source>
+        <translation>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</translation>
+    </message>
+    <message>
+        <source>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</source>
+        <translation>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</translation>
+    </message>
+    <message>
+        <source>The tire was warm: this shows only that it is not low.</source>
+        <translation>The tire was warm: this shows only that it is not low.</translation>
+    </message>
+    <message>
+        <source>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</source>
+        <translation>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be true: %1. Check the number and its unit.</source>
+        <translation>Beyond what can be true: %1. Check the number and its unit.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message>
+        <source>Set now</source>
+        <translation>Set now</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</source>
+        <translation>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</translation>
+    </message>
+    <message>
+        <source>Shown at the coldest start, when no air goes in or out</source>
+        <translation>Shown at the coldest start, when no air goes in or out</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingEntry</name>
+    <message>
+        <source>last time %1</source>
+        <comment>a reading</comment>
+        <translation>last time %1</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <comment>quantity, unit</comment>
+        <translation>%1, in %2</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>reading</translation>
+    </message>
+</context>
+<context>
+    <name>Readings</name>
+    <message>
+        <source>%1 on %2</source>
+        <comment>last reading, date</comment>
+        <translation>%1 on %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>limits</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>at least %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>at most %1</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure: not typed in</source>
+        <translation>maker&apos;s figure: not typed in</translation>
+    </message>
+    <message>
+        <source>Not understood. Write it for example as %1.</source>
+        <translation>Not understood. Write it for example as %1.</translation>
+    </message>
+    <message>
+        <source>%1 is outside the limit (%2, %3). Consider attention.</source>
+        <translation>%1 is outside the limit (%2, %3). Consider attention.</translation>
+    </message>
+</context>
+<context>
+    <name>Reason</name>
+    <message>
+        <source>Water gets in if it fails.</source>
+        <translation>Water gets in if it fails.</translation>
+    </message>
+    <message>
+        <source>It matters on the road.</source>
+        <translation>It matters on the road.</translation>
+    </message>
+    <message>
+        <source>Fire, gas or fumes if it fails.</source>
+        <translation>Fire, gas or fumes if it fails.</translation>
+    </message>
+    <message>
+        <source>It touches health.</source>
+        <translation>It touches health.</translation>
+    </message>
+    <message>
+        <source>Someone can be hurt at camp.</source>
+        <translation>Someone can be hurt at camp.</translation>
+    </message>
+    <message>
+        <source>It is a matter of looks.</source>
+        <translation>It is a matter of looks.</translation>
+    </message>
+    <message>
+        <source>It is a matter of comfort.</source>
+        <translation>It is a matter of comfort.</translation>
+    </message>
+    <message>
+        <source>You drive about %1 a year, by your own seasons.</source>
+        <translation>You drive about %1 a year, by your own seasons.</translation>
+    </message>
+    <message>
+        <source>Your trips so far come to about %1 a year.</source>
+        <translation>Your trips so far come to about %1 a year.</translation>
+    </message>
+    <message>
+        <source>You said about %1 a year.</source>
+        <translation>You said about %1 a year.</translation>
+    </message>
+    <message>
+        <source>You said that it does not move.</source>
+        <translation>You said that it does not move.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of how much you drive: %1 a year is taken.</source>
+        <translation>Nothing is known of how much you drive: %1 a year is taken.</translation>
+    </message>
+    <message>
+        <source>Last looked at on %1.</source>
+        <translation>Last looked at on %1.</translation>
+    </message>
+    <message>
+        <source>Could not be looked at on %1.</source>
+        <translation>Could not be looked at on %1.</translation>
+    </message>
+    <message>
+        <source>Since then: %1.</source>
+        <translation>Since then: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every %n months, counted from %1.</source>
+        <translation>
+            <numerusform>Every month, counted from %1.</numerusform>
+            <numerusform>Every %n months, counted from %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 driven since.</source>
+        <translation>%1 driven since.</translation>
+    </message>
+    <message>
+        <source>A wheel was fitted on %1; look again from %2 on.</source>
+        <translation>A wheel was fitted on %1; look again from %2 on.</translation>
+    </message>
+    <message>
+        <source>Because of: %1.</source>
+        <translation>Because of: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nobody has looked at it yet.</translation>
+    </message>
+    <message>
+        <source>A limit of zero was left out.</source>
+        <translation>A limit of zero was left out.</translation>
+    </message>
+    <message>
+        <source>Grade %1 of 5.</source>
+        <translation>Grade %1 of 5.</translation>
+    </message>
+    <message>
+        <source>The next look is taken to be %1 months away.</source>
+        <translation>The next look is taken to be %1 months away.</translation>
+    </message>
+    <message>
+        <source>The chance that it fails before then is taken as %1.</source>
+        <translation>The chance that it fails before then is taken as %1.</translation>
+    </message>
+    <message>
+        <source>The worst grade on a point of the hold list.</source>
+        <translation>The worst grade on a point of the hold list.</translation>
+    </message>
+    <message>
+        <source>It was mended; a look has to confirm it.</source>
+        <translation>It was mended; a look has to confirm it.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonsPage</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>Could not look, because</translation>
+    </message>
+    <message>
+        <source>Note, if it helps</source>
+        <translation>Note, if it helps</translation>
+    </message>
+</context>
+<context>
+    <name>RigBoard</name>
+    <message>
+        <source>kerb side</source>
+        <comment>face of the rig</comment>
+        <translation>kerb side</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <comment>face of the rig</comment>
+        <translation>road side</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <comment>face of the rig</comment>
+        <translation>front</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <comment>face of the rig</comment>
+        <translation>rear</translation>
+    </message>
+    <message>
+        <source>underneath</source>
+        <comment>face of the rig</comment>
+        <translation>underneath</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>face of the rig, how many findings</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>stand here</source>
+        <translation>stand here</translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <comment>face of the rig</comment>
+        <translation>from above</translation>
+    </message>
+    <message>
+        <source>from the ladder, or a camera on a pole</source>
+        <translation>from the ladder, or a camera on a pole</translation>
+    </message>
+</context>
+<context>
+    <name>RigForm</name>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>Not understood: %1</translation>
+    </message>
+    <message>
+        <source>Write it for example as 6.4 m or 21 ft.</source>
+        <translation>Write it for example as 6.4 m or 21 ft.</translation>
+    </message>
+    <message>
+        <source>Choose one of the list.</source>
+        <translation>Choose one of the list.</translation>
+    </message>
+    <message>
+        <source>It has no name, or a very long one.</source>
+        <translation>It has no name, or a very long one.</translation>
+    </message>
+    <message>
+        <source>Give the rig a short name.</source>
+        <translation>Give the rig a short name.</translation>
+    </message>
+    <message>
+        <source>The axles cannot be like that.</source>
+        <translation>The axles cannot be like that.</translation>
+    </message>
+    <message>
+        <source>Give each axle&apos;s distance from the front face, foremost first, for example 3.3 m.</source>
+        <translation>Give each axle&apos;s distance from the front face, foremost first, for example 3.3 m.</translation>
+    </message>
+    <message>
+        <source>This cannot be right.</source>
+        <translation>This cannot be right.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
+        <translation>Check the number and its unit, for example 6.4 m or 21 ft.</translation>
+    </message>
+</context>
+<context>
+    <name>RigHead</name>
+    <message>
+        <source>settings</source>
+        <comment>page</comment>
+        <translation>settings</translation>
+    </message>
+</context>
+<context>
+    <name>RigView</name>
+    <message>
+        <source>drawing of the rig</source>
+        <translation>drawing of the rig</translation>
+    </message>
+    <message>
+        <source>drawing of the rig, %1</source>
+        <comment>which face</comment>
+        <translation>drawing of the rig, %1</translation>
+    </message>
+    <message>
+        <source>finding %1: %2, %3</source>
+        <comment>number, what, call</comment>
+        <translation>finding %1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>RigWords</name>
+    <message>
+        <source>twin-axle</source>
+        <translation>twin-axle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n-axle</source>
+        <translation>
+            <numerusform>%n-axle</numerusform>
+            <numerusform>%n-axle</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <comment>time</comment>
+        <translation>%1 today</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hold: %1.</source>
+        <translation>
+            <numerusform>%n on hold: %1.</numerusform>
+            <numerusform>%n on hold: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No hold among the %n points looked at since %1.</source>
+        <translation>
+            <numerusform>No hold in the %n point looked at since %1.</numerusform>
+            <numerusform>No hold among the %n points looked at since %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No hold among the %n points looked at since %1 by %2.</source>
+        <translation>
+            <numerusform>No hold in the %n point looked at since %1 by %2.</numerusform>
+            <numerusform>No hold among the %n points looked at since %1 by %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not be looked at: %1.</source>
+        <translation>
+            <numerusform>%n could not be looked at: %1.</numerusform>
+            <numerusform>%n could not be looked at: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2 logged</source>
+        <translation>%1; %2 logged</translation>
+    </message>
+    <message>
+        <source>Nothing was looked at yet.</source>
+        <translation>Nothing was looked at yet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to mend soon.</source>
+        <translation>
+            <numerusform>%n to mend soon.</numerusform>
+            <numerusform>%n to mend soon.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are past due.</source>
+        <translation>
+            <numerusform>%n is past due.</numerusform>
+            <numerusform>%n are past due.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This says what was looked at, not that nothing will fail.</source>
+        <translation>This says what was looked at, not that nothing will fail.</translation>
+    </message>
+    <message>
+        <source>The worst grade on a point of the hold list.</source>
+        <translation>The worst grade on a point of the hold list.</translation>
+    </message>
+    <message>
+        <source>It is on the hold list and could not be looked at.</source>
+        <translation>It is on the hold list and could not be looked at.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonRuler</name>
+    <message>
+        <source>the year, and where the rig will be: %1</source>
+        <translation>the year, and where the rig will be: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation>Settings</translation>
+    </message>
+    <message>
+        <source>Who looks</source>
+        <comment>name written with each mark</comment>
+        <translation>Who looks</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Light</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <comment>theme</comment>
+        <translation>day</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <comment>theme</comment>
+        <translation>night</translation>
+    </message>
+    <message>
+        <source>sun, black on white</source>
+        <comment>theme</comment>
+        <translation>sun, black on white</translation>
+    </message>
+    <message>
+        <source>Gloves: larger places to press, nothing to swipe</source>
+        <translation>Gloves: larger places to press, nothing to swipe</translation>
+    </message>
+    <message>
+        <source>bare hands</source>
+        <translation>bare hands</translation>
+    </message>
+    <message>
+        <source>gloves</source>
+        <translation>gloves</translation>
+    </message>
+    <message>
+        <source>Size of words</source>
+        <translation>Size of words</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>size of words</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units shown; typing takes either</source>
+        <translation>Units shown; typing takes either</translation>
+    </message>
+    <message>
+        <source>metres, kilometres, kPa, °C</source>
+        <translation>metres, kilometres, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, miles, psi, °F</source>
+        <translation>feet, miles, psi, °F</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Language</translation>
+    </message>
+    <message>
+        <source>Rig under care</source>
+        <translation>Rig under care</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>set up another rig</translation>
+    </message>
+</context>
+<context>
+    <name>SetupForm</name>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>such as 21 ft 6 in or 6.55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>such as 6.4 m or 21 ft</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Length of the body, without the drawbar</translation>
+    </message>
+    <message>
+        <source>Width of the body</source>
+        <translation>Width of the body</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Height of the body, floor to roof</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Floor above the ground</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>Coupling to the front of the body</translation>
+    </message>
+    <message>
+        <source>Your rig</source>
+        <translation>Your rig</translation>
+    </message>
+    <message>
+        <source>Another rig</source>
+        <translation>Another rig</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
+        <translation>The drawing and the points to look at are made from this. Measures can be put right later.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <comment>of rig</comment>
+        <translation>Kind</translation>
+    </message>
+    <message>
+        <source>Practice: whose habits its lamps, plugs and gas follow</source>
+        <translation>Practice: whose habits its lamps, plugs and gas follow</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Axles, each aft of the front of the body</translation>
+    </message>
+    <message>
+        <source>such as 10 ft 10 in; 13 ft 7 in</source>
+        <translation>such as 10 ft 10 in; 13 ft 7 in</translation>
+    </message>
+    <message>
+        <source>such as 3.3 m; 4.15 m</source>
+        <translation>such as 3.3 m; 4.15 m</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>May the roof carry a person?</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Fitted to it</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answer(s) to put right, told above</source>
+        <translation>
+            <numerusform>%n answer to put right, told above</numerusform>
+            <numerusform>%n answers to put right, told above</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Draw it</source>
+        <translation>Draw it</translation>
+    </message>
+</context>
+<context>
+    <name>SetupLists</name>
+    <message>
+        <source>travel trailer</source>
+        <comment>kind of rig</comment>
+        <translation>travel trailer</translation>
+    </message>
+    <message>
+        <source>fifth wheel</source>
+        <comment>kind of rig</comment>
+        <translation>fifth wheel</translation>
+    </message>
+    <message>
+        <source>folding or pop-up trailer</source>
+        <comment>kind of rig</comment>
+        <translation>folding or pop-up trailer</translation>
+    </message>
+    <message>
+        <source>teardrop</source>
+        <comment>kind of rig</comment>
+        <translation>teardrop</translation>
+    </message>
+    <message>
+        <source>truck camper</source>
+        <comment>kind of rig</comment>
+        <translation>truck camper</translation>
+    </message>
+    <message>
+        <source>motorhome</source>
+        <comment>kind of rig</comment>
+        <translation>motorhome</translation>
+    </message>
+    <message>
+        <source>camper van</source>
+        <comment>kind of rig</comment>
+        <translation>camper van</translation>
+    </message>
+    <message>
+        <source>North America</source>
+        <comment>practice</comment>
+        <translation>North America</translation>
+    </message>
+    <message>
+        <source>Europe</source>
+        <comment>practice</comment>
+        <translation>Europe</translation>
+    </message>
+    <message>
+        <source>Australia and New Zealand</source>
+        <comment>practice</comment>
+        <translation>Australia and New Zealand</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>practice</comment>
+        <translation>other</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>answer</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes, by its maker&apos;s rating</source>
+        <comment>answer</comment>
+        <translation>yes, by its maker&apos;s rating</translation>
+    </message>
+    <message>
+        <source>not known, counts as no</source>
+        <comment>answer</comment>
+        <translation>not known, counts as no</translation>
+    </message>
+    <message>
+        <source>LP gas</source>
+        <comment>fitting</comment>
+        <translation>LP gas</translation>
+    </message>
+    <message>
+        <source>mains power</source>
+        <comment>fitting</comment>
+        <translation>mains power</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <comment>fitting</comment>
+        <translation>house battery</translation>
+    </message>
+    <message>
+        <source>solar</source>
+        <comment>fitting</comment>
+        <translation>solar</translation>
+    </message>
+    <message>
+        <source>fresh water</source>
+        <comment>fitting</comment>
+        <translation>fresh water</translation>
+    </message>
+    <message>
+        <source>waste tanks</source>
+        <comment>fitting</comment>
+        <translation>waste tanks</translation>
+    </message>
+    <message>
+        <source>roof air conditioner</source>
+        <comment>fitting</comment>
+        <translation>roof air conditioner</translation>
+    </message>
+    <message>
+        <source>awning</source>
+        <comment>fitting</comment>
+        <translation>awning</translation>
+    </message>
+    <message>
+        <source>slide-out</source>
+        <comment>fitting</comment>
+        <translation>slide-out</translation>
+    </message>
+    <message>
+        <source>lifting roof</source>
+        <comment>fitting</comment>
+        <translation>lifting roof</translation>
+    </message>
+    <message>
+        <source>baggage doors</source>
+        <comment>fitting</comment>
+        <translation>baggage doors</translation>
+    </message>
+    <message>
+        <source>entry step</source>
+        <comment>fitting</comment>
+        <translation>entry step</translation>
+    </message>
+    <message>
+        <source>ramp door</source>
+        <comment>fitting</comment>
+        <translation>ramp door</translation>
+    </message>
+    <message>
+        <source>rear rack</source>
+        <comment>fitting</comment>
+        <translation>rear rack</translation>
+    </message>
+    <message>
+        <source>tie-down rings</source>
+        <comment>fitting</comment>
+        <translation>tie-down rings</translation>
+    </message>
+    <message>
+        <source>belly pan</source>
+        <comment>fitting</comment>
+        <translation>belly pan</translation>
+    </message>
+    <message>
+        <source>leaf springs</source>
+        <comment>fitting</comment>
+        <translation>leaf springs</translation>
+    </message>
+    <message>
+        <source>electric brakes</source>
+        <comment>fitting</comment>
+        <translation>electric brakes</translation>
+    </message>
+    <message>
+        <source>overrun brakes</source>
+        <comment>fitting</comment>
+        <translation>overrun brakes</translation>
+    </message>
+    <message>
+        <source>breakaway cable</source>
+        <comment>fitting</comment>
+        <translation>breakaway cable</translation>
+    </message>
+    <message>
+        <source>safety chains</source>
+        <comment>fitting</comment>
+        <translation>safety chains</translation>
+    </message>
+    <message>
+        <source>spring bars</source>
+        <comment>fitting</comment>
+        <translation>spring bars</translation>
+    </message>
+    <message>
+        <source>jockey wheel</source>
+        <comment>fitting</comment>
+        <translation>jockey wheel</translation>
+    </message>
+    <message>
+        <source>motor mover</source>
+        <comment>fitting</comment>
+        <translation>motor mover</translation>
+    </message>
+    <message>
+        <source>grease fittings on the axles</source>
+        <comment>fitting</comment>
+        <translation>grease fittings on the axles</translation>
+    </message>
+    <message>
+        <source>seven-way plug</source>
+        <comment>fitting</comment>
+        <translation>seven-way plug</translation>
+    </message>
+    <message>
+        <source>thirteen-pin plug</source>
+        <comment>fitting</comment>
+        <translation>thirteen-pin plug</translation>
+    </message>
+    <message>
+        <source>flat-tow bar</source>
+        <comment>fitting</comment>
+        <translation>flat-tow bar</translation>
+    </message>
+    <message>
+        <source>camper tie-downs</source>
+        <comment>fitting</comment>
+        <translation>camper tie-downs</translation>
+    </message>
+</context>
+<context>
+    <name>StandDrawing</name>
+    <message>
+        <source>stand inside, here</source>
+        <translation>stand inside, here</translation>
+    </message>
+    <message>
+        <source>from the ladder, or a camera on a pole</source>
+        <translation>from the ladder, or a camera on a pole</translation>
+    </message>
+    <message>
+        <source>look from the edges</source>
+        <translation>look from the edges</translation>
+    </message>
+    <message>
+        <source>stand here</source>
+        <translation>stand here</translation>
+    </message>
+</context>
+<context>
+    <name>StartSheet</name>
+    <message>
+        <source>Start a walk</source>
+        <translation>Start a walk</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>kind of walk, what it is for</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>most likely the one for today</source>
+        <translation>most likely the one for today</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n line</numerusform>
+            <numerusform>%n lines</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, about %n minute(s)</source>
+        <comment>a walk takes</comment>
+        <translation>
+            <numerusform>, about %n minute</numerusform>
+            <numerusform>, about %n minutes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TapeRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>line of the tape, what was written</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrackSketch</name>
+    <message>
+        <source>sketch of the track</source>
+        <translation>sketch of the track</translation>
+    </message>
+</context>
+<context>
+    <name>Voice</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>date, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <comment>south latitude</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north latitude</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>west longitude</comment>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <comment>east longitude</comment>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>wheel %1</source>
+        <comment>axle number and L or R</comment>
+        <translation>wheel %1</translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation>roof</translation>
+    </message>
+    <message>
+        <source>kerb side</source>
+        <translation>kerb side</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <translation>road side</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>front</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>rear</translation>
+    </message>
+    <message>
+        <source>underside</source>
+        <translation>underside</translation>
+    </message>
+    <message>
+        <source>%1 ahead of the front</source>
+        <translation>%1 ahead of the front</translation>
+    </message>
+    <message>
+        <source>%1 from the front</source>
+        <translation>%1 from the front</translation>
+    </message>
+    <message>
+        <source>on the centre line</source>
+        <translation>on the centre line</translation>
+    </message>
+    <message>
+        <source>%1 to the kerb side</source>
+        <translation>%1 to the kerb side</translation>
+    </message>
+    <message>
+        <source>%1 to the road side</source>
+        <translation>%1 to the road side</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 up</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure</source>
+        <translation>maker&apos;s figure</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>measured</translation>
+    </message>
+    <message>
+        <source>fitted to what was measured</source>
+        <translation>fitted to what was measured</translation>
+    </message>
+    <message>
+        <source>before anything was measured</source>
+        <translation>before anything was measured</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>published</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>common practice</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>computed</translation>
+    </message>
+    <message>
+        <source>travel trailer</source>
+        <translation>travel trailer</translation>
+    </message>
+    <message>
+        <source>fifth wheel</source>
+        <translation>fifth wheel</translation>
+    </message>
+    <message>
+        <source>folding trailer</source>
+        <translation>folding trailer</translation>
+    </message>
+    <message>
+        <source>teardrop</source>
+        <translation>teardrop</translation>
+    </message>
+    <message>
+        <source>truck camper</source>
+        <translation>truck camper</translation>
+    </message>
+    <message>
+        <source>motorhome</source>
+        <translation>motorhome</translation>
+    </message>
+    <message>
+        <source>camper van</source>
+        <translation>camper van</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a finding</comment>
+        <translation>open</translation>
+    </message>
+    <message>
+        <source>mended, waiting for a look that confirms it</source>
+        <translation>mended, waiting for a look that confirms it</translation>
+    </message>
+    <message>
+        <source>mended, and seen so</source>
+        <translation>mended, and seen so</translation>
+    </message>
+    <message>
+        <source>gone, without a mend</source>
+        <translation>gone, without a mend</translation>
+    </message>
+    <message>
+        <source>replaced</source>
+        <translation>replaced</translation>
+    </message>
+    <message>
+        <source>sealed again</source>
+        <translation>sealed again</translation>
+    </message>
+    <message>
+        <source>tightened to the maker&apos;s figure</source>
+        <translation>tightened to the maker&apos;s figure</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>cleaned</translation>
+    </message>
+    <message>
+        <source>lubricated</source>
+        <translation>lubricated</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>adjusted</translation>
+    </message>
+    <message>
+        <source>other work</source>
+        <translation>other work</translation>
+    </message>
+</context>
+<context>
+    <name>WalkPage</name>
+    <message numerus="yes">
+        <source>%n line(s) left</source>
+        <comment>of the walk</comment>
+        <translation>
+            <numerusform>%n line left</numerusform>
+            <numerusform>%n lines left</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>stand; lines left</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>all lines</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>undo</translation>
+    </message>
+    <message>
+        <source>pass at a glance</source>
+        <comment>act</comment>
+        <translation>pass at a glance</translation>
+    </message>
+    <message>
+        <source>stop here</source>
+        <translation>stop here</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergency</translation>
+    </message>
+</context>
+<context>
+    <name>WalkRow</name>
+    <message>
+        <source>%1, still open</source>
+        <comment>kind of walk</comment>
+        <translation>%1, still open</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <comment>date, person</comment>
+        <translation>%1, by %2</translation>
+    </message>
+</context>
+<context>
+    <name>WalkWords</name>
+    <message>
+        <source>could not look</source>
+        <comment>act</comment>
+        <translation>could not look</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>act</comment>
+        <translation>not fitted</translation>
+    </message>
+    <message>
+        <source>look again later</source>
+        <comment>act</comment>
+        <translation>look again later</translation>
+    </message>
+    <message>
+        <source>pass at a glance</source>
+        <comment>act</comment>
+        <translation>pass at a glance</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>all lines</translation>
+    </message>
+    <message>
+        <source>stop here</source>
+        <translation>stop here</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BenchModel</name>
+    <message>
+        <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
+        <translation>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BookModel</name>
+    <message>
+        <source>There are no two walks to lay side by side yet.</source>
+        <translation>There are no two walks to lay side by side yet.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 was added.</source>
+        <translation>%1 on %2 was added.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n positions were left out.</source>
+        <translation>
+            <numerusform>%n position was left out.</numerusform>
+            <numerusform>%n positions were left out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::DueModel</name>
+    <message>
+        <source>before each move</source>
+        <translation>before each move</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <translation>not looked at yet</translation>
+    </message>
+    <message numerus="yes">
+        <source>past due %n days</source>
+        <translation>
+            <numerusform>past due %n day</numerusform>
+            <numerusform>past due %n days</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>due now, at the latest %1</source>
+        <translation>due now, at the latest %1</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>likely %1, from %2 to %3</source>
+        <translation>likely %1, from %2 to %3</translation>
+    </message>
+    <message>
+        <source>Nothing falls due within a month.</source>
+        <translation>Nothing falls due within a month.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are past due.</source>
+        <translation>
+            <numerusform>%n is past due.</numerusform>
+            <numerusform>%n are past due.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fall due within a month.</source>
+        <translation>
+            <numerusform>%n falls due within a month.</numerusform>
+            <numerusform>%n fall due within a month.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::FindingModel</name>
+    <message>
+        <source>gone</source>
+        <translation>gone</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>mend soon, %1</source>
+        <comment>concern 0 to 100</comment>
+        <translation>mend soon, %1</translation>
+    </message>
+    <message>
+        <source>watch, %1</source>
+        <comment>concern 0 to 100</comment>
+        <translation>watch, %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PositionModel</name>
+    <message>
+        <source>no position</source>
+        <translation>no position</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::RigModel</name>
+    <message>
+        <source>Go on with the walk</source>
+        <translation>Go on with the walk</translation>
+    </message>
+    <message>
+        <source>Start a walk</source>
+        <translation>Start a walk</translation>
+    </message>
+    <message>
+        <source>every line has a mark</source>
+        <translation>every line has a mark</translation>
+    </message>
+    <message>
+        <source>at %1, %2 left</source>
+        <comment>line of the walk, number of lines</comment>
+        <translation>at %1, %2 left</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::Session</name>
+    <message>
+        <source>one person</source>
+        <comment>who looked</comment>
+        <translation>one person</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::TapeModel</name>
+    <message>
+        <source>at a glance</source>
+        <translation>at a glance</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WalkModel</name>
+    <message>
+        <source>%1 of %2 lines, %3 left</source>
+        <translation>%1 of %2 lines, %3 left</translation>
+    </message>
+</context>
+</TS>

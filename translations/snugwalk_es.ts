@@ -1,0 +1,2192 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>ActButton</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>name of a button, what it leads to</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPage</name>
+    <message>
+        <source>Placard pressure, cold</source>
+        <translation>Presión de la placa, en frío</translation>
+    </message>
+    <message>
+        <source>Largest pressure of tire or wheel</source>
+        <translation>Presión máxima del neumático o de la rueda</translation>
+    </message>
+    <message>
+        <source>Pressure now</source>
+        <translation>Presión ahora</translation>
+    </message>
+    <message>
+        <source>Air now</source>
+        <translation>Aire ahora</translation>
+    </message>
+    <message>
+        <source>Coldest start to come</source>
+        <translation>La salida más fría por venir</translation>
+    </message>
+    <message>
+        <source>Height above the sea now</source>
+        <translation>Altura sobre el mar ahora</translation>
+    </message>
+    <message>
+        <source>Height above the sea then</source>
+        <translation>Altura sobre el mar después</translation>
+    </message>
+    <message>
+        <source>Tire pressure</source>
+        <translation>Presión de los neumáticos</translation>
+    </message>
+</context>
+<context>
+    <name>BookRows</name>
+    <message numerus="yes">
+        <source>%n pass</source>
+        <translation>
+            <numerusform>%n pasa</numerusform>
+            <numerusform>%n pasan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n attention</source>
+        <translation>
+            <numerusform>%n atención</numerusform>
+            <numerusform>%n atenciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not look</source>
+        <translation>
+            <numerusform>%n no se pudo revisar</numerusform>
+            <numerusform>%n no se pudieron revisar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not fitted</source>
+        <translation>
+            <numerusform>%n no lo lleva</numerusform>
+            <numerusform>%n no los lleva</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <translation>
+            <numerusform>%n sin revisar</numerusform>
+            <numerusform>%n sin revisar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>road not known</source>
+        <translation>camino desconocido</translation>
+    </message>
+    <message>
+        <source>smooth road</source>
+        <translation>camino liso</translation>
+    </message>
+    <message>
+        <source>broken road</source>
+        <translation>camino roto</translation>
+    </message>
+    <message>
+        <source>gravel</source>
+        <translation>ripio</translation>
+    </message>
+    <message>
+        <source>washboard</source>
+        <translation>serrucho</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>huella</translation>
+    </message>
+</context>
+<context>
+    <name>CautionCard</name>
+    <message>
+        <source>read: go on</source>
+        <comment>cautions were read</comment>
+        <translation>leído: seguir</translation>
+    </message>
+    <message>
+        <source>read: the next</source>
+        <comment>a caution was read</comment>
+        <translation>leído: la siguiente</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>question: answer</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CompareRow</name>
+    <message>
+        <source>%1: then %2, now %3, %4</source>
+        <comment>point: state, state, change</comment>
+        <translation>%1: antes %2, ahora %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>Comparison</name>
+    <message>
+        <source>new</source>
+        <translation>nuevo</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>peor</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>igual</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>mejor</translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation>reparado</translation>
+    </message>
+    <message>
+        <source>gone, without a mend</source>
+        <translation>ya no está, sin reparación</translation>
+    </message>
+    <message>
+        <source>not looked at</source>
+        <translation>sin revisar</translation>
+    </message>
+    <message>
+        <source>first look</source>
+        <translation>primera revisión</translation>
+    </message>
+    <message>
+        <source>no longer fitted</source>
+        <translation>ya no lo lleva</translation>
+    </message>
+    <message>
+        <source>%1: %2, was %3</source>
+        <comment>reading, now, then</comment>
+        <translation>%1: %2, antes %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>defect: change</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number of points, what became of them</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, against %3</source>
+        <comment>kind of walk, date now, date then</comment>
+        <translation>%1, %2, frente a %3</translation>
+    </message>
+</context>
+<context>
+    <name>CurrentLine</name>
+    <message>
+        <source>all of them</source>
+        <comment>points of one line</comment>
+        <translation>todos</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: state</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Pass: %1</source>
+        <comment>what it takes</comment>
+        <translation>Pasa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DuePage</name>
+    <message>
+        <source>Due</source>
+        <comment>heading: what is due when</comment>
+        <translation>Por hacer</translation>
+    </message>
+    <message>
+        <source>Line: early to late. Ring: likely. Upright: today.</source>
+        <translation>Línea: de temprano a tarde. Anillo: probable. Vertical: hoy.</translation>
+    </message>
+    <message>
+        <source>Nothing is worked out yet: the bands come with the first walk.</source>
+        <translation>Todavía no hay nada calculado: las bandas llegan con la primera ronda.</translation>
+    </message>
+</context>
+<context>
+    <name>DueRow</name>
+    <message>
+        <source>early %1, likely %2, late %3</source>
+        <comment>dates</comment>
+        <translation>temprano %1, probable %2, tarde %3</translation>
+    </message>
+</context>
+<context>
+    <name>EmergencyCard</name>
+    <message>
+        <source>back</source>
+        <comment>to where one was</comment>
+        <translation>volver</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorLine</name>
+    <message>
+        <source>read</source>
+        <comment>puts a message away</comment>
+        <translation>leído</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorText</name>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>No se entendió: %1</translation>
+    </message>
+    <message>
+        <source>Check what was typed, and try once more.</source>
+        <translation>Revise lo escrito y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be true: %1</source>
+        <translation>Más allá de lo posible: %1</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit.</source>
+        <translation>Revise el número y su unidad.</translation>
+    </message>
+    <message>
+        <source>This version cannot do that: %1</source>
+        <translation>Esta versión no puede hacer eso: %1</translation>
+    </message>
+    <message>
+        <source>Install the newest version, or use another file.</source>
+        <translation>Instale la versión más nueva o use otro archivo.</translation>
+    </message>
+    <message>
+        <source>Not found: %1</source>
+        <translation>No se encontró: %1</translation>
+    </message>
+    <message>
+        <source>It may have been moved. Choose it again.</source>
+        <translation>Puede que se haya movido. Elíjalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Something else has it: %1</source>
+        <translation>Otro lo está usando: %1</translation>
+    </message>
+    <message>
+        <source>Close other programs that use this logbook, then try once more.</source>
+        <translation>Cierre los otros programas que usan esta bitácora y pruebe otra vez.</translation>
+    </message>
+    <message>
+        <source>The disk refused: %1</source>
+        <translation>El disco se negó: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was lost before this. See that the disk is there, has room and may be written to.</source>
+        <translation>No se perdió nada anterior. Vea que el disco esté, tenga lugar y se pueda escribir.</translation>
+    </message>
+    <message>
+        <source>Damaged: %1</source>
+        <translation>Dañado: %1</translation>
+    </message>
+    <message>
+        <source>Stop writing to it and open a backup.</source>
+        <translation>No escriba más en él y abra una copia.</translation>
+    </message>
+    <message>
+        <source>No connection: %1</source>
+        <translation>Sin conexión: %1</translation>
+    </message>
+    <message>
+        <source>Try once more where there is a network.</source>
+        <translation>Pruebe otra vez donde haya red.</translation>
+    </message>
+    <message>
+        <source>How much it is was not understood.</source>
+        <translation>No se entendió cuánto es.</translation>
+    </message>
+    <message>
+        <source>Write for example 14 mm, 1/2 in or 3.</source>
+        <translation>Escriba por ejemplo 14 mm, 1/2 in o 3.</translation>
+    </message>
+    <message>
+        <source>A reading was not understood: %1</source>
+        <translation>No se entendió una medida: %1</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit, for example 380 kPa or 55 psi.</source>
+        <translation>Escriba el número con su unidad, por ejemplo 380 kPa o 55 psi.</translation>
+    </message>
+    <message>
+        <source>It is not said what is wrong.</source>
+        <translation>Falta decir qué está mal.</translation>
+    </message>
+    <message>
+        <source>Choose what it looks like.</source>
+        <translation>Elija qué parece.</translation>
+    </message>
+    <message>
+        <source>It is not said how bad it is.</source>
+        <translation>Falta decir cuán grave es.</translation>
+    </message>
+    <message>
+        <source>Choose one of the five grades.</source>
+        <translation>Elija uno de los cinco grados.</translation>
+    </message>
+    <message>
+        <source>It is not said why it could not be looked at.</source>
+        <translation>Falta decir por qué no se pudo revisar.</translation>
+    </message>
+    <message>
+        <source>Choose a reason.</source>
+        <translation>Elija un motivo.</translation>
+    </message>
+    <message>
+        <source>The spot is not on this rig.</source>
+        <translation>El lugar no está en este vehículo.</translation>
+    </message>
+    <message>
+        <source>Point at the drawing once more.</source>
+        <translation>Toque el dibujo otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>FindingList</name>
+    <message>
+        <source>Nothing found is open. What was not looked at is not known.</source>
+        <translation>No hay hallazgos abiertos. Lo que no se revisó no se conoce.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open finding(s)</source>
+        <comment>heading over the list</comment>
+        <translation>
+            <numerusform>%n hallazgo abierto</numerusform>
+            <numerusform>%n hallazgos abiertos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>FindingRow</name>
+    <message>
+        <source>finding %1: %2, %3, %4</source>
+        <comment>number, what, how bad, call</comment>
+        <translation>hallazgo %1: %2, %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>FindingSheet</name>
+    <message>
+        <source>still there, the same</source>
+        <translation>sigue, igual</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>peor</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>mejor</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>ya no está</translation>
+    </message>
+    <message>
+        <source>Finding %1 now</source>
+        <comment>number</comment>
+        <translation>Hallazgo %1 ahora</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>o</translation>
+    </message>
+    <message>
+        <source>something new here</source>
+        <translation>algo nuevo aquí</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>por ejemplo 60 mm, o 2 de 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <comment>who, where on earth</comment>
+        <translation>%1, en %2</translation>
+    </message>
+    <message>
+        <source>Write down: gone</source>
+        <translation>Anotar: ya no está</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>first tell whether it is one of these</source>
+        <translation>primero diga si es uno de estos</translation>
+    </message>
+    <message>
+        <source>first tell what it is and how bad</source>
+        <translation>primero diga qué es y cuán grave</translation>
+    </message>
+    <message>
+        <source>first tell how bad it is now</source>
+        <translation>primero diga cuán grave es ahora</translation>
+    </message>
+</context>
+<context>
+    <name>FinishPage</name>
+    <message>
+        <source>End of the walk</source>
+        <translation>Fin de la ronda</translation>
+    </message>
+    <message>
+        <source>Stop here</source>
+        <translation>Parar aquí</translation>
+    </message>
+    <message>
+        <source>lines with an attention</source>
+        <translation>líneas con atención</translation>
+    </message>
+    <message>
+        <source>lines passed</source>
+        <translation>líneas que pasan</translation>
+    </message>
+    <message>
+        <source>lines not fitted</source>
+        <translation>líneas que no lleva</translation>
+    </message>
+    <message>
+        <source>lines without a look</source>
+        <translation>líneas sin revisar</translation>
+    </message>
+    <message>
+        <source>Every line got a mark. This says what was looked at, not that nothing will fail.</source>
+        <translation>Cada línea tiene su marca. Esto dice qué se revisó, no que nada vaya a fallar.</translation>
+    </message>
+    <message>
+        <source>Not looked at; press one to go there:</source>
+        <translation>Sin revisar; toque una para ir allí:</translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation>Dejarla abierta</translation>
+    </message>
+    <message>
+        <source>it goes on at the same line</source>
+        <translation>sigue en la misma línea</translation>
+    </message>
+    <message>
+        <source>Finish the walk</source>
+        <translation>Terminar la ronda</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) stay without a look</source>
+        <translation>
+            <numerusform>%n línea queda sin revisar</numerusform>
+            <numerusform>%n líneas quedan sin revisar</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Glyph</name>
+    <message>
+        <source>not yet looked at</source>
+        <comment>state of a point</comment>
+        <translation>todavía sin revisar</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>state of a point</comment>
+        <translation>pasa</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>vigilar</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>reparar pronto</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <comment>call</comment>
+        <translation>retención</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>state of a point</comment>
+        <translation>no se pudo revisar</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>state of a point</comment>
+        <translation>no lo lleva</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>state of a point</comment>
+        <translation>atención</translation>
+    </message>
+</context>
+<context>
+    <name>GradeChoice</name>
+    <message>
+        <source>How bad</source>
+        <translation>Cuán grave</translation>
+    </message>
+    <message>
+        <source>grade %1: %2</source>
+        <comment>how bad, in words</comment>
+        <translation>grado %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPage</name>
+    <message>
+        <source>No finding is open.</source>
+        <translation>No hay hallazgos abiertos.</translation>
+    </message>
+    <message>
+        <source>mended %1</source>
+        <comment>date</comment>
+        <translation>reparado el %1</translation>
+    </message>
+</context>
+<context>
+    <name>LabelRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LogbookPage</name>
+    <message>
+        <source>Logbook</source>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>walks</source>
+        <translation>rondas</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <translation>viajes</translation>
+    </message>
+    <message>
+        <source>mends</source>
+        <translation>arreglos</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>fotos</translation>
+    </message>
+    <message>
+        <source>No walk yet.</source>
+        <translation>Todavía ninguna ronda.</translation>
+    </message>
+    <message>
+        <source>No trip yet.</source>
+        <translation>Todavía ningún viaje.</translation>
+    </message>
+    <message>
+        <source>No mend yet.</source>
+        <translation>Todavía ningún arreglo.</translation>
+    </message>
+    <message>
+        <source>No photo yet.</source>
+        <translation>Todavía ninguna foto.</translation>
+    </message>
+    <message>
+        <source>Compare these two</source>
+        <translation>Comparar estas dos</translation>
+    </message>
+    <message>
+        <source>Compare the last two</source>
+        <translation>Comparar las dos últimas</translation>
+    </message>
+    <message>
+        <source>or press one more</source>
+        <translation>o toque una más</translation>
+    </message>
+    <message>
+        <source>or press two of them</source>
+        <translation>o toque dos de ellas</translation>
+    </message>
+</context>
+<context>
+    <name>LookEntry</name>
+    <message>
+        <source>%1, by %2</source>
+        <comment>date, person</comment>
+        <translation>%1, por %2</translation>
+    </message>
+</context>
+<context>
+    <name>MarkBar</name>
+    <message>
+        <source>Pass</source>
+        <comment>mark</comment>
+        <translation>Pasa</translation>
+    </message>
+    <message>
+        <source>Attention</source>
+        <comment>mark</comment>
+        <translation>Atención</translation>
+    </message>
+</context>
+<context>
+    <name>MendForm</name>
+    <message>
+        <source>Write down a mend</source>
+        <translation>Anotar un arreglo</translation>
+    </message>
+    <message>
+        <source>What kind of work</source>
+        <translation>Qué clase de trabajo</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>With what: parts, sealant, size</source>
+        <translation>Con qué: piezas, sellador, medida</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minutos</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>Brakes, gas, mains and tires: by licensed people, and to the maker&apos;s figures.</source>
+        <translation>Frenos, gas, red eléctrica y neumáticos: personal con licencia y las cifras del fabricante.</translation>
+    </message>
+    <message>
+        <source>Write down the mend</source>
+        <translation>Anotar el arreglo</translation>
+    </message>
+    <message>
+        <source>first tell what kind of work</source>
+        <translation>primero diga qué clase de trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>MoreWord</name>
+    <message>
+        <source>further up</source>
+        <comment>turn the page without a swipe</comment>
+        <translation>más arriba</translation>
+    </message>
+    <message>
+        <source>further down</source>
+        <comment>turn the page without a swipe</comment>
+        <translation>más abajo</translation>
+    </message>
+</context>
+<context>
+    <name>OpenFinding</name>
+    <message>
+        <source>Finding %1 since %2: %3</source>
+        <comment>number, date, what</comment>
+        <translation>Hallazgo %1 desde el %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>PageFoot</name>
+    <message>
+        <source>back</source>
+        <comment>to where one was</comment>
+        <translation>volver</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergencia</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoChoice</name>
+    <message>
+        <source>Photos: none yet</source>
+        <translation>Fotos: todavía ninguna</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <comment>a photo</comment>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>photo from a file</source>
+        <translation>foto de un archivo</translation>
+    </message>
+    <message>
+        <source>photo from the camera</source>
+        <translation>foto de la cámara</translation>
+    </message>
+    <message>
+        <source>Photos of the finding</source>
+        <translation>Fotos del hallazgo</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.heic)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.heic)</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPair</name>
+    <message>
+        <source>then, %1</source>
+        <comment>photo</comment>
+        <translation>antes, %1</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <comment>earlier walk</comment>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>now, %1</source>
+        <comment>photo</comment>
+        <translation>ahora, %1</translation>
+    </message>
+    <message>
+        <source>then, in its place</source>
+        <translation>antes, en su lugar</translation>
+    </message>
+    <message>
+        <source>now; press for then</source>
+        <translation>ahora; toque para ver antes</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <comment>later walk</comment>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>shows then in the place of now</source>
+        <translation>muestra antes en lugar de ahora</translation>
+    </message>
+    <message>
+        <source>now; press to see then in its place</source>
+        <translation>ahora; toque para ver antes en su lugar</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoTile</name>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>photo: %1</source>
+        <translation>foto: %1</translation>
+    </message>
+    <message>
+        <source>no photo</source>
+        <translation>sin foto</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceBar</name>
+    <message>
+        <source>Rig</source>
+        <comment>place: the drawing of the rig</comment>
+        <translation>Vehículo</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <comment>place: what is due when</comment>
+        <translation>Por hacer</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <comment>place: walks, trips, mends</comment>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <comment>place: worked computations</comment>
+        <translation>Banco</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergencia</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceChoice</name>
+    <message>
+        <source>kerb side</source>
+        <comment>face of the rig</comment>
+        <translation>lado de la acera</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <comment>face of the rig</comment>
+        <translation>lado de la calzada</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <comment>face of the rig</comment>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <comment>face of the rig</comment>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <comment>face of the rig</comment>
+        <translation>desde arriba</translation>
+    </message>
+    <message>
+        <source>underneath</source>
+        <comment>face of the rig</comment>
+        <translation>debajo</translation>
+    </message>
+    <message>
+        <source>%1 from the front, %2 up</source>
+        <comment>lengths</comment>
+        <translation>a %1 del frente, a %2 de altura</translation>
+    </message>
+    <message>
+        <source>not told yet</source>
+        <translation>sin decir todavía</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <comment>place on the rig</comment>
+        <translation>Dónde: %1</translation>
+    </message>
+    <message>
+        <source>touch the spot</source>
+        <translation>toque el lugar</translation>
+    </message>
+    <message>
+        <source>or at a named place</source>
+        <translation>o en un lugar con nombre</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceView</name>
+    <message>
+        <source>Opening the logbook …</source>
+        <translation>Abriendo la bitácora …</translation>
+    </message>
+</context>
+<context>
+    <name>PressureForm</name>
+    <message>
+        <source>Not understood: %1. Write the number with its unit.</source>
+        <translation>No se entendió: %1. Escriba el número con su unidad.</translation>
+    </message>
+    <message>
+        <source>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</source>
+        <translation>La presión máxima lo impide: ajústela afuera, donde haga tanto frío como al salir.</translation>
+    </message>
+    <message>
+        <source>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</source>
+        <translation>Falta la presión máxima del neumático y de la rueda: lea el flanco antes de inflar.</translation>
+    </message>
+    <message>
+        <source>The tire was warm: this shows only that it is not low.</source>
+        <translation>El neumático estaba tibio: solo muestra que no está baja.</translation>
+    </message>
+    <message>
+        <source>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</source>
+        <translation>La presión máxima es menor que la de la placa. Lea otra vez el flanco y la placa; puede que el neumático no corresponda.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be true: %1. Check the number and its unit.</source>
+        <translation>Más allá de lo posible: %1. Revise el número y su unidad.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Set now</source>
+        <translation>Ajustar ahora</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</source>
+        <translation>Cifra del fabricante: sin escribir. Lea la placa y escriba la presión en frío.</translation>
+    </message>
+    <message>
+        <source>Shown at the coldest start, when no air goes in or out</source>
+        <translation>Lo que marcará en la salida más fría, sin poner ni sacar aire</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingEntry</name>
+    <message>
+        <source>last time %1</source>
+        <comment>a reading</comment>
+        <translation>la última vez %1</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <comment>quantity, unit</comment>
+        <translation>%1, en %2</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>medida</translation>
+    </message>
+</context>
+<context>
+    <name>Readings</name>
+    <message>
+        <source>%1 on %2</source>
+        <comment>last reading, date</comment>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>limits</comment>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure: not typed in</source>
+        <translation>cifra del fabricante: sin escribir</translation>
+    </message>
+    <message>
+        <source>Not understood. Write it for example as %1.</source>
+        <translation>No se entendió. Escríbalo por ejemplo como %1.</translation>
+    </message>
+    <message>
+        <source>%1 is outside the limit (%2, %3). Consider attention.</source>
+        <translation>%1 está fuera del límite (%2, %3). Considere atención.</translation>
+    </message>
+</context>
+<context>
+    <name>Reason</name>
+    <message>
+        <source>Water gets in if it fails.</source>
+        <translation>Entra agua si falla.</translation>
+    </message>
+    <message>
+        <source>It matters on the road.</source>
+        <translation>Importa en la ruta.</translation>
+    </message>
+    <message>
+        <source>Fire, gas or fumes if it fails.</source>
+        <translation>Fuego, gas o humos si falla.</translation>
+    </message>
+    <message>
+        <source>It touches health.</source>
+        <translation>Toca la salud.</translation>
+    </message>
+    <message>
+        <source>Someone can be hurt at camp.</source>
+        <translation>Alguien puede lastimarse en el campamento.</translation>
+    </message>
+    <message>
+        <source>It is a matter of looks.</source>
+        <translation>Es cuestión de aspecto.</translation>
+    </message>
+    <message>
+        <source>It is a matter of comfort.</source>
+        <translation>Es cuestión de comodidad.</translation>
+    </message>
+    <message>
+        <source>You drive about %1 a year, by your own seasons.</source>
+        <translation>Usted recorre cerca de %1 al año, según sus propias temporadas.</translation>
+    </message>
+    <message>
+        <source>Your trips so far come to about %1 a year.</source>
+        <translation>Sus viajes hasta ahora dan cerca de %1 al año.</translation>
+    </message>
+    <message>
+        <source>You said about %1 a year.</source>
+        <translation>Usted dijo cerca de %1 al año.</translation>
+    </message>
+    <message>
+        <source>You said that it does not move.</source>
+        <translation>Usted dijo que no se mueve.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of how much you drive: %1 a year is taken.</source>
+        <translation>No se sabe cuánto recorre: se toman %1 al año.</translation>
+    </message>
+    <message>
+        <source>Last looked at on %1.</source>
+        <translation>Revisado por última vez el %1.</translation>
+    </message>
+    <message>
+        <source>Could not be looked at on %1.</source>
+        <translation>No se pudo revisar el %1.</translation>
+    </message>
+    <message>
+        <source>Since then: %1.</source>
+        <translation>Desde entonces: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Every %n months, counted from %1.</source>
+        <translation>
+            <numerusform>Cada mes, contado desde el %1.</numerusform>
+            <numerusform>Cada %n meses, contados desde el %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 driven since.</source>
+        <translation>%1 recorridos desde entonces.</translation>
+    </message>
+    <message>
+        <source>A wheel was fitted on %1; look again from %2 on.</source>
+        <translation>Se montó una rueda el %1; revisar de nuevo desde %2.</translation>
+    </message>
+    <message>
+        <source>Because of: %1.</source>
+        <translation>Por: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nadie lo revisó todavía.</translation>
+    </message>
+    <message>
+        <source>A limit of zero was left out.</source>
+        <translation>Se dejó fuera un límite de cero.</translation>
+    </message>
+    <message>
+        <source>Grade %1 of 5.</source>
+        <translation>Grado %1 de 5.</translation>
+    </message>
+    <message>
+        <source>The next look is taken to be %1 months away.</source>
+        <translation>Se toma la próxima revisión a %1 meses.</translation>
+    </message>
+    <message>
+        <source>The chance that it fails before then is taken as %1.</source>
+        <translation>La probabilidad de que falle antes se toma como %1.</translation>
+    </message>
+    <message>
+        <source>The worst grade on a point of the hold list.</source>
+        <translation>El peor grado en un punto de la lista de retención.</translation>
+    </message>
+    <message>
+        <source>It was mended; a look has to confirm it.</source>
+        <translation>Fue reparado; una revisión tiene que confirmarlo.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonsPage</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>No se pudo revisar, porque</translation>
+    </message>
+    <message>
+        <source>Note, if it helps</source>
+        <translation>Nota, si ayuda</translation>
+    </message>
+</context>
+<context>
+    <name>RigBoard</name>
+    <message>
+        <source>kerb side</source>
+        <comment>face of the rig</comment>
+        <translation>lado de la acera</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <comment>face of the rig</comment>
+        <translation>lado de la calzada</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <comment>face of the rig</comment>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <comment>face of the rig</comment>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>underneath</source>
+        <comment>face of the rig</comment>
+        <translation>debajo</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>face of the rig, how many findings</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>stand here</source>
+        <translation>párese aquí</translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <comment>face of the rig</comment>
+        <translation>desde arriba</translation>
+    </message>
+    <message>
+        <source>from the ladder, or a camera on a pole</source>
+        <translation>desde la escalera, o cámara en pértiga</translation>
+    </message>
+</context>
+<context>
+    <name>RigForm</name>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>No se entendió: %1</translation>
+    </message>
+    <message>
+        <source>Write it for example as 6.4 m or 21 ft.</source>
+        <translation>Escríbalo por ejemplo como 6.4 m o 21 ft.</translation>
+    </message>
+    <message>
+        <source>Choose one of the list.</source>
+        <translation>Elija uno de la lista.</translation>
+    </message>
+    <message>
+        <source>It has no name, or a very long one.</source>
+        <translation>No tiene nombre, o uno muy largo.</translation>
+    </message>
+    <message>
+        <source>Give the rig a short name.</source>
+        <translation>Dé al vehículo un nombre corto.</translation>
+    </message>
+    <message>
+        <source>The axles cannot be like that.</source>
+        <translation>Los ejes no pueden estar así.</translation>
+    </message>
+    <message>
+        <source>Give each axle&apos;s distance from the front face, foremost first, for example 3.3 m.</source>
+        <translation>Dé la distancia de cada eje al frente, el delantero primero, por ejemplo 3.3 m.</translation>
+    </message>
+    <message>
+        <source>This cannot be right.</source>
+        <translation>Esto no puede ser.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
+        <translation>Revise el número y su unidad, por ejemplo 6.4 m o 21 ft.</translation>
+    </message>
+</context>
+<context>
+    <name>RigHead</name>
+    <message>
+        <source>settings</source>
+        <comment>page</comment>
+        <translation>ajustes</translation>
+    </message>
+</context>
+<context>
+    <name>RigView</name>
+    <message>
+        <source>drawing of the rig</source>
+        <translation>dibujo del vehículo</translation>
+    </message>
+    <message>
+        <source>drawing of the rig, %1</source>
+        <comment>which face</comment>
+        <translation>dibujo del vehículo, %1</translation>
+    </message>
+    <message>
+        <source>finding %1: %2, %3</source>
+        <comment>number, what, call</comment>
+        <translation>hallazgo %1: %2, %3</translation>
+    </message>
+</context>
+<context>
+    <name>RigWords</name>
+    <message>
+        <source>twin-axle</source>
+        <translation>de dos ejes</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n-axle</source>
+        <translation>
+            <numerusform>de %n eje</numerusform>
+            <numerusform>de %n ejes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <comment>time</comment>
+        <translation>hoy %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hold: %1.</source>
+        <translation>
+            <numerusform>%n con retención: %1.</numerusform>
+            <numerusform>%n con retención: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No hold among the %n points looked at since %1.</source>
+        <translation>
+            <numerusform>Ninguna retención en el %n punto revisado desde %1.</numerusform>
+            <numerusform>Ninguna retención entre los %n puntos revisados desde %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No hold among the %n points looked at since %1 by %2.</source>
+        <translation>
+            <numerusform>Ninguna retención en el %n punto revisado desde %1 por %2.</numerusform>
+            <numerusform>Ninguna retención entre los %n puntos revisados desde %1 por %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n could not be looked at: %1.</source>
+        <translation>
+            <numerusform>%n no se pudo revisar: %1.</numerusform>
+            <numerusform>%n no se pudieron revisar: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2 logged</source>
+        <translation>%1; %2 anotados</translation>
+    </message>
+    <message>
+        <source>Nothing was looked at yet.</source>
+        <translation>Todavía no se revisó nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to mend soon.</source>
+        <translation>
+            <numerusform>%n por reparar pronto.</numerusform>
+            <numerusform>%n por reparar pronto.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are past due.</source>
+        <translation>
+            <numerusform>%n está vencido.</numerusform>
+            <numerusform>%n están vencidos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This says what was looked at, not that nothing will fail.</source>
+        <translation>Esto dice qué se revisó, no que nada vaya a fallar.</translation>
+    </message>
+    <message>
+        <source>The worst grade on a point of the hold list.</source>
+        <translation>El peor grado en un punto de la lista de retención.</translation>
+    </message>
+    <message>
+        <source>It is on the hold list and could not be looked at.</source>
+        <translation>Está en la lista de retención y no se pudo revisar.</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonRuler</name>
+    <message>
+        <source>the year, and where the rig will be: %1</source>
+        <translation>el año, y dónde estará el vehículo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Who looks</source>
+        <comment>name written with each mark</comment>
+        <translation>Quién revisa</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Luz</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <comment>theme</comment>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>night</source>
+        <comment>theme</comment>
+        <translation>noche</translation>
+    </message>
+    <message>
+        <source>sun, black on white</source>
+        <comment>theme</comment>
+        <translation>sol, negro sobre blanco</translation>
+    </message>
+    <message>
+        <source>Gloves: larger places to press, nothing to swipe</source>
+        <translation>Guantes: zonas más grandes, nada que deslizar</translation>
+    </message>
+    <message>
+        <source>bare hands</source>
+        <translation>manos libres</translation>
+    </message>
+    <message>
+        <source>gloves</source>
+        <translation>guantes</translation>
+    </message>
+    <message>
+        <source>Size of words</source>
+        <translation>Tamaño de letra</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>size of words</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units shown; typing takes either</source>
+        <translation>Unidades que se muestran; se escribe en cualquiera</translation>
+    </message>
+    <message>
+        <source>metres, kilometres, kPa, °C</source>
+        <translation>metros, kilómetros, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, miles, psi, °F</source>
+        <translation>pies, millas, psi, °F</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Rig under care</source>
+        <translation>Vehículo a cargo</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>agregar otro vehículo</translation>
+    </message>
+</context>
+<context>
+    <name>SetupForm</name>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>por ejemplo 21 ft 6 in o 6.55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>por ejemplo 6.4 m o 21 ft</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Largo de la carrocería, sin la lanza</translation>
+    </message>
+    <message>
+        <source>Width of the body</source>
+        <translation>Ancho de la carrocería</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Alto de la carrocería, del piso al techo</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Altura del piso sobre el suelo</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>Del enganche al frente de la carrocería</translation>
+    </message>
+    <message>
+        <source>Your rig</source>
+        <translation>Su vehículo</translation>
+    </message>
+    <message>
+        <source>Another rig</source>
+        <translation>Otro vehículo</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
+        <translation>De esto salen el dibujo y los puntos por revisar. Las medidas se pueden corregir después.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <comment>of rig</comment>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Practice: whose habits its lamps, plugs and gas follow</source>
+        <translation>Práctica: qué costumbres siguen luces, enchufes y gas</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Ejes, cada uno desde el frente de la carrocería</translation>
+    </message>
+    <message>
+        <source>such as 10 ft 10 in; 13 ft 7 in</source>
+        <translation>por ejemplo 10 ft 10 in; 13 ft 7 in</translation>
+    </message>
+    <message>
+        <source>such as 3.3 m; 4.15 m</source>
+        <translation>por ejemplo 3.3 m; 4.15 m</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>¿El techo soporta a una persona?</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Lo que lleva</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answer(s) to put right, told above</source>
+        <translation>
+            <numerusform>%n respuesta por corregir, indicada arriba</numerusform>
+            <numerusform>%n respuestas por corregir, indicadas arriba</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Draw it</source>
+        <translation>Dibujarlo</translation>
+    </message>
+</context>
+<context>
+    <name>SetupLists</name>
+    <message>
+        <source>travel trailer</source>
+        <comment>kind of rig</comment>
+        <translation>casa rodante</translation>
+    </message>
+    <message>
+        <source>fifth wheel</source>
+        <comment>kind of rig</comment>
+        <translation>quinta rueda</translation>
+    </message>
+    <message>
+        <source>folding or pop-up trailer</source>
+        <comment>kind of rig</comment>
+        <translation>remolque plegable</translation>
+    </message>
+    <message>
+        <source>teardrop</source>
+        <comment>kind of rig</comment>
+        <translation>lágrima</translation>
+    </message>
+    <message>
+        <source>truck camper</source>
+        <comment>kind of rig</comment>
+        <translation>módulo sobre camioneta</translation>
+    </message>
+    <message>
+        <source>motorhome</source>
+        <comment>kind of rig</comment>
+        <translation>autocaravana</translation>
+    </message>
+    <message>
+        <source>camper van</source>
+        <comment>kind of rig</comment>
+        <translation>furgón camper</translation>
+    </message>
+    <message>
+        <source>North America</source>
+        <comment>practice</comment>
+        <translation>América del Norte</translation>
+    </message>
+    <message>
+        <source>Europe</source>
+        <comment>practice</comment>
+        <translation>Europa</translation>
+    </message>
+    <message>
+        <source>Australia and New Zealand</source>
+        <comment>practice</comment>
+        <translation>Australia y Nueva Zelanda</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>practice</comment>
+        <translation>otra</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>answer</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes, by its maker&apos;s rating</source>
+        <comment>answer</comment>
+        <translation>sí, según su fabricante</translation>
+    </message>
+    <message>
+        <source>not known, counts as no</source>
+        <comment>answer</comment>
+        <translation>no se sabe, cuenta como no</translation>
+    </message>
+    <message>
+        <source>LP gas</source>
+        <comment>fitting</comment>
+        <translation>gas licuado</translation>
+    </message>
+    <message>
+        <source>mains power</source>
+        <comment>fitting</comment>
+        <translation>red eléctrica</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <comment>fitting</comment>
+        <translation>batería de servicio</translation>
+    </message>
+    <message>
+        <source>solar</source>
+        <comment>fitting</comment>
+        <translation>solar</translation>
+    </message>
+    <message>
+        <source>fresh water</source>
+        <comment>fitting</comment>
+        <translation>agua potable</translation>
+    </message>
+    <message>
+        <source>waste tanks</source>
+        <comment>fitting</comment>
+        <translation>tanques de desecho</translation>
+    </message>
+    <message>
+        <source>roof air conditioner</source>
+        <comment>fitting</comment>
+        <translation>aire acondicionado en el techo</translation>
+    </message>
+    <message>
+        <source>awning</source>
+        <comment>fitting</comment>
+        <translation>toldo</translation>
+    </message>
+    <message>
+        <source>slide-out</source>
+        <comment>fitting</comment>
+        <translation>módulo extensible</translation>
+    </message>
+    <message>
+        <source>lifting roof</source>
+        <comment>fitting</comment>
+        <translation>techo elevable</translation>
+    </message>
+    <message>
+        <source>baggage doors</source>
+        <comment>fitting</comment>
+        <translation>puertas de bodega</translation>
+    </message>
+    <message>
+        <source>entry step</source>
+        <comment>fitting</comment>
+        <translation>escalón de entrada</translation>
+    </message>
+    <message>
+        <source>ramp door</source>
+        <comment>fitting</comment>
+        <translation>puerta rampa</translation>
+    </message>
+    <message>
+        <source>rear rack</source>
+        <comment>fitting</comment>
+        <translation>portaequipaje trasero</translation>
+    </message>
+    <message>
+        <source>tie-down rings</source>
+        <comment>fitting</comment>
+        <translation>argollas de amarre</translation>
+    </message>
+    <message>
+        <source>belly pan</source>
+        <comment>fitting</comment>
+        <translation>chapa inferior</translation>
+    </message>
+    <message>
+        <source>leaf springs</source>
+        <comment>fitting</comment>
+        <translation>ballestas</translation>
+    </message>
+    <message>
+        <source>electric brakes</source>
+        <comment>fitting</comment>
+        <translation>frenos eléctricos</translation>
+    </message>
+    <message>
+        <source>overrun brakes</source>
+        <comment>fitting</comment>
+        <translation>frenos de inercia</translation>
+    </message>
+    <message>
+        <source>breakaway cable</source>
+        <comment>fitting</comment>
+        <translation>cable de desenganche</translation>
+    </message>
+    <message>
+        <source>safety chains</source>
+        <comment>fitting</comment>
+        <translation>cadenas de seguridad</translation>
+    </message>
+    <message>
+        <source>spring bars</source>
+        <comment>fitting</comment>
+        <translation>barras de torsión</translation>
+    </message>
+    <message>
+        <source>jockey wheel</source>
+        <comment>fitting</comment>
+        <translation>rueda de apoyo</translation>
+    </message>
+    <message>
+        <source>motor mover</source>
+        <comment>fitting</comment>
+        <translation>motor de maniobra</translation>
+    </message>
+    <message>
+        <source>grease fittings on the axles</source>
+        <comment>fitting</comment>
+        <translation>graseras en los ejes</translation>
+    </message>
+    <message>
+        <source>seven-way plug</source>
+        <comment>fitting</comment>
+        <translation>enchufe de siete vías</translation>
+    </message>
+    <message>
+        <source>thirteen-pin plug</source>
+        <comment>fitting</comment>
+        <translation>enchufe de trece polos</translation>
+    </message>
+    <message>
+        <source>flat-tow bar</source>
+        <comment>fitting</comment>
+        <translation>barra de arrastre</translation>
+    </message>
+    <message>
+        <source>camper tie-downs</source>
+        <comment>fitting</comment>
+        <translation>amarres del módulo</translation>
+    </message>
+</context>
+<context>
+    <name>StandDrawing</name>
+    <message>
+        <source>stand inside, here</source>
+        <translation>párese adentro, aquí</translation>
+    </message>
+    <message>
+        <source>from the ladder, or a camera on a pole</source>
+        <translation>desde la escalera, o cámara en pértiga</translation>
+    </message>
+    <message>
+        <source>look from the edges</source>
+        <translation>mire desde los bordes</translation>
+    </message>
+    <message>
+        <source>stand here</source>
+        <translation>párese aquí</translation>
+    </message>
+</context>
+<context>
+    <name>StartSheet</name>
+    <message>
+        <source>Start a walk</source>
+        <translation>Empezar una ronda</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>kind of walk, what it is for</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>most likely the one for today</source>
+        <translation>la más probable para hoy</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n línea</numerusform>
+            <numerusform>%n líneas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, about %n minute(s)</source>
+        <comment>a walk takes</comment>
+        <translation>
+            <numerusform>, cerca de %n minuto</numerusform>
+            <numerusform>, cerca de %n minutos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TapeRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>line of the tape, what was written</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrackSketch</name>
+    <message>
+        <source>sketch of the track</source>
+        <translation>trazo del recorrido</translation>
+    </message>
+</context>
+<context>
+    <name>Voice</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>date, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <comment>south latitude</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north latitude</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>west longitude</comment>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <comment>east longitude</comment>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>wheel %1</source>
+        <comment>axle number and L or R</comment>
+        <translation>rueda %1</translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation>techo</translation>
+    </message>
+    <message>
+        <source>kerb side</source>
+        <translation>lado de la acera</translation>
+    </message>
+    <message>
+        <source>road side</source>
+        <translation>lado de la calzada</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>underside</source>
+        <translation>parte de abajo</translation>
+    </message>
+    <message>
+        <source>%1 ahead of the front</source>
+        <translation>a %1 delante del frente</translation>
+    </message>
+    <message>
+        <source>%1 from the front</source>
+        <translation>a %1 del frente</translation>
+    </message>
+    <message>
+        <source>on the centre line</source>
+        <translation>en la línea central</translation>
+    </message>
+    <message>
+        <source>%1 to the kerb side</source>
+        <translation>a %1 hacia la acera</translation>
+    </message>
+    <message>
+        <source>%1 to the road side</source>
+        <translation>a %1 hacia la calzada</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>a %1 de altura</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure</source>
+        <translation>cifra del fabricante</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>fitted to what was measured</source>
+        <translation>ajustado a lo medido</translation>
+    </message>
+    <message>
+        <source>before anything was measured</source>
+        <translation>antes de medir nada</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publicado</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>calculado</translation>
+    </message>
+    <message>
+        <source>travel trailer</source>
+        <translation>casa rodante</translation>
+    </message>
+    <message>
+        <source>fifth wheel</source>
+        <translation>quinta rueda</translation>
+    </message>
+    <message>
+        <source>folding trailer</source>
+        <translation>remolque plegable</translation>
+    </message>
+    <message>
+        <source>teardrop</source>
+        <translation>lágrima</translation>
+    </message>
+    <message>
+        <source>truck camper</source>
+        <translation>módulo sobre camioneta</translation>
+    </message>
+    <message>
+        <source>motorhome</source>
+        <translation>autocaravana</translation>
+    </message>
+    <message>
+        <source>camper van</source>
+        <translation>furgón camper</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <comment>a finding</comment>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>mended, waiting for a look that confirms it</source>
+        <translation>reparado, espera una revisión que lo confirme</translation>
+    </message>
+    <message>
+        <source>mended, and seen so</source>
+        <translation>reparado, y visto así</translation>
+    </message>
+    <message>
+        <source>gone, without a mend</source>
+        <translation>ya no está, sin reparación</translation>
+    </message>
+    <message>
+        <source>replaced</source>
+        <translation>reemplazado</translation>
+    </message>
+    <message>
+        <source>sealed again</source>
+        <translation>sellado de nuevo</translation>
+    </message>
+    <message>
+        <source>tightened to the maker&apos;s figure</source>
+        <translation>apretado según el fabricante</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>limpiado</translation>
+    </message>
+    <message>
+        <source>lubricated</source>
+        <translation>lubricado</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>ajustado</translation>
+    </message>
+    <message>
+        <source>other work</source>
+        <translation>otro trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>WalkPage</name>
+    <message numerus="yes">
+        <source>%n line(s) left</source>
+        <comment>of the walk</comment>
+        <translation>
+            <numerusform>queda %n línea</numerusform>
+            <numerusform>quedan %n líneas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>stand; lines left</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>todas las líneas</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>deshacer</translation>
+    </message>
+    <message>
+        <source>pass at a glance</source>
+        <comment>act</comment>
+        <translation>pasa a simple vista</translation>
+    </message>
+    <message>
+        <source>stop here</source>
+        <translation>parar aquí</translation>
+    </message>
+    <message>
+        <source>emergency</source>
+        <comment>opens the emergency card</comment>
+        <translation>emergencia</translation>
+    </message>
+</context>
+<context>
+    <name>WalkRow</name>
+    <message>
+        <source>%1, still open</source>
+        <comment>kind of walk</comment>
+        <translation>%1, todavía abierta</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <comment>date, person</comment>
+        <translation>%1, por %2</translation>
+    </message>
+</context>
+<context>
+    <name>WalkWords</name>
+    <message>
+        <source>could not look</source>
+        <comment>act</comment>
+        <translation>no se pudo revisar</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>act</comment>
+        <translation>no lo lleva</translation>
+    </message>
+    <message>
+        <source>look again later</source>
+        <comment>act</comment>
+        <translation>mirar después</translation>
+    </message>
+    <message>
+        <source>pass at a glance</source>
+        <comment>act</comment>
+        <translation>pasa a simple vista</translation>
+    </message>
+    <message>
+        <source>all lines</source>
+        <translation>todas las líneas</translation>
+    </message>
+    <message>
+        <source>stop here</source>
+        <translation>parar aquí</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BenchModel</name>
+    <message>
+        <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
+        <translation>Cifra del fabricante, medidor verificado, neumáticos fríos. Nunca más de lo que permiten neumático o rueda.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BookModel</name>
+    <message>
+        <source>There are no two walks to lay side by side yet.</source>
+        <translation>Todavía no hay dos rondas para poner lado a lado.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 was added.</source>
+        <translation>Se agregó %1 el %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n positions were left out.</source>
+        <translation>
+            <numerusform>Se dejó fuera %n posición.</numerusform>
+            <numerusform>Se dejaron fuera %n posiciones.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::DueModel</name>
+    <message>
+        <source>before each move</source>
+        <translation>antes de cada salida</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <translation>todavía sin revisar</translation>
+    </message>
+    <message numerus="yes">
+        <source>past due %n days</source>
+        <translation>
+            <numerusform>vencido hace %n día</numerusform>
+            <numerusform>vencido hace %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>due now, at the latest %1</source>
+        <translation>toca ahora, a más tardar %1</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>likely %1, from %2 to %3</source>
+        <translation>probable %1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Nothing falls due within a month.</source>
+        <translation>Nada vence dentro de un mes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are past due.</source>
+        <translation>
+            <numerusform>%n está vencido.</numerusform>
+            <numerusform>%n están vencidos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fall due within a month.</source>
+        <translation>
+            <numerusform>%n vence dentro de un mes.</numerusform>
+            <numerusform>%n vencen dentro de un mes.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::FindingModel</name>
+    <message>
+        <source>gone</source>
+        <translation>ya no está</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>mend soon, %1</source>
+        <comment>concern 0 to 100</comment>
+        <translation>reparar pronto, %1</translation>
+    </message>
+    <message>
+        <source>watch, %1</source>
+        <comment>concern 0 to 100</comment>
+        <translation>vigilar, %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PositionModel</name>
+    <message>
+        <source>no position</source>
+        <translation>sin posición</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::RigModel</name>
+    <message>
+        <source>Go on with the walk</source>
+        <translation>Seguir con la ronda</translation>
+    </message>
+    <message>
+        <source>Start a walk</source>
+        <translation>Empezar una ronda</translation>
+    </message>
+    <message>
+        <source>every line has a mark</source>
+        <translation>cada línea tiene su marca</translation>
+    </message>
+    <message>
+        <source>at %1, %2 left</source>
+        <comment>line of the walk, number of lines</comment>
+        <translation>en %1, faltan %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::Session</name>
+    <message>
+        <source>one person</source>
+        <comment>who looked</comment>
+        <translation>una persona</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::TapeModel</name>
+    <message>
+        <source>at a glance</source>
+        <translation>a simple vista</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WalkModel</name>
+    <message>
+        <source>%1 of %2 lines, %3 left</source>
+        <translation>%1 de %2 líneas, faltan %3</translation>
+    </message>
+</context>
+</TS>
