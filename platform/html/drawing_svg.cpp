@@ -92,6 +92,7 @@ std::string plan(const Rig &rig, const Sheet &s)
 struct Spot {
     double x, y;
     bool onPlan;
+    bool hidden; ///< on a face that the elevation does not show: its leader is dashed
 };
 
 std::optional<Spot> spotOf(const Rig &rig, const RigPlace &given, const Sheet &s)
@@ -102,9 +103,10 @@ std::optional<Spot> spotOf(const Rig &rig, const RigPlace &given, const Sheet &s
     if (!place.face || !place.at)
         return std::nullopt;
     if (*place.face == Face::Top)
-        return Spot{s.x(place.at->aft), s.planY(place.at->right), true};
+        return Spot{s.x(place.at->aft), s.planY(place.at->right), true, false};
+    const Face far = kerbIsLeft(rig) ? Face::Right : Face::Left;
     const Length up = *place.face == Face::Underside ? rig.measures.floorHeight : place.at->up;
-    return Spot{s.x(place.at->aft), s.sideY(up), false};
+    return Spot{s.x(place.at->aft), s.sideY(up), false, *place.face == far};
 }
 
 std::string shape(Call call)
@@ -132,7 +134,7 @@ std::string balloons(const Rig &rig, const std::vector<ReportFinding> &findings,
             continue;
         const double bx = margin + step * static_cast<double>(i + 1);
         const double by = spot->onPlan ? s.height() - 26 : 30;
-        out += line(spot->x, spot->y, bx, by) + "<g transform='translate(" + n(spot->x) + " " + n(spot->y) + ")'>"
+        out += (spot->hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot->x, spot->y, bx, by) + "</g><g transform='translate(" + n(spot->x) + " " + n(spot->y) + ")'>"
             + shape(findings[i].open.concern.call) + "</g><g fill='#fff'>" + circle(bx, by, 17) + "</g><text x='" + n(bx)
             + "' y='" + n(by + 6) + "' text-anchor='middle' stroke='none'>" + std::to_string(findings[i].number) + "</text>";
     }

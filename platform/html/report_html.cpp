@@ -16,7 +16,7 @@ constexpr const char *style =
     "border-top:2px solid #1B1F23;padding-top:.5rem}.quiet{color:#555}.state{font-size:1.15rem;margin:1rem 0}"
     "table{border-collapse:collapse;width:100%}td{padding:.35rem .6rem .35rem 0;vertical-align:top;border-bottom:1px solid #C8CCD0}"
     "td.no{font-family:'B612 Mono',monospace;width:2rem}figure{display:inline-block;margin:.5rem 1rem .5rem 0;max-width:47%}"
-    "figure img{max-width:100%;height:auto;display:block}figcaption{font-size:.9rem;color:#555}svg{max-width:100%;height:auto}"
+    "figure img{max-width:100%;height:auto;display:block}figcaption{font-size:.9rem;color:#555}svg{max-width:100%;height:auto}td svg{max-width:none;display:block}"
     ".caution{border:2px solid #E69F00;padding:.6rem 1rem;margin:1rem 0}.caution p{margin:.3rem 0}"
     "@media print{body{margin:0;max-width:none}h2{break-after:avoid}tr,figure{break-inside:avoid}}";
 
