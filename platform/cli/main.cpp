@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The command line: options, one command, its answer on standard output, its error in one line.
+#include <csignal>
 #include <cstdio>
 #include <exception>
 #include <iostream>
@@ -114,6 +115,8 @@ int run(int argc, char **argv)
 
 int main(int argc, char **argv)
 {
+    // a file-size limit must come back as an error of the write, not end the process before it can be told
+    std::signal(SIGXFSZ, SIG_IGN);
     try {
         return run(argc, argv);
     } catch (const std::exception &bug) {
