@@ -27,6 +27,7 @@ endfunction()
 # Interface strings of every page and model, as :/i18n/snugwalk_<language>.qm. Catalogue texts are data.
 # `update_translations` rewrites the .ts files.
 function(snugwalk_add_translations target)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS LinguistTools)
     file(GLOB sources CONFIGURE_DEPENDS
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/*/*.qml
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.cpp

@@ -9,7 +9,7 @@ import Snugwalk.Controls
 ColumnLayout {
     id: root
 
-    /// {slug, name}
+    /// {slug, word}
     required property var actions
     property string action: ""
     signal sent(var mend)
@@ -17,7 +17,7 @@ ColumnLayout {
     spacing: 10
 
     BodyText { text: qsTr("Write down a mend"); level: "head"; Layout.fillWidth: true }
-    Choice { label: qsTr("What kind of work"); answers: root.actions; chosen: root.action; Layout.fillWidth: true; onPicked: slug => root.action = slug }
+    Choice { label: qsTr("What kind of work"); answers: root.actions.map(one => ({ slug: one.slug, name: one.word })); chosen: root.action; Layout.fillWidth: true; onPicked: slug => root.action = slug }
     Field { id: what; label: qsTr("What was done"); Layout.fillWidth: true }
     Field { id: parts; label: qsTr("With what: parts, sealant, size"); Layout.fillWidth: true }
     Field { id: minutes; label: qsTr("Minutes"); numeric: true; Layout.fillWidth: true }

@@ -16,7 +16,9 @@ GridView {
     interactive: !Tone.gloves
     delegate: Item {
         id: cell
+        /// {hash, date, title, caption}
         required property var modelData
+        readonly property string words: [cell.modelData.date, cell.modelData.caption || cell.modelData.title].filter(one => one).join(", ")
         width: GridView.view.cellWidth
         height: GridView.view.cellHeight
         PhotoTile {
@@ -25,11 +27,11 @@ GridView {
             width: parent.width - 8
             height: width * 0.75
             photo: cell.modelData.hash
-            caption: cell.modelData.caption
+            caption: cell.words
         }
         BodyText {
             anchors { left: tile.left; right: tile.right; top: tile.bottom; topMargin: 2 }
-            text: [cell.modelData.date, cell.modelData.caption].filter(one => one).join(", ")
+            text: cell.words
             level: "small"
             quiet: true
             maximumLineCount: 2

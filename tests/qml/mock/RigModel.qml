@@ -38,7 +38,7 @@ QtObject {
         { slug: "full_round", name: "Full round", about: "Every point this rig has, one lap from the nose, then roof, underneath, inside and weights.", lines: 138, minutes: 162, suggested: false },
         { slug: "at_stop", name: "At a stop", about: "First after about 40 km (25 mi), then every 160 to 240 km (100 to 150 mi) or 2 hours.", lines: 1, minutes: 1, suggested: false },
         { slug: "on_arrival", name: "On arrival", about: "After parking and chocking: wheels, steadies, mains, gas, water and alarms before the first night.", lines: 11, minutes: 8, suggested: false }]
-    property var mendActions: [{ slug: "replace", name: "replace" }, { slug: "reseal", name: "seal again" }, { slug: "retorque", name: "torque again" }, { slug: "clean", name: "clean" }, { slug: "lubricate", name: "lubricate" }, { slug: "repair", name: "repair" }]
+    property var mendActions: [{ slug: "replace", word: "replace" }, { slug: "reseal", word: "seal again" }, { slug: "retorque", word: "torque again" }, { slug: "clean", word: "clean" }, { slug: "lubricate", word: "lubricate" }, { slug: "repair", word: "repair" }]
     property var mended: []
 
     function finding(id: string): var {
