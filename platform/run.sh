@@ -48,11 +48,11 @@ cmake --build $build --target "${targets[@]}"
 
 # A demo that was only half loaded is never mistaken for a whole one: it is made aside, then moved.
 demo=build/demo
-book=$demo/demo.snug
+book=$demo/demo.snugwalk
 if [ $fresh -eq 1 ] || [ ! -f $book ]; then
     rm -rf $demo $demo.new
     mkdir -p $demo.new
-    $build/bin/snugwalk --book $demo.new/demo.snug demo --from demo-rig
+    $build/bin/snugwalk --book $demo.new/demo.snugwalk demo --from demo-rig
     mv $demo.new $demo
 else
     echo "Going on with the demo logbook of the last run; --fresh loads it again."
