@@ -764,10 +764,6 @@
         <translation>photo from a file</translation>
     </message>
     <message>
-        <source>photo from the camera</source>
-        <translation>photo from the camera</translation>
-    </message>
-    <message>
         <source>Photos of the finding</source>
         <translation>Photos of the finding</translation>
     </message>

@@ -764,10 +764,6 @@
         <translation>foto de un archivo</translation>
     </message>
     <message>
-        <source>photo from the camera</source>
-        <translation>foto de la cámara</translation>
-    </message>
-    <message>
         <source>Photos of the finding</source>
         <translation>Fotos del hallazgo</translation>
     </message>
@@ -1980,7 +1976,7 @@
     </message>
     <message>
         <source>all lines</source>
-        <translation>todas las líneas</translation>
+        <translation>líneas</translation>
     </message>
     <message>
         <source>undo</source>
@@ -1989,7 +1985,7 @@
     <message>
         <source>pass at a glance</source>
         <comment>act</comment>
-        <translation>pasa a simple vista</translation>
+        <translation>a simple vista</translation>
     </message>
     <message>
         <source>stop here</source>
@@ -2019,26 +2015,26 @@
     <message>
         <source>could not look</source>
         <comment>act</comment>
-        <translation>no se pudo revisar</translation>
+        <translation>no pude ver</translation>
     </message>
     <message>
         <source>not fitted</source>
         <comment>act</comment>
-        <translation>no lo lleva</translation>
+        <translation>no lleva</translation>
     </message>
     <message>
         <source>look again later</source>
         <comment>act</comment>
-        <translation>mirar después</translation>
+        <translation>más tarde</translation>
     </message>
     <message>
         <source>pass at a glance</source>
         <comment>act</comment>
-        <translation>pasa a simple vista</translation>
+        <translation>a simple vista</translation>
     </message>
     <message>
         <source>all lines</source>
-        <translation>todas las líneas</translation>
+        <translation>líneas</translation>
     </message>
     <message>
         <source>stop here</source>

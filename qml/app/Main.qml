@@ -20,8 +20,8 @@ Window {
 
     readonly property bool loaded: root.session.loaded
     readonly property bool wide: root.width >= 900
-    readonly property bool walking: ["walk", "lines", "attention", "look_reasons", "finish"].indexOf(root.currentPlace) >= 0
-    readonly property bool home: ["rig", "due", "logbook", "bench"].indexOf(root.currentPlace) >= 0
+    readonly property bool walking: /^(walk|lines|attention|look_reasons|finish)$/.test(root.currentPlace)
+    readonly property bool home: /^(rig|due|logbook|bench)$/.test(root.currentPlace)
     readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "emergency"
     property var trail: []
 
@@ -83,7 +83,7 @@ Window {
     RowLayout {
         anchors.fill: parent
         spacing: 0
-        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.enabled: Format.locale.textDirection === Qt.RightToLeft
         LayoutMirroring.childrenInherit: true
 
         Once {

@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
 
@@ -13,7 +12,13 @@ Scroll {
     required property Session session
     signal newRigAsked()
 
-    readonly property var rigNames: root.session.rigs.map(one => ({ slug: one.id, name: one.name }))
+    readonly property var rigNames: root.named(root.session.rigs)
+    readonly property var sizes: [1, 1.25, 1.5, 2]
+
+    function named(rigs: var): var { return rigs.map(one => ({ slug: one.id, name: one.name })) }
+    function percent(sizes: var): var {
+        return sizes.map(size => ({ slug: String(size), name: qsTr("%1 %", "size of words").arg(size * 100) }));
+    }
 
     spacing: 16
 
@@ -40,7 +45,7 @@ Scroll {
     }
     Choice {
         label: qsTr("Size of words")
-        answers: [1, 1.25, 1.5, 2].map(size => ({ slug: String(size), name: qsTr("%1 %", "size of words").arg(size * 100) }))
+        answers: root.percent(root.sizes)
         chosen: String(root.session.textScale)
         Layout.fillWidth: true
         onPicked: slug => root.session.textScale = Number(slug)
@@ -63,7 +68,7 @@ Scroll {
         visible: root.rigNames.length > 1
         label: qsTr("Rig under care")
         answers: root.rigNames
-        chosen: root.session.rigs.find(one => one.name === root.session.rig.name)?.id ?? ""
+        chosen: root.rigNames.find(one => one.name === root.session.rig.name)?.slug ?? ""
         Layout.fillWidth: true
         onPicked: slug => root.session.chooseRig(slug)
     }

@@ -18,7 +18,7 @@ ColumnLayout {
     BodyText { text: root.result.label; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { text: root.result.value; font.pixelSize: Tone.px(34); font.bold: true; Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.result.range ?? ""; level: "small"; Layout.fillWidth: true }
-    BodyText { visible: text !== ""; text: [root.result.basis, root.result.source].filter(one => one).join(": "); level: "small"; quiet: true; Layout.fillWidth: true }
+    BodyText { visible: text !== ""; text: Format.join([root.result.basis, root.result.source], ": "); level: "small"; quiet: true; Layout.fillWidth: true }
     Repeater {
         model: root.result.warnings ?? []
         BodyText { required property string modelData; text: modelData; font.bold: true; level: "small"; Layout.fillWidth: true }

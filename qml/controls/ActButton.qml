@@ -20,7 +20,8 @@ Press {
 
     TextMetrics { id: measure; text: root.text; font: title.font }
 
-    contentItem: Item {
+    // made at once, not on demand: asking for its height would make it, and change that height
+    contentItem: Item { // qmllint disable
         id: content
         implicitWidth: measure.advanceWidth + root.lead + 4
         implicitHeight: title.height + (detail.visible ? detail.height + 2 : 0)

@@ -14,7 +14,7 @@ Press {
 
     TextMetrics { id: measure; text: root.text; font.family: Tone.words; font.pixelSize: Tone.body; font.bold: true }
 
-    contentItem: Item {
+    contentItem: Item { // qmllint disable
         // as wide as the bold word, so that choosing moves nothing
         implicitWidth: Math.ceil(measure.advanceWidth) + 2
         implicitHeight: word.implicitHeight

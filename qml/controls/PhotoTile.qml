@@ -26,7 +26,8 @@ Rectangle {
         anchors.margins: 1
         asynchronous: true
         fillMode: Image.PreserveAspectFit
-        sourceSize: root.full ? Qt.size(1600, 1600) : Qt.size(320, 320)
+        sourceSize.width: root.full ? 1600 : 320
+        sourceSize.height: root.full ? 1600 : 320
         source: root.photo === "" ? "" : root.stored ? "image://photo/" + (root.full ? "full/" : "thumb/") + root.photo : root.photo
     }
     BodyText {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // One band on the season line: thin from early to late, a ring at likely. It never fills.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
 

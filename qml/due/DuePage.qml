@@ -49,7 +49,7 @@ Item {
             topMargin: root.cramped ? 0 : head.height
         }
         topMargin: root.cramped ? head.height : 0
-        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin)
+        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin) // qmllint disable
         model: root.due.rows
         clip: true
         interactive: !Tone.gloves

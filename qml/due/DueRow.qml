@@ -28,7 +28,7 @@ Item {
 
     implicitHeight: column.implicitHeight + 16
     Accessible.role: Accessible.ListItem
-    Accessible.name: [root.title, root.when, root.band, root.reason].filter(one => one !== "").join(". ")
+    Accessible.name: Format.join([root.title, root.when, root.band, root.reason], ". ")
 
     ColumnLayout {
         id: column

@@ -28,7 +28,7 @@ Item {
         id: list
         anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
         topMargin: head.height
-        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin)
+        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin) // qmllint disable
         model: root.book.comparison
         clip: true
         interactive: !Tone.gloves

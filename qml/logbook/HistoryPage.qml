@@ -28,7 +28,7 @@ Scroll {
         BodyText { text: root.finding.title ?? ""; level: "title"; Layout.fillWidth: true }
     }
     BodyText { visible: root.known; text: root.finding.callText ?? ""; level: "head"; Layout.fillWidth: true }
-    BodyText { visible: text !== ""; text: [root.finding.defect, root.finding.place, root.finding.statusText].filter(one => one).join("; "); Layout.fillWidth: true }
+    BodyText { visible: text !== ""; text: Format.join([root.finding.defect, root.finding.place, root.finding.statusText], "; "); Layout.fillWidth: true }
     Repeater {
         model: root.finding.why ?? []
         BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }
@@ -51,7 +51,7 @@ Scroll {
             Layout.fillWidth: true
             Rule { Layout.fillWidth: true }
             BodyText { text: qsTr("mended %1", "date").arg(mended.modelData.date); level: "small"; quiet: true; Layout.fillWidth: true }
-            BodyText { text: [mended.modelData.what, mended.modelData.parts, mended.modelData.cost, mended.modelData.by].filter(one => one).join("; "); Layout.fillWidth: true }
+            BodyText { text: Format.join([mended.modelData.what, mended.modelData.parts, mended.modelData.cost, mended.modelData.by], "; "); Layout.fillWidth: true }
         }
     }
     Rule { visible: root.known; Layout.fillWidth: true }

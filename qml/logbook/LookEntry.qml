@@ -15,7 +15,7 @@ ColumnLayout {
     spacing: 2
 
     BodyText { text: root.look.by ? qsTr("%1, by %2", "date, person").arg(root.look.date).arg(root.look.by) : root.look.date; level: "small"; quiet: true; Layout.fillWidth: true }
-    BodyText { text: [root.look.gradeText, root.look.extentText].filter(one => one).join("; "); Layout.fillWidth: true }
+    BodyText { text: Format.join([root.look.gradeText, root.look.extentText], "; "); Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.look.note ?? ""; level: "small"; Layout.fillWidth: true }
     Flow {
         id: strip

@@ -13,13 +13,13 @@ Item {
 
     implicitHeight: column.implicitHeight + 20
     Accessible.role: Accessible.ListItem
-    Accessible.name: [root.date, root.what, root.cost].filter(one => one !== "").join(", ")
+    Accessible.name: Format.join([root.date, root.what, root.cost], ", ")
 
     Column {
         id: column
         anchors { left: parent.left; right: parent.right; leftMargin: Tone.margin; rightMargin: Tone.margin; verticalCenter: parent.verticalCenter }
         BodyText { width: parent.width; text: root.what; Accessible.ignored: true }
-        BodyText { width: parent.width; text: [root.date, root.cost].filter(one => one !== "").join(", "); level: "small"; quiet: true; Accessible.ignored: true }
+        BodyText { width: parent.width; text: Format.join([root.date, root.cost], ", "); level: "small"; quiet: true; Accessible.ignored: true }
     }
     Rule { width: parent.width; anchors.bottom: parent.bottom }
 }

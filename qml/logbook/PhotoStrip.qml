@@ -18,9 +18,9 @@ GridView {
         id: cell
         /// {hash, date, title, caption}
         required property var modelData
-        readonly property string words: [cell.modelData.date, cell.modelData.caption || cell.modelData.title].filter(one => one).join(", ")
-        width: GridView.view.cellWidth
-        height: GridView.view.cellHeight
+        readonly property string words: Format.join([cell.modelData.date, cell.modelData.caption || cell.modelData.title], ", ")
+        width: root.cellWidth
+        height: root.cellHeight
         PhotoTile {
             id: tile
             x: 4

@@ -18,7 +18,7 @@ Item {
 
     implicitHeight: row.implicitHeight + 20
     Accessible.role: Accessible.ListItem
-    Accessible.name: [root.title, root.date, root.length, root.roadText, root.note].filter(one => one !== "").join(", ")
+    Accessible.name: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
 
     RowLayout {
         id: row
@@ -28,7 +28,7 @@ Item {
         ColumnLayout {
             spacing: 1
             BodyText { text: root.title; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
-            BodyText { text: [root.date, root.length].filter(one => one !== "").join(", "); level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
+            BodyText { text: Format.join([root.date, root.length], ", "); level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
             BodyText { visible: text !== ""; text: root.roadText; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
             BodyText { visible: text !== ""; text: root.note; level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
         }

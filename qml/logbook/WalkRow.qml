@@ -17,7 +17,7 @@ Press {
     property bool chosen: false
     signal picked(string walkId)
 
-    spoken: [root.date, root.kindName, root.by, root.counts].filter(one => one !== "").join(", ")
+    spoken: Format.join([root.date, root.kindName, root.by, root.counts], ", ")
     leftPadding: Tone.margin
     rightPadding: Tone.margin
     topPadding: 10

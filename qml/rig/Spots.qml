@@ -27,6 +27,7 @@ Instantiator {
         required property real y
         required property real z
     }
-    onObjectAdded: Qt.callLater(root.collect)
-    onObjectRemoved: Qt.callLater(root.collect)
+    // one change of many rows is collected once
+    onObjectAdded: Qt.callLater(root.collect) // qmllint disable
+    onObjectRemoved: Qt.callLater(root.collect) // qmllint disable
 }

@@ -12,6 +12,11 @@ QtObject {
     property string units: "si"
     readonly property var locale: Qt.locale(root.language)
 
+    /// The parts that say something, one after another.
+    function join(parts: var, between: string): string {
+        return parts.filter(one => one).join(between);
+    }
+
     function number(value: real, decimals: int): string {
         return Number(value).toLocaleString(root.locale, "f", decimals);
     }

@@ -13,7 +13,9 @@ Scroll {
     required property WalkModel walk
     property var answers: ({})
 
-    readonly property var choices: [{ slug: "", title: qsTr("all of them", "points of one line"), state: "" }].concat(root.walk.points)
+    readonly property var choices: root.withAll({ slug: "", title: qsTr("all of them", "points of one line"), state: "" }, root.walk.points)
+
+    function withAll(all: var, points: var): var { return [all, ...points] }
 
     spacing: 6
 

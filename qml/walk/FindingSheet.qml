@@ -23,6 +23,7 @@ ColumnLayout {
 
     readonly property bool told: root.change === "new" ? root.defect !== "" && root.grade > 0 : root.change === "gone" || root.grade > 0
 
+    function named(defects: var): var { return defects.map(one => ({ slug: one.slug, name: one.word })) }
     function tell(finding: var, change: string) {
         root.old = finding;
         root.change = change;
@@ -70,7 +71,7 @@ ColumnLayout {
         Choice {
             visible: root.change === "new"
             label: qsTr("What")
-            answers: root.walk.defects.map(one => ({ slug: one.slug, name: one.word }))
+            answers: root.named(root.walk.defects)
             chosen: root.defect
             Layout.fillWidth: true
             onPicked: slug => root.defect = slug
@@ -87,16 +88,12 @@ ColumnLayout {
         PlaceChoice { id: place; visible: root.change === "new"; rig: root.session.rig; standSlug: root.walk.standSlug; Layout.fillWidth: true }
         Field { id: extent; label: qsTr("How much"); note: qsTr("such as 60 mm, or 2 of 8"); inputMethodHints: Qt.ImhNoPredictiveText; Layout.fillWidth: true }
         Field { id: note; label: qsTr("Note"); Layout.fillWidth: true }
-        PhotoChoice { id: photos; camera: root.session.cameraAvailable; Layout.fillWidth: true; onCameraAsked: root.session.takePhoto() }
+        PhotoChoice { id: photos; Layout.fillWidth: true; }
         BodyText {
             text: root.session.person === "" ? root.session.position.words : qsTr("%1, at %2", "who, where on earth").arg(root.session.person).arg(root.session.position.words)
             level: "small"
             quiet: true
             Layout.fillWidth: true
-        }
-        Connections {
-            target: root.session
-            function onPhotoTaken(file: string) { photos.add([file]) }
         }
     }
     Rule { Layout.fillWidth: true }

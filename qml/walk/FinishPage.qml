@@ -47,7 +47,7 @@ ColumnLayout {
                     root.walk.goTo(line.modelData.line);
                     root.wentTo();
                 }
-                contentItem: TapeRow {
+                contentItem: TapeRow { // qmllint disable
                     id: row
                     line: line.modelData.line
                     title: line.modelData.title

@@ -35,7 +35,7 @@ Item {
                 root.walk.goTo(line.index);
                 root.chosen();
             }
-            contentItem: Item {
+            contentItem: Item { // qmllint disable
                 implicitHeight: column.height
                 Column {
                     id: column

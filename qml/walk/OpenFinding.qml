@@ -20,7 +20,7 @@ Item {
         x: shape.width + 10
         width: root.width - x - (root.pictured ? photo.width + 10 : 0)
         text: qsTr("Finding %1 since %2: %3", "number, date, what").arg(root.finding.number).arg(root.finding.since)
-            .arg([root.finding.words, root.finding.gradeText, root.finding.place].filter(one => one).join(", "))
+            .arg(Format.join([root.finding.words, root.finding.gradeText, root.finding.place], ", "))
         level: "small"
     }
     PhotoTile {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Photos to go with a finding: from a file, or from the camera where there is one.
+// Photos to go with a finding, chosen as files; phones offer their camera in the same choice.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -12,8 +12,6 @@ ColumnLayout {
     id: root
 
     property var photos: []
-    property bool camera: false
-    signal cameraAsked()
 
     function add(files: var) {
         root.photos = root.photos.concat(files.map(one => String(one)));
@@ -43,12 +41,7 @@ ColumnLayout {
             }
         }
     }
-    Flow {
-        spacing: Tone.gap
-        Layout.fillWidth: true
-        WordButton { text: qsTr("photo from a file"); onClicked: dialog.active = true }
-        WordButton { visible: root.camera; text: qsTr("photo from the camera"); onClicked: root.cameraAsked() }
-    }
+    WordButton { text: qsTr("photo from a file"); onClicked: dialog.active = true }
     Instantiator {
         id: dialog
         active: false

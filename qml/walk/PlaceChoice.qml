@@ -26,6 +26,8 @@ ColumnLayout {
     readonly property string words: root.place.named ? root.place.named
         : root.place.face ? qsTr("%1 from the front, %2 up", "lengths").arg(Format.length(root.place.x)).arg(Format.length(root.place.z)) : qsTr("not told yet")
 
+    function named(places: var): var { return places.map(one => ({ slug: one, name: one })) }
+
     spacing: 4
 
     BodyText { text: qsTr("Where: %1", "place on the rig").arg(root.words); level: "small"; quiet: !root.place.face && !root.place.named; Layout.fillWidth: true }
@@ -57,7 +59,7 @@ ColumnLayout {
     }
     Choice {
         label: qsTr("or at a named place")
-        answers: root.rig.placeNames.map(one => ({ slug: one, name: one }))
+        answers: root.named(root.rig.placeNames)
         visible: root.rig.placeNames.length > 0
         chosen: root.place.named ?? ""
         Layout.fillWidth: true

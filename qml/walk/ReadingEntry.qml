@@ -54,7 +54,7 @@ ColumnLayout {
         }
     }
     BodyText {
-        text: [root.reading.limits, root.reading.basis].filter(one => one).join("; ")
+        text: Format.join([root.reading.limits, root.reading.basis], "; ")
         visible: text !== ""
         level: "small"
         quiet: true

@@ -30,6 +30,7 @@ Instantiator {
         required property string mark
         required property string summary
     }
-    onObjectAdded: Qt.callLater(root.collect)
-    onObjectRemoved: Qt.callLater(root.collect)
+    // one change of many rows is collected once
+    onObjectAdded: Qt.callLater(root.collect) // qmllint disable
+    onObjectRemoved: Qt.callLater(root.collect) // qmllint disable
 }

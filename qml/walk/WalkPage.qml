@@ -24,6 +24,7 @@ FocusScope {
     readonly property string leftText: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft)
     property var answers: ({})
 
+    function fullTexts(panel: var): var { return panel.map(one => one.full) }
     function pass() {
         root.walk.pass(root.measured ? "measured" : "looked");
     }
@@ -95,7 +96,7 @@ FocusScope {
 
         CautionCard {
             visible: root.warned
-            parts: root.walk.cautionPanel.map(one => one.full)
+            parts: root.fullTexts(root.walk.cautionPanel)
             heading: root.walk.title
             Layout.fillWidth: true
             Layout.fillHeight: true

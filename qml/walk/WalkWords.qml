@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The acts beside pass and attention, as words; on a cramped screen they follow the line's text.
 import QtQuick
-import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
 
