@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+// What the models show of one small logbook, against kept files: a change of any word is seen.
+#include <QtTest>
+
+#include "app_fixture.hpp"
+#include "dump.hpp"
+#include "support/actions.hpp"
+
+using namespace snugwalk;
+using namespace snugwalk::test;
+
+namespace {
+
+constexpr int rowLimit = 4;
+
+// A round with one of each mark, by way of the core alone.
+void writeRound(AppFixture &app)
+{
+    Logbook &book = app.book();
+    const Doer doer{"A", std::nullopt, GeoPoint{-44.262, 170.105, 640.0, metres(6)}};
+    const Rig rig = allRigs(book)->front();
+    const Walk walk = *startWalk(book, *app.parts.catalogue, rig, "full_round", {}, {}, doer);
+    for (const MarkDraft &draft : {passOf("roof-vent-sealant", "smooth"), attentionOn("front-cap-seam", 2, "hairline"),
+                                   attentionOn("chains-condition", 5, "link worn"), couldNotLook("roof-membrane")}) {
+        app.clock().advance(std::chrono::minutes(1));
+        SNUG_ASSERT(markPoint(book, *app.parts.catalogue, rig, walk, draft, doer).has_value());
+    }
+    app.closeBook();
+}
+
+} // namespace
+
+class TstState : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
+    void modelsShowWhatTheyShowed_data();
+    void modelsShowWhatTheyShowed();
+    void aStateNeverClaimsMoreThanALook();
+};
+
+void TstState::modelsShowWhatTheyShowed_data()
+{
+    QTest::addColumn<QString>("language");
+    QTest::addColumn<QString>("units");
+    QTest::newRow("en_si") << QStringLiteral("en") << QStringLiteral("si");
+    QTest::newRow("es_us") << QStringLiteral("es") << QStringLiteral("us");
+}
+
+void TstState::modelsShowWhatTheyShowed()
+{
+    QFETCH(QString, language);
+    QFETCH(QString, units);
+    AppFixture app;
+    writeRound(app);
+    Session &session = app.open();
+    session.setLanguage(language);
+    session.setUnits(units);
+    const QByteArray tag = QTest::currentDataTag();
+    QVERIFY(isAsKept(dumpOf(*session.rig(), rowLimit), QByteArray("rig_" + tag)));
+    QVERIFY(isAsKept(dumpOf(*session.walk(), rowLimit), QByteArray("walk_" + tag)));
+    QVERIFY(isAsKept(dumpOf(*session.due(), rowLimit), QByteArray("due_" + tag)));
+    QVERIFY(isAsKept(dumpOf(*session.book(), rowLimit), QByteArray("book_" + tag)));
+    QVERIFY(isAsKept(dumpOf(*session.bench(), rowLimit), QByteArray("bench_" + tag)));
+}
+
+void TstState::aStateNeverClaimsMoreThanALook()
+{
+    AppFixture app;
+    writeRound(app);
+    const QString state = app.open().rig()->state();
+    QVERIFY(state.contains(QStringLiteral("do not move it"))); // grade 5 on the hold list
+    QVERIFY(state.contains(QStringLiteral("not that nothing will fail")));
+    // the project's own list of words that no text may use
+    const QRegularExpression never(QStringLiteral("\\b(safe|ok|good|cleared|fit|ready|roadworthy)\\b"),
+                                   QRegularExpression::CaseInsensitiveOption);
+    QVERIFY(!never.match(state).hasMatch());
+}
+
+QTEST_MAIN(TstState)
+#include "tst_state.moc"
