@@ -5,6 +5,7 @@
 #include <cstdio>
 
 #include <QGuiApplication>
+#include <QQuickWindow>
 
 #include "message_watch.hpp"
 #include "options.hpp"
@@ -50,6 +51,17 @@ int runSelfTest(Options options)
     return wiring ? finishWith(selfTest(**wiring, watch)) : tell(wiring.error());
 }
 
+// What a speed measurement times: from the start to a drawn page with the logbook's content on it.
+void leaveWhenUsable(Wiring &wiring)
+{
+    QObject::connect(&wiring.window(), &QQuickWindow::frameSwapped, qGuiApp, [&wiring] {
+        if (!wiring.session().isLoaded())
+            return;
+        std::printf("usable\n");
+        QGuiApplication::quit();
+    });
+}
+
 } // namespace
 
 int runApp(const QStringList &arguments)
@@ -68,6 +80,8 @@ int runApp(const QStringList &arguments)
     Result<std::unique_ptr<Wiring>> wiring = Wiring::make(*options, Wiring::Mode::Live);
     if (!wiring)
         return tell(wiring.error());
+    if (options->untilUsable)
+        leaveWhenUsable(**wiring);
     return QGuiApplication::exec();
 }
 

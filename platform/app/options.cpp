@@ -31,7 +31,9 @@ Result<Options> readOptions(const QStringList &arguments)
     const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es."), QStringLiteral("code"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"),
                                       QStringLiteral("Open every page once and fail on any warning."));
-    parser.addOptions({help, book, screens, nmea, now, language, selfTest});
+    const QCommandLineOption untilUsable(QStringLiteral("until-usable"),
+                                         QStringLiteral("Leave after the first frame on which one can work."));
+    parser.addOptions({help, book, screens, nmea, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
     if (!parser.positionalArguments().isEmpty())
@@ -45,6 +47,7 @@ Result<Options> readOptions(const QStringList &arguments)
     options.nmeaFile = parser.value(nmea);
     options.language = parser.value(language);
     options.selfTest = parser.isSet(selfTest);
+    options.untilUsable = parser.isSet(untilUsable);
     if (!options.language.isEmpty() && options.language != QStringLiteral("en")
         && options.language != QStringLiteral("es"))
         return usage(QStringLiteral("no such language"), options.language);

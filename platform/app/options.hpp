@@ -18,6 +18,7 @@ struct Options {
     QString language;     ///< en or es; the kept one or the system's when empty
     std::optional<LocalTime> now; ///< a clock that stands still
     bool selfTest = false;
+    bool untilUsable = false;
     bool help = false;
     QString helpText;
 };

@@ -35,7 +35,7 @@ QString whenText(const Voice &voice, const DueBand &band, CivilDate today)
     if (band.dueNow)
         return DueModel::tr("due now, at the latest %1").arg(voice.date(*band.late));
     if (*band.early == *band.late)
-        return DueModel::tr("%1").arg(voice.date(*band.likely));
+        return voice.date(*band.likely);
     return DueModel::tr("likely %1, from %2 to %3")
         .arg(voice.date(*band.likely), voice.date(*band.early), voice.date(*band.late));
 }
