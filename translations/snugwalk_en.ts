@@ -768,8 +768,8 @@
         <translation>Photos of the finding</translation>
     </message>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png *.heic)</source>
-        <translation>Photos (*.jpg *.jpeg *.png *.heic)</translation>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Photos (*.jpg *.jpeg *.png)</translation>
     </message>
 </context>
 <context>
@@ -2086,10 +2086,6 @@
     <message>
         <source>due now, at the latest %1</source>
         <translation>due now, at the latest %1</translation>
-    </message>
-    <message>
-        <source>%1</source>
-        <translation>%1</translation>
     </message>
     <message>
         <source>likely %1, from %2 to %3</source>

@@ -217,7 +217,7 @@
     <message>
         <source>Due</source>
         <comment>heading: what is due when</comment>
-        <translation>Por hacer</translation>
+        <translation>Plazos</translation>
     </message>
     <message>
         <source>Line: early to late. Ring: likely. Upright: today.</source>
@@ -768,8 +768,8 @@
         <translation>Fotos del hallazgo</translation>
     </message>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png *.heic)</source>
-        <translation>Fotos (*.jpg *.jpeg *.png *.heic)</translation>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
     </message>
 </context>
 <context>
@@ -836,7 +836,7 @@
     <message>
         <source>Due</source>
         <comment>place: what is due when</comment>
-        <translation>Por hacer</translation>
+        <translation>Plazos</translation>
     </message>
     <message>
         <source>Logbook</source>
@@ -1365,7 +1365,7 @@
     </message>
     <message>
         <source>bare hands</source>
-        <translation>manos libres</translation>
+        <translation>sin guantes</translation>
     </message>
     <message>
         <source>gloves</source>
@@ -2086,10 +2086,6 @@
     <message>
         <source>due now, at the latest %1</source>
         <translation>toca ahora, a más tardar %1</translation>
-    </message>
-    <message>
-        <source>%1</source>
-        <translation>%1</translation>
     </message>
     <message>
         <source>likely %1, from %2 to %3</source>

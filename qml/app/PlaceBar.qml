@@ -40,8 +40,8 @@ Rectangle {
                     readonly property bool here: root.place === modelData.slug
                     text: modelData.name
                     checkable: false
-                    leftPadding: 6
-                    rightPadding: 6
+                    leftPadding: 4
+                    rightPadding: 4
                     Accessible.role: Accessible.PageTab
                     Accessible.selected: here
                     onClicked: root.placeAsked(modelData.slug)

@@ -12,11 +12,12 @@ Press {
     topPadding: 6
     bottomPadding: 6
 
-    TextMetrics { id: measure; text: root.text; font.family: Tone.words; font.pixelSize: Tone.body; font.bold: true }
+    TextMetrics { id: bold; text: root.text; font.family: Tone.words; font.pixelSize: Tone.body; font.bold: true }
+    TextMetrics { id: plain; text: root.text; font.family: Tone.words; font.pixelSize: Tone.body }
 
     contentItem: Item { // qmllint disable
-        // as wide as the bold word, so that choosing moves nothing
-        implicitWidth: Math.ceil(measure.advanceWidth) + 2
+        // as wide as the wider cut, so that choosing moves nothing
+        implicitWidth: Math.ceil(Math.max(bold.advanceWidth, plain.advanceWidth)) + 2
         implicitHeight: word.implicitHeight
         BodyText {
             id: word

@@ -53,6 +53,7 @@ Item {
 
     function px(size: real): int { return Math.round(size * root.textScale) }
 
+    // the Latin-1 cut alone: Qt takes one file a face, and the extended cut would hide it
     FontLoader { source: "fonts/atkinson-hyperlegible-next-latin-400-normal.woff2" }
     FontLoader { source: "fonts/atkinson-hyperlegible-next-latin-700-normal.woff2" }
     FontLoader { source: "fonts/B612Mono-Regular.otf" }

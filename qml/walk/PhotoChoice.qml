@@ -48,7 +48,7 @@ ColumnLayout {
         delegate: FileDialog {
             title: qsTr("Photos of the finding")
             fileMode: FileDialog.OpenFiles
-            nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png *.heic)")]
+            nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png)")]
             Component.onCompleted: open()
             onAccepted: { root.add(selectedFiles); dialog.active = false }
             onRejected: dialog.active = false

@@ -23,13 +23,13 @@ Item {
         kind: root.pending ? "gap" : root.mark
         size: Tone.px(22)
         x: Tone.margin
-        y: 5
+        y: words.y
         Accessible.ignored: true
     }
     Pair {
         id: words
         x: Tone.margin + Tone.px(22) + 12
-        y: 5
+        y: Math.round((root.height - implicitHeight) / 2)
         width: parent.width - x - Tone.margin
         text: root.title
         against: root.summary
