@@ -66,8 +66,8 @@ Result<Point> pointFrom(const Value &v, const std::string &zone)
         p.interval.distance = miles(*distance);
     p.interval.uses = strings(v["interval"]["uses"]);
     p.drivers = strings(v["drivers"]);
-    p.applies = {strings(v["applies"]["kinds"]), strings(v["applies"]["practices"]), strings(v["applies"]["needs"]),
-                 strings(v["applies"]["without"])};
+    p.applies = {strings(v["applies"]["kinds"]), strings(v["applies"]["practices"]),
+                 strings(v["applies"]["needs"]), strings(v["applies"]["without"])};
     p.repeat = v["repeat"].asString().value_or("none");
     p.defects = strings(v["defects"]);
     p.photos = static_cast<int>(v["photos"].asInt().value_or(0));
@@ -96,17 +96,14 @@ Result<Value> parseFile(std::string_view bytes, const std::string &name)
     return file;
 }
 
-TapeLine lineFrom(const Value &v)
-{
-    return {v["line"].asString().value_or(""), strings(v["points"])};
-}
+TapeLine lineFrom(const Value &v) { return {v["line"].asString().value_or(""), strings(v["points"])}; }
 
 } // namespace
 
 bool Point::isRoadOrFire() const
 {
-    return hold.has_value() || !forbids.empty()
-        || std::any_of(consequence.begin(), consequence.end(),
+    return hold.has_value() || !forbids.empty() ||
+           std::any_of(consequence.begin(), consequence.end(),
                        [](const std::string &c) { return c == "T" || c == "F"; });
 }
 
@@ -132,7 +129,8 @@ Result<Catalogue> Catalogue::load(const std::vector<std::string_view> &pointFile
         return sources.error();
     catalogue.addSets(*sets);
     for (const auto &[key, source] : sources->map())
-        catalogue.m_sources[key] = {source["title"].asString().value_or(key), source["full"].asString().value_or(key)};
+        catalogue.m_sources[key] = {source["title"].asString().value_or(key),
+                                    source["full"].asString().value_or(key)};
     SNUG_TRY(catalogue.checkNames());
     return catalogue;
 }

@@ -75,8 +75,8 @@ struct TapeLine {
 struct WalkKind {
     std::string slug;
     std::vector<std::string> sets;
-    bool all = false;    ///< every point that the rig has
-    std::string route;   ///< lap or inside_out
+    bool all = false;  ///< every point that the rig has
+    std::string route; ///< lap or inside_out
 };
 
 struct Source {

@@ -46,12 +46,14 @@ Status checkExtras(const Catalogue &catalogue, const std::vector<std::string> &s
     }
     for (const std::string &point : points) {
         if (catalogue.find(point) == nullptr)
-            return Error{Errc::NotFound, "no point is called \"" + point + "\"", "point", "see `snugwalk points`"};
+            return Error{Errc::NotFound, "no point is called \"" + point + "\"", "point",
+                         "see `snugwalk points`"};
     }
     return done();
 }
 
-void sortByStand(const Catalogue &catalogue, const std::vector<std::string> &route, std::vector<TapeLine> &tape)
+void sortByStand(const Catalogue &catalogue, const std::vector<std::string> &route,
+                 std::vector<TapeLine> &tape)
 {
     std::stable_sort(tape.begin(), tape.end(), [&](const TapeLine &a, const TapeLine &b) {
         return standRank(route, standOf(catalogue, a)) < standRank(route, standOf(catalogue, b));
@@ -69,7 +71,8 @@ bool applies(const Point &point, const Rig &rig)
         return false;
     const std::set<std::string> fitted = allFittings(rig);
     const auto has = [&](const std::string &fitting) { return fitted.count(fitting) > 0; };
-    return std::all_of(a.needs.begin(), a.needs.end(), has) && std::none_of(a.without.begin(), a.without.end(), has);
+    return std::all_of(a.needs.begin(), a.needs.end(), has) &&
+           std::none_of(a.without.begin(), a.without.end(), has);
 }
 
 std::vector<std::string> pointsFor(const Catalogue &catalogue, const Rig &rig)

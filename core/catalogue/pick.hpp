@@ -20,7 +20,8 @@ namespace snugwalk {
 /// of a trip) and points made due by events are added, each point once. Lines of points that the
 /// rig lacks are left out. A full round has one line a point, by stand; sets keep their own order.
 /// \returns `NotFound` for an unknown kind, extra set or extra point, with the names there are.
-[[nodiscard]] Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig, std::string_view kind,
+[[nodiscard]] Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig,
+                                                    std::string_view kind,
                                                     const std::vector<std::string> &extraSets,
                                                     const std::vector<std::string> &extraPoints);
 

@@ -10,8 +10,8 @@ Result<Texts> Texts::load(std::string_view bytes)
 {
     Result<Value> root = parseJson(bytes);
     if (!root || !(*root)["points"].isMap())
-        return Error{Errc::Corrupt, "the catalogue's texts cannot be read", root ? "points" : root.error().where,
-                     "install the program again"};
+        return Error{Errc::Corrupt, "the catalogue's texts cannot be read",
+                     root ? "points" : root.error().where, "install the program again"};
     Texts texts;
     texts.m_root = std::move(root).value();
     return texts;
@@ -51,6 +51,9 @@ std::string Texts::phrase(std::string_view slug, const std::vector<std::string> 
     return out;
 }
 
-std::string Texts::text(std::string_view slug) const { return m_root[slug].asString().value_or(std::string(slug)); }
+std::string Texts::text(std::string_view slug) const
+{
+    return m_root[slug].asString().value_or(std::string(slug));
+}
 
 } // namespace snugwalk

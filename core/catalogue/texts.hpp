@@ -35,7 +35,8 @@ public:
     [[nodiscard]] std::string cautionShort(std::string_view code) const;
     [[nodiscard]] std::string cautionFull(std::string_view code) const;
     /// A sentence part of the group "phrases", with %1, %2 … filled in.
-    [[nodiscard]] std::string phrase(std::string_view slug, const std::vector<std::string> &arguments = {}) const;
+    [[nodiscard]] std::string phrase(std::string_view slug,
+                                     const std::vector<std::string> &arguments = {}) const;
     /// A top-level text such as report_footer.
     [[nodiscard]] std::string text(std::string_view slug) const;
 

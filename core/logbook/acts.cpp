@@ -22,10 +22,7 @@ Result<Id> recordThing(Logbook &book, const Id &id, const char *type, const Valu
     return id;
 }
 
-Id idOrNew(Logbook &book, const Id &id)
-{
-    return id.isNull() ? book.newId() : id;
-}
+Id idOrNew(Logbook &book, const Id &id) { return id.isNull() ? book.newId() : id; }
 
 } // namespace
 
@@ -50,7 +47,8 @@ Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer)
         if (!known)
             return known.error();
         if (known->rig != mend.rig)
-            return Error{Errc::InvalidInput, "the finding is of another rig", id.shortText(), "name the rig it is on"};
+            return Error{Errc::InvalidInput, "the finding is of another rig", id.shortText(),
+                         "name the rig it is on"};
     }
     return recordThing(book, idOrNew(book, mend.id), "mend", toValue(mend), doer);
 }
@@ -76,7 +74,8 @@ Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer)
 Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
 {
     if (!isValid(stay.place))
-        return Error{Errc::OutOfRange, "no such place on earth", "stay", "give latitude -90 to 90, longitude -180 to 180"};
+        return Error{Errc::OutOfRange, "no such place on earth", "stay",
+                     "give latitude -90 to 90, longitude -180 to 180"};
     if (stay.to && stay.to->instant < stay.from.instant)
         return Error{Errc::OutOfRange, "a stay that ends before it begins", "stay", "check the two times"};
     return recordThing(book, idOrNew(book, stay.id), "stay", toValue(stay), doer);

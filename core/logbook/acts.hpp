@@ -40,13 +40,13 @@ struct MarkReceipt {
 /// Marks a point of an unfinished walk; marking again replaces. Findings of the draft are written in
 /// the same act. \returns errors of `checkMark`, `NotFound` for a point that is not on this walk,
 /// `Conflict` when the walk is finished.
-[[nodiscard]] Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig, const Walk &walk,
-                                            const MarkDraft &draft, const Doer &doer);
+[[nodiscard]] Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const Rig &rig,
+                                            const Walk &walk, const MarkDraft &draft, const Doer &doer);
 
 /// Marks all points of a line that have no mark yet, in one act. `InvalidInput` for attention, which
 /// needs a finding, and for could not look without a reason; `NotFound` and `Conflict` as `markPoint`.
-[[nodiscard]] Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state, LookedHow how,
-                              const std::string &reason, const Doer &doer);
+[[nodiscard]] Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state,
+                              LookedHow how, const std::string &reason, const Doer &doer);
 
 [[nodiscard]] Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer);
 

@@ -10,23 +10,6 @@
 namespace snugwalk {
 namespace {
 
-// The same walk and point give the same id on every device, so that two marks of one point meet.
-Id markId(const Id &walk, const std::string &point)
-{
-    return derivedId("mark", walk.view(), point);
-}
-
-// Asked of the logbook within the act: the caller's copy may be from before another process finished it.
-Status refuseFinished(Logbook &book, const Id &walk)
-{
-    const Result<Thing> stored = thing(book.db(), "walk", walk);
-    if (!stored)
-        return stored.error();
-    if (stored->doc["finished"].isNull())
-        return done();
-    return Error{Errc::Conflict, "this walk is finished", walk.shortText(), "start a new walk"};
-}
-
 Status refuseSecondWalk(Logbook &book, const Id &rig)
 {
     const auto open = openWalk(book, rig);
@@ -34,8 +17,8 @@ Status refuseSecondWalk(Logbook &book, const Id &rig)
         return open.error();
     if (!*open)
         return done();
-    return Error{Errc::Conflict, "a walk of this rig is not finished", (*open)->kind + " " + (*open)->id.shortText(),
-                 "go on with it, or finish it first"};
+    return Error{Errc::Conflict, "a walk of this rig is not finished",
+                 (*open)->kind + " " + (*open)->id.shortText(), "go on with it, or finish it first"};
 }
 
 bool isOnTape(const Walk &walk, const std::string &point)
@@ -68,12 +51,13 @@ Status checkSame(Logbook &book, const Rig &rig, const std::string &point, const 
         return known.error();
     if (known->point == point && known->rig == rig.id)
         return done();
-    return Error{Errc::InvalidInput, "finding " + same.shortText() + " is of " + known->point, point + ", same",
-                 "name a finding of this point"};
+    return Error{Errc::InvalidInput, "finding " + same.shortText() + " is of " + known->point,
+                 point + ", same", "name a finding of this point"};
 }
 
 Status addFindings(Logbook &book, const Rig &rig, const Walk &walk, const MarkDraft &draft,
-                   const CheckedMark &checked, const LocalTime &at, const Doer &doer, Act &act, MarkReceipt &receipt)
+                   const CheckedMark &checked, const LocalTime &at, const Doer &doer, Act &act,
+                   MarkReceipt &receipt)
 {
     for (std::size_t i = 0; i < draft.findings.size(); ++i) {
         const FindingDraft &f = draft.findings[i];
@@ -85,7 +69,8 @@ Status addFindings(Logbook &book, const Rig &rig, const Walk &walk, const MarkDr
         } else {
             SNUG_TRY(checkSame(book, rig, draft.point, id));
         }
-        const Look look{book.newId(), id, walk.id, at, doer.by, f.grade, checked.extents[i], f.note, doer.where};
+        const Look look{book.newId(),       id,     walk.id,   at, doer.by, f.grade,
+                        checked.extents[i], f.note, doer.where};
         act.changes.push_back({look.id, "look", toValue(look).map()});
         receipt.findings.push_back(id);
         receipt.looks.push_back(look.id);
@@ -102,8 +87,9 @@ Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig
     auto tape = tapeFor(catalogue, rig, kind, extraSets, extraPoints);
     if (!tape)
         return tape.error();
-    Walk walk{book.newId(), rig.id, kind, doer.by, doer.at.value_or(book.now()), std::nullopt, doer.where,
-              std::move(tape).value()};
+    Walk walk{
+        book.newId(),           rig.id, kind, doer.by, doer.at.value_or(book.now()), std::nullopt, doer.where,
+        std::move(tape).value()};
     // Outside the walk's scope: undo takes marks back, it never unmakes the walk they stand on.
     Act act = actOn(walk, doer);
     act.scope = Id{};
@@ -128,13 +114,22 @@ Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const R
         return checked.error();
 
     const LocalTime at = doer.at.value_or(book.now());
-    const Mark mark{markId(walk.id, draft.point), walk.id, draft.point, draft.state, draft.how, draft.reason, draft.note,
-                    checked->readings, at, doer.by, doer.where};
+    const Mark mark{markId(walk.id, draft.point),
+                    walk.id,
+                    draft.point,
+                    draft.state,
+                    draft.how,
+                    draft.reason,
+                    draft.note,
+                    checked->readings,
+                    at,
+                    doer.by,
+                    doer.where};
     Act act = actOn(walk, doer);
     act.changes.push_back(markChange(walk, mark));
     MarkReceipt receipt{mark.id, {}, {}, checked->warnings};
     const Result<Receipt> written = book.record([&]() -> Result<Act> {
-        SNUG_TRY(refuseFinished(book, walk.id));
+        SNUG_TRY(refuseFinished(book.db(), walk.id));
         SNUG_TRY(addFindings(book, rig, walk, draft, *checked, at, doer, act, receipt));
         return act;
     });
@@ -153,10 +148,12 @@ Status checkLineMark(const Walk &walk, const TapeLine &line, MarkState state, co
             return Error{Errc::NotFound, "no such point on this walk", point, "see `snugwalk walk show`"};
     }
     if (state == MarkState::Attention || state == MarkState::NotLooked)
-        return Error{Errc::InvalidInput, "a whole line cannot be marked so", line.slug, "mark its points one by one"};
-    if (state == MarkState::CouldNotLook && std::find(reasons().begin(), reasons().end(), reason) == reasons().end())
-        return Error{Errc::InvalidInput, reason.empty() ? "no reason given" : "unknown reason", line.slug + ", reason",
-                     "use one of " + join(reasons(), ", ")};
+        return Error{Errc::InvalidInput, "a whole line cannot be marked so", line.slug,
+                     "mark its points one by one"};
+    if (state == MarkState::CouldNotLook &&
+        std::find(reasons().begin(), reasons().end(), reason) == reasons().end())
+        return Error{Errc::InvalidInput, reason.empty() ? "no reason given" : "unknown reason",
+                     line.slug + ", reason", "use one of " + join(reasons(), ", ")};
     return done();
 }
 
@@ -168,15 +165,24 @@ Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState
     SNUG_TRY(checkLineMark(walk, line, state, reason));
     const LocalTime at = doer.at.value_or(book.now());
     const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
-        SNUG_TRY(refuseFinished(book, walk.id));
+        SNUG_TRY(refuseFinished(book.db(), walk.id));
         const auto marks = marksOf(book, walk.id);
         if (!marks)
             return marks.error();
         Act act = actOn(walk, doer);
         for (const std::string &point : line.points) {
             if (findMark(*marks, point) == nullptr)
-                act.changes.push_back(markChange(walk, {markId(walk.id, point), walk.id, point, state, how, reason, "",
-                                                        {}, at, doer.by, doer.where}));
+                act.changes.push_back(markChange(walk, {markId(walk.id, point),
+                                                        walk.id,
+                                                        point,
+                                                        state,
+                                                        how,
+                                                        reason,
+                                                        "",
+                                                        {},
+                                                        at,
+                                                        doer.by,
+                                                        doer.where}));
         }
         return act;
     });
@@ -189,7 +195,7 @@ Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer)
     act.scope = Id{};
     act.changes = {{walk.id, "walk", {{"finished", formatLocal(doer.at.value_or(book.now()))}}}};
     const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
-        SNUG_TRY(refuseFinished(book, walk.id));
+        SNUG_TRY(refuseFinished(book.db(), walk.id));
         return act;
     });
     return receipt ? done() : Status(receipt.error());

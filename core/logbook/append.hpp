@@ -14,7 +14,8 @@ public:
     {}
 
     /// \param at what the person's clock showed; \param physical the clock for ordering.
-    [[nodiscard]] Result<Receipt> append(const Act &act, const Id &actId, const LocalTime &at, Instant physical);
+    [[nodiscard]] Result<Receipt> append(const Act &act, const Id &actId, const LocalTime &at,
+                                         Instant physical);
 
 private:
     [[nodiscard]] Status readTail();

@@ -42,8 +42,8 @@ Status copyPhotos(const fs::path &from, const fs::path &to)
     std::error_code fault;
     if (!fs::exists(from, fault))
         return done();
-    for (auto at = fs::recursive_directory_iterator(from, fault); !fault && at != fs::recursive_directory_iterator();
-         at.increment(fault)) {
+    for (auto at = fs::recursive_directory_iterator(from, fault);
+         !fault && at != fs::recursive_directory_iterator(); at.increment(fault)) {
         const bool isPart = at->path().filename().string().find(partMark) != std::string::npos;
         if (at->is_regular_file(fault) && !isPart)
             SNUG_TRY(copyPhoto(at->path(), to / at->path().lexically_relative(from)));

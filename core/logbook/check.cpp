@@ -27,9 +27,9 @@ bool isSame(const Id &id, const Statement &row, int column)
 
 bool columnsAgree(const Entry &entry, const Statement &row)
 {
-    return entry.id.seq == row.integer(1) && entry.hlc == row.integer(4) && isSame(entry.entity, row, 5)
-        && isSame(entry.act, row, 6) && entry.id.stream.bytes() == row.bytes(7) && isSame(entry.scope, row, 8)
-        && isSame(entry.undoes, row, 9);
+    return entry.id.seq == row.integer(1) && entry.hlc == row.integer(4) && isSame(entry.entity, row, 5) &&
+           isSame(entry.act, row, 6) && entry.id.stream.bytes() == row.bytes(7) &&
+           isSame(entry.scope, row, 8) && isSame(entry.undoes, row, 9);
 }
 
 // A device is named by the hash of its key, see core/keys.
@@ -46,16 +46,18 @@ Status checkStreams(Connection &db, CheckReport &report)
             return done();
         ++report.streams;
         if (blake2b(rows->bytes(2)).view().substr(0, 16) != std::string_view(rows->bytes(1)).substr(0, 16))
-            report.faults.push_back("stream " + std::to_string(rows->integer(0)) + ": its key is not the device's");
+            report.faults.push_back("stream " + std::to_string(rows->integer(0)) +
+                                    ": its key is not the device's");
     }
 }
 
 // Follows each stream's chain in order of its sequence numbers.
 Status checkChains(Connection &db, CheckReport &report)
 {
-    Result<Statement> rows = db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name, scope, "
-                                        "undoes FROM entry JOIN "
-                                        "stream ON stream.id = entry.stream ORDER BY entry.stream, seq");
+    Result<Statement> rows =
+        db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name, scope, "
+                   "undoes FROM entry JOIN "
+                   "stream ON stream.id = entry.stream ORDER BY entry.stream, seq");
     if (!rows)
         return rows.error();
     std::int64_t stream = 0;
@@ -75,7 +77,8 @@ Status checkChains(Connection &db, CheckReport &report)
         ++report.entries;
         const std::string bytes = rows->bytes(2);
         const Result<Entry> entry = entryFromBytes(bytes);
-        const std::string where = "stream " + std::to_string(stream) + " entry " + std::to_string(rows->integer(1));
+        const std::string where =
+            "stream " + std::to_string(stream) + " entry " + std::to_string(rows->integer(1));
         const Hash hash = chainHash(previous, bytes);
         if (rows->integer(1) != expected)
             report.faults.push_back(where + ": entry " + std::to_string(expected) + " is missing before it");

@@ -9,10 +9,7 @@ namespace {
 
 constexpr std::int64_t entryFormat = 1;
 
-Value idBytes(const Id &id)
-{
-    return id.isNull() ? Value() : Value(Bytes{std::string(id.view())});
-}
+Value idBytes(const Id &id) { return id.isNull() ? Value() : Value(Bytes{std::string(id.view())}); }
 
 std::optional<Id> readId(const Value &v)
 {
@@ -34,7 +31,8 @@ std::optional<EntryId> readEntryId(const Value &stream, const Value &seq)
 
 Error broken(const char *what)
 {
-    return {Errc::Corrupt, std::string("an entry whose ") + what + " cannot be read", "", "run `snugwalk check`"};
+    return {Errc::Corrupt, std::string("an entry whose ") + what + " cannot be read", "",
+            "run `snugwalk check`"};
 }
 
 } // namespace
@@ -67,7 +65,8 @@ Result<Entry> entryFromBytes(std::string_view bytes)
         return decoded.error();
     const Value &v = *decoded;
     if (v["v"].asInt() != entryFormat)
-        return Error{Errc::Unsupported, "an entry of a newer version", "", "update the program on this machine"};
+        return Error{Errc::Unsupported, "an entry of a newer version", "",
+                     "update the program on this machine"};
     const auto id = readEntryId(v["stream"], v["seq"]);
     const auto hlc = v["hlc"].asInt();
     const auto act = readId(v["act"]);

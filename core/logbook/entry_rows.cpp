@@ -8,8 +8,9 @@ namespace {
 using sqlite::Connection;
 using sqlite::Statement;
 
-const std::string columns = "SELECT entry.stream, entry.bytes, entry.hash FROM entry JOIN stream ON stream.id = "
-                            "entry.stream ";
+const std::string columns =
+    "SELECT entry.stream, entry.bytes, entry.hash FROM entry JOIN stream ON stream.id = "
+    "entry.stream ";
 const std::string order = " ORDER BY entry.hlc, stream.name, entry.seq";
 
 Result<StoredEntry> storedFrom(const Statement &row)
@@ -43,6 +44,25 @@ Status visitRows(Statement &rows, const std::function<Status(const StoredEntry &
     }
 }
 
+Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string &condition,
+                                              const std::vector<Id> &parameters)
+{
+    Result<Statement> rows = db.prepare(columns + "WHERE " + condition + order);
+    if (!rows)
+        return rows.error();
+    int at = 0;
+    for (const Id &id : parameters)
+        rows->bindBytes(++at, id.view());
+    std::vector<StoredEntry> found;
+    const Status status = visitRows(*rows, [&](const StoredEntry &stored) {
+        found.push_back(stored);
+        return done();
+    });
+    if (!status)
+        return status.error();
+    return found;
+}
+
 } // namespace
 
 Status eachStoredEntry(Connection &db, const std::function<Status(const StoredEntry &)> &visit)
@@ -53,20 +73,14 @@ Status eachStoredEntry(Connection &db, const std::function<Status(const StoredEn
     return visitRows(*rows, visit);
 }
 
-Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string &condition, std::string_view bytes)
+Result<std::vector<StoredEntry>> entriesOf(Connection &db, const Id &entity)
 {
-    Result<Statement> rows = db.prepare(columns + "WHERE " + condition + order);
-    if (!rows)
-        return rows.error();
-    rows->bindBytes(1, bytes);
-    std::vector<StoredEntry> found;
-    const Status status = visitRows(*rows, [&](const StoredEntry &stored) {
-        found.push_back(stored);
-        return done();
-    });
-    if (!status)
-        return status.error();
-    return found;
+    return entriesWhere(db, "entry.entity = ?", {entity});
+}
+
+Result<std::vector<StoredEntry>> entriesOfAct(Connection &db, const Id &scope, const Id &act)
+{
+    return entriesWhere(db, "entry.scope = ? AND entry.act = ?", {scope, act});
 }
 
 Status hashRows(Statement &rows, Hasher &hasher)

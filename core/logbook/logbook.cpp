@@ -18,8 +18,9 @@ using sqlite::Statement;
 using sqlite::Transaction;
 
 // WAL and FULL: an act that was acknowledged survives a killed process and a power cut.
-constexpr const char *settings = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;"
-                                 "PRAGMA trusted_schema = OFF";
+constexpr const char *settings =
+    "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;"
+    "PRAGMA trusted_schema = OFF";
 
 Result<std::optional<StreamId>> ownStream(Connection &db, const Id &device)
 {
@@ -52,7 +53,9 @@ Status refuseCutShort(const std::string &file)
     std::ifstream in(file, std::ios::binary);
     if (!in.read(header.data(), header.size()) || hasBytes(file + "-wal") || hasBytes(file + "-journal"))
         return done();
-    const auto byte = [&](std::size_t at) { return static_cast<std::uintmax_t>(static_cast<unsigned char>(header.at(at))); };
+    const auto byte = [&](std::size_t at) {
+        return static_cast<std::uintmax_t>(static_cast<unsigned char>(header.at(at)));
+    };
     const std::uintmax_t told = byte(16) << 8 | byte(17);
     const std::uintmax_t page = told == 1 ? 65536 : told; // SQLite file format, section 1.3.2
     std::error_code fault;
@@ -74,7 +77,8 @@ Result<Logbook> Logbook::open(const std::string &file, LogbookOptions options)
     if (!db) {
         std::error_code fault;
         if (!options.createIfMissing && db.error().code == Errc::Io && !std::filesystem::exists(file, fault))
-            return Error{Errc::NotFound, "there is no logbook", file, "give another file, or add a rig to begin one"};
+            return Error{Errc::NotFound, "there is no logbook", file,
+                         "give another file, or add a rig to begin one"};
         return db.error();
     }
     Logbook book(std::move(db).value(), std::move(options));
@@ -107,7 +111,8 @@ Status Logbook::joinStream()
         m_stream.device = m_options.device.deviceId();
         const Id fresh = m_options.ids->next();
         std::copy_n(fresh.bytes.begin(), m_stream.incarnation.size(), m_stream.incarnation.begin());
-        Result<Statement> insert = m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
+        Result<Statement> insert =
+            m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
         if (!insert)
             return insert.error();
         insert->bindBytes(1, m_stream.bytes());
@@ -133,7 +138,8 @@ Status Logbook::refreshProjection()
     if (!transaction)
         return transaction.error();
     SNUG_TRY(rebuildProjection(m_db));
-    const std::string mark = "INSERT OR REPLACE INTO meta VALUES('projection', " + std::to_string(projectionVersion) + ")";
+    const std::string mark =
+        "INSERT OR REPLACE INTO meta VALUES('projection', " + std::to_string(projectionVersion) + ")";
     SNUG_TRY(m_db.exec(mark.c_str()));
     return std::move(*transaction).commit();
 }

@@ -16,10 +16,10 @@
 namespace snugwalk {
 
 struct LogbookOptions {
-    DeviceKey device;       ///< who writes
-    std::string label;      ///< the device's name for people
-    const Clock *clock;     ///< outlives the logbook
-    IdSource *ids;          ///< outlives the logbook
+    DeviceKey device;   ///< who writes
+    std::string label;  ///< the device's name for people
+    const Clock *clock; ///< outlives the logbook
+    IdSource *ids;      ///< outlives the logbook
     bool createIfMissing = true;
 };
 
@@ -35,9 +35,9 @@ struct EntityChange {
 /// What a person did in one go: written whole or not at all.
 struct Act {
     std::string by;
-    std::optional<LocalTime> at;     ///< the clock's now when not given
+    std::optional<LocalTime> at; ///< the clock's now when not given
     std::optional<GeoPoint> where;
-    Id scope;                        ///< the walk, null outside one
+    Id scope; ///< the walk, null outside one
     Id undoes;
     std::vector<EntityChange> changes;
 };
@@ -75,7 +75,9 @@ public:
     [[nodiscard]] const StreamId &stream() const { return m_stream; }
 
 private:
-    Logbook(sqlite::Connection db, LogbookOptions options) : m_db(std::move(db)), m_options(std::move(options)) {}
+    Logbook(sqlite::Connection db, LogbookOptions options)
+        : m_db(std::move(db)), m_options(std::move(options))
+    {}
     [[nodiscard]] Status start();
     [[nodiscard]] Status joinStream();
     [[nodiscard]] Status refreshProjection();

@@ -40,7 +40,8 @@ using HeadsByField = std::map<std::string, std::vector<Head>>;
 
 /// The head whose value is shown. A value goes before a null that did not know of it: what one takes
 /// away without having seen it stays. Then the worst for a mark's state, then the latest.
-[[nodiscard]] const Head &shownHead(const std::string &type, const std::string &field, const std::vector<Head> &heads);
+[[nodiscard]] const Head &shownHead(const std::string &type, const std::string &field,
+                                    const std::vector<Head> &heads);
 
 /// The row number of a stream in this file; `Corrupt` for one it does not know.
 [[nodiscard]] Result<std::int64_t> streamRow(sqlite::Connection &db, const StreamId &stream);

@@ -86,7 +86,8 @@ Result<Rig> findRig(Logbook &book, std::string_view nameOrId)
         return byName.error();
     if (!byName->empty())
         return byName->front();
-    const auto byId = only([&](const Rig &rig) { return prefix.size() >= 4 && rig.id.text().starts_with(prefix); });
+    const auto byId =
+        only([&](const Rig &rig) { return prefix.size() >= 4 && rig.id.text().starts_with(prefix); });
     if (!byId)
         return byId.error();
     if (!byId->empty())
@@ -142,9 +143,18 @@ Result<Finding> findingOf(Logbook &book, const Id &id)
     return finding;
 }
 
-Result<std::vector<Mend>> mendsOf(Logbook &book, const Id &rig) { return ofRig<Mend>(book, "mend", rig, mendFromValue); }
-Result<std::vector<Trip>> tripsOf(Logbook &book, const Id &rig) { return ofRig<Trip>(book, "trip", rig, tripFromValue); }
-Result<std::vector<Stay>> staysOf(Logbook &book, const Id &rig) { return ofRig<Stay>(book, "stay", rig, stayFromValue); }
+Result<std::vector<Mend>> mendsOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Mend>(book, "mend", rig, mendFromValue);
+}
+Result<std::vector<Trip>> tripsOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Trip>(book, "trip", rig, tripFromValue);
+}
+Result<std::vector<Stay>> staysOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Stay>(book, "stay", rig, stayFromValue);
+}
 Result<std::vector<Photo>> photosOf(Logbook &book, const Id &rig)
 {
     return ofRig<Photo>(book, "photo", rig, photoFromValue);

@@ -25,10 +25,7 @@ Result<std::vector<Mark>> passesOf(Logbook &book, const Id &rig, const std::stri
     return passes;
 }
 
-Instant takenOr(const Photo &photo)
-{
-    return photo.taken ? photo.taken->instant : photo.added.instant;
-}
+Instant takenOr(const Photo &photo) { return photo.taken ? photo.taken->instant : photo.added.instant; }
 
 } // namespace
 

@@ -30,7 +30,6 @@ CREATE TABLE entry(
     PRIMARY KEY(stream, seq)) STRICT, WITHOUT ROWID;
 CREATE INDEX entry_by_time ON entry(hlc, stream, seq);
 CREATE INDEX entry_by_entity ON entry(entity);
-CREATE INDEX entry_by_act ON entry(act);
 CREATE INDEX entry_by_scope ON entry(scope, hlc) WHERE scope IS NOT NULL;
 CREATE INDEX entry_by_undoes ON entry(undoes) WHERE undoes IS NOT NULL;
 CREATE TRIGGER entry_never_changes BEFORE UPDATE ON entry
@@ -47,15 +46,15 @@ CREATE TABLE dead(
 CREATE TABLE thing(
     id BLOB PRIMARY KEY, type TEXT NOT NULL, rig BLOB, parent BLOB, key TEXT, sort INTEGER NOT NULL,
     doc BLOB NOT NULL) STRICT, WITHOUT ROWID;
-CREATE INDEX thing_by_rig ON thing(type, rig, sort);
+CREATE INDEX thing_by_rig ON thing(type, rig, sort) WHERE rig IS NOT NULL;
 CREATE INDEX thing_by_parent ON thing(parent, type, sort) WHERE parent IS NOT NULL;
-CREATE INDEX mark_by_point ON thing(key, parent) WHERE type = 'mark';
 )sql"};
 static_assert(static_cast<std::int64_t>(migrations.size()) == logbookVersion);
 
 Error newer(const std::string &file)
 {
-    return {Errc::Unsupported, "this logbook was written by a newer version of the program; it was not touched", file,
+    return {Errc::Unsupported,
+            "this logbook was written by a newer version of the program; it was not touched", file,
             "update the program on this machine"};
 }
 
@@ -89,8 +88,8 @@ Status prepareSchema(sqlite::Connection &db)
         return now.error();
     for (auto at = static_cast<std::size_t>(*now); at < migrations.size(); ++at)
         SNUG_TRY(db.exec(migrations.at(at)));
-    const std::string marks = "PRAGMA application_id = " + std::to_string(logbookApplicationId)
-        + "; PRAGMA user_version = " + std::to_string(logbookVersion);
+    const std::string marks = "PRAGMA application_id = " + std::to_string(logbookApplicationId) +
+                              "; PRAGMA user_version = " + std::to_string(logbookVersion);
     SNUG_TRY(db.exec(marks.c_str()));
     return std::move(*transaction).commit();
 }

@@ -16,20 +16,26 @@ Error lastError(sqlite3 *db, const std::string &file)
     case SQLITE_LOCKED:
         return {Errc::Conflict, "another program is writing to this logbook", file, "close it or try again"};
     case SQLITE_FULL:
-        return {Errc::Io, "no room left on the disk; nothing was written", file, "free some space and try again"};
+        return {Errc::Io, "no room left on the disk; nothing was written", file,
+                "free some space and try again"};
     case SQLITE_NOTADB:
-        return {Errc::Corrupt, "not a logbook, or damaged", file, "give another file, or open your last backup"};
+        return {Errc::Corrupt, "not a logbook, or damaged", file,
+                "give another file, or open your last backup"};
     case SQLITE_CORRUPT:
         return {Errc::Corrupt, "the logbook is damaged: " + detail, file,
                 "do not delete it; open your last backup and keep this file"};
     case SQLITE_READONLY:
-        return {Errc::Io, "the logbook cannot be written", file, "check the folder's and the file's permissions"};
+        return {Errc::Io, "the logbook cannot be written", file,
+                "check the folder's and the file's permissions"};
     case SQLITE_CANTOPEN:
-        return {Errc::Io, "the logbook cannot be opened", file, "check that the folder exists and may be written"};
+        return {Errc::Io, "the logbook cannot be opened", file,
+                "check that the folder exists and may be written"};
     case SQLITE_IOERR:
-        return {Errc::Io, "the disk refused: " + detail, file, "check the disk and its free space, then try again"};
+        return {Errc::Io, "the disk refused: " + detail, file,
+                "check the disk and its free space, then try again"};
     default:
-        return {Errc::Io, "the store refused: " + detail, file, "try again; if it stays, run `snugwalk check`"};
+        return {Errc::Io, "the store refused: " + detail, file,
+                "try again; if it stays, run `snugwalk check`"};
     }
 }
 
@@ -55,21 +61,19 @@ void Statement::bind(int at, std::int64_t value)
 void Statement::bind(int at, std::string_view text)
 {
     const char *data = text.empty() ? "" : text.data();
-    SNUG_ASSERT(sqlite3_bind_text64(m_statement.get(), at, data, text.size(), SQLITE_TRANSIENT, SQLITE_UTF8)
-                == SQLITE_OK);
+    SNUG_ASSERT(sqlite3_bind_text64(m_statement.get(), at, data, text.size(), SQLITE_TRANSIENT,
+                                    SQLITE_UTF8) == SQLITE_OK);
 }
 
 void Statement::bindBytes(int at, std::string_view bytes)
 {
     // a null pointer would bind NULL instead of no bytes
     const char *data = bytes.empty() ? "" : bytes.data();
-    SNUG_ASSERT(sqlite3_bind_blob64(m_statement.get(), at, data, bytes.size(), SQLITE_TRANSIENT) == SQLITE_OK);
+    SNUG_ASSERT(sqlite3_bind_blob64(m_statement.get(), at, data, bytes.size(), SQLITE_TRANSIENT) ==
+                SQLITE_OK);
 }
 
-void Statement::bindNull(int at)
-{
-    SNUG_ASSERT(sqlite3_bind_null(m_statement.get(), at) == SQLITE_OK);
-}
+void Statement::bindNull(int at) { SNUG_ASSERT(sqlite3_bind_null(m_statement.get(), at) == SQLITE_OK); }
 
 Result<bool> Statement::step()
 {
@@ -104,15 +108,9 @@ void Statement::reset()
     sqlite3_clear_bindings(m_statement.get());
 }
 
-std::int64_t Statement::integer(int column) const
-{
-    return sqlite3_column_int64(m_statement.get(), column);
-}
+std::int64_t Statement::integer(int column) const { return sqlite3_column_int64(m_statement.get(), column); }
 
-std::string Statement::text(int column) const
-{
-    return bytes(column);
-}
+std::string Statement::text(int column) const { return bytes(column); }
 
 std::string Statement::bytes(int column) const
 {
@@ -126,15 +124,9 @@ bool Statement::isNull(int column) const
     return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
 }
 
-int Statement::columns() const
-{
-    return sqlite3_column_count(m_statement.get());
-}
+int Statement::columns() const { return sqlite3_column_count(m_statement.get()); }
 
-void Connection::Close::operator()(sqlite3 *db) const
-{
-    sqlite3_close(db);
-}
+void Connection::Close::operator()(sqlite3 *db) const { sqlite3_close(db); }
 
 Result<Connection> Connection::open(const std::string &file, OpenMode mode)
 {
@@ -169,8 +161,8 @@ Result<Statement> Connection::prepare(std::string_view sql) const
     if (idle != m_idle->end()) {
         raw = idle->second;
         m_idle->erase(idle);
-    } else if (sqlite3_prepare_v3(m_db.get(), sql.data(), static_cast<int>(sql.size()), SQLITE_PREPARE_PERSISTENT,
-                                  &raw, nullptr) != SQLITE_OK) {
+    } else if (sqlite3_prepare_v3(m_db.get(), sql.data(), static_cast<int>(sql.size()),
+                                  SQLITE_PREPARE_PERSISTENT, &raw, nullptr) != SQLITE_OK) {
         return lastError(m_db.get(), m_file);
     }
     Statement statement;

@@ -77,7 +77,8 @@ private:
     std::string m_file;
 };
 
-/// Takes the write lock at once, and refuses a file that was moved or deleted under the connection; rolls back on destruction unless `commit` succeeded.
+/// Takes the write lock at once, and refuses a file that was moved or deleted under the connection; rolls
+/// back on destruction unless `commit` succeeded.
 class Transaction {
 public:
     [[nodiscard]] static Result<Transaction> begin(Connection &db);

@@ -7,6 +7,7 @@
 
 #include "base/text.hpp"
 #include "base/time.hpp"
+#include "keys/hash.hpp"
 
 namespace snugwalk {
 namespace {
@@ -22,11 +23,16 @@ struct Shape {
     const char *sort;
 };
 constexpr std::array shapes = {
-    Shape{"rig", "", "name", ""},          Shape{"walk", "", "kind", "started"},
-    Shape{"mark", "walk", "point", "at"},  Shape{"finding", "opened_on", "point", "opened"},
-    Shape{"look", "finding", "", "at"},    Shape{"mend", "", "action", "at"},
-    Shape{"photo", "finding", "hash", "added"}, Shape{"trip", "", "title", "start"},
-    Shape{"stay", "", "name", "from"},     Shape{"happening", "", "kind", "at"},
+    Shape{"rig", "", "name", ""},
+    Shape{"walk", "", "kind", "started"},
+    Shape{"mark", "walk", "point", "at"},
+    Shape{"finding", "opened_on", "point", "opened"},
+    Shape{"look", "finding", "", "at"},
+    Shape{"mend", "", "action", "at"},
+    Shape{"photo", "finding", "hash", "added"},
+    Shape{"trip", "", "title", "start"},
+    Shape{"stay", "", "name", "from"},
+    Shape{"happening", "", "kind", "at"},
 };
 
 Shape shapeOf(std::string_view type)
@@ -91,7 +97,10 @@ Status putThing(Connection &db, const Id &id, const std::string &type, const Val
     const auto when = parseLocal(whole[shape.sort].asString().value_or(""));
     statement->bindBytes(1, id.view());
     statement->bind(2, type);
-    bindId(*statement, 3, whole["rig"]);
+    if (type == "rig") // a rig belongs to itself, so that one index lists all that has a rig
+        statement->bindBytes(3, id.view());
+    else
+        bindId(*statement, 3, whole["rig"]);
     bindId(*statement, 4, whole[shape.parent]);
     statement->bind(5, whole[shape.key].asString().value_or(""));
     statement->bind(6, when ? toMillis(when->instant) : 0LL);
@@ -101,9 +110,9 @@ Status putThing(Connection &db, const Id &id, const std::string &type, const Val
 
 Result<std::vector<Thing>> thingsOfRig(Connection &db, std::string_view type, const Id &rig)
 {
-    Result<Statement> rows = db.prepare(rig.isNull()
-                                            ? "SELECT id, doc FROM thing WHERE type = ? ORDER BY sort, id"
-                                            : "SELECT id, doc FROM thing WHERE type = ? AND rig = ? ORDER BY sort, id");
+    Result<Statement> rows = db.prepare(
+        rig.isNull() ? "SELECT id, doc FROM thing WHERE type = ? AND rig IS NOT NULL ORDER BY sort, id"
+                     : "SELECT id, doc FROM thing WHERE type = ? AND rig = ? ORDER BY sort, id");
     if (!rows)
         return rows.error();
     rows->bind(1, type);
@@ -114,7 +123,8 @@ Result<std::vector<Thing>> thingsOfRig(Connection &db, std::string_view type, co
 
 Result<std::vector<Thing>> thingsOfParent(Connection &db, std::string_view type, const Id &parent)
 {
-    Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE parent = ? AND type = ? ORDER BY sort, id");
+    Result<Statement> rows =
+        db.prepare("SELECT id, doc FROM thing WHERE parent = ? AND type = ? ORDER BY sort, id");
     if (!rows)
         return rows.error();
     rows->bindBytes(1, parent.view());
@@ -122,16 +132,47 @@ Result<std::vector<Thing>> thingsOfParent(Connection &db, std::string_view type,
     return readThings(*rows);
 }
 
+Id markId(const Id &walk, std::string_view point) { return derivedId("mark", walk.view(), point); }
+
 Result<std::vector<Thing>> marksOfPoint(Connection &db, const Id &rig, std::string_view point)
 {
-    Result<Statement> rows = db.prepare(
-        "SELECT mark.id, mark.doc FROM thing AS mark JOIN thing AS walk ON walk.id = mark.parent "
-        "WHERE mark.type = 'mark' AND mark.key = ? AND walk.type = 'walk' AND walk.rig = ? ORDER BY mark.sort, mark.id");
+    Result<Statement> walks =
+        db.prepare("SELECT id FROM thing WHERE type = 'walk' AND rig = ? ORDER BY sort, id");
+    if (!walks)
+        return walks.error();
+    walks->bindBytes(1, rig.view());
+    std::vector<Thing> marks;
+    for (;;) {
+        const Result<bool> row = walks->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return marks;
+        Result<Thing> mark = thing(db, "mark", markId(Id::fromBytes(walks->bytes(0)), point));
+        if (mark)
+            marks.push_back(std::move(mark).value());
+        else if (mark.error().code != Errc::NotFound)
+            return mark.error();
+    }
+}
+
+Status refuseFinished(Connection &db, const Id &walk)
+{
+    // not the whole walk: its tape is long, and this is asked at every mark. F6 is null, RFC 8949 section 3.3
+    Result<Statement> rows =
+        db.prepare("SELECT EXISTS(SELECT 1 FROM head WHERE entity = ?1 AND field = 'finished' AND "
+                   "value <> x'F6') FROM thing WHERE id = ?1 AND type = 'walk'");
     if (!rows)
         return rows.error();
-    rows->bind(1, point);
-    rows->bindBytes(2, rig.view());
-    return readThings(*rows);
+    rows->bindBytes(1, walk.view());
+    const Result<bool> row = rows->step();
+    if (!row)
+        return row.error();
+    if (!*row)
+        return notThere("walk", walk.text());
+    if (rows->integer(0) == 0)
+        return done();
+    return Error{Errc::Conflict, "this walk is finished", walk.shortText(), "start a new walk"};
 }
 
 Result<Thing> thing(Connection &db, std::string_view type, const Id &id)
@@ -162,7 +203,8 @@ Result<Thing> thingByPrefix(Connection &db, std::string_view type, std::string_v
     const auto low = Id::parse(wanted + rest);
     const auto high = Id::parse(wanted + std::string(rest.size(), 'f'));
     SNUG_ASSERT(low && high);
-    Result<Statement> rows = db.prepare("SELECT id, doc FROM thing WHERE id BETWEEN ? AND ? AND type = ? LIMIT 2");
+    Result<Statement> rows =
+        db.prepare("SELECT id, doc FROM thing WHERE id BETWEEN ? AND ? AND type = ? LIMIT 2");
     if (!rows)
         return rows.error();
     rows->bindBytes(1, low->view());

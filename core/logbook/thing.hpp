@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "logbook/sqlite.hpp"
 #include "base/id.hpp"
 #include "base/value.hpp"
+#include "logbook/sqlite.hpp"
 
 namespace snugwalk {
 
@@ -17,17 +17,27 @@ struct Thing {
 };
 
 /// Writes the row of an entity, or removes it when no field is left.
-[[nodiscard]] Status putThing(sqlite::Connection &db, const Id &id, const std::string &type, const Value::Map &doc);
+[[nodiscard]] Status putThing(sqlite::Connection &db, const Id &id, const std::string &type,
+                              const Value::Map &doc);
 
 /// All things of a type, oldest first; of one rig when `rig` is not null.
-[[nodiscard]] Result<std::vector<Thing>> thingsOfRig(sqlite::Connection &db, std::string_view type, const Id &rig);
+[[nodiscard]] Result<std::vector<Thing>> thingsOfRig(sqlite::Connection &db, std::string_view type,
+                                                     const Id &rig);
 /// All things of a type that belong to `parent`: marks of a walk, looks and photos of a finding.
-[[nodiscard]] Result<std::vector<Thing>> thingsOfParent(sqlite::Connection &db, std::string_view type, const Id &parent);
-/// Marks of one point on every walk of a rig, oldest first.
-[[nodiscard]] Result<std::vector<Thing>> marksOfPoint(sqlite::Connection &db, const Id &rig, std::string_view point);
+[[nodiscard]] Result<std::vector<Thing>> thingsOfParent(sqlite::Connection &db, std::string_view type,
+                                                        const Id &parent);
+/// The same walk and point give the same id on every device, so that two marks of one point meet.
+[[nodiscard]] Id markId(const Id &walk, std::string_view point);
+/// Marks of one point on every walk of a rig, walk by walk, oldest first.
+[[nodiscard]] Result<std::vector<Thing>> marksOfPoint(sqlite::Connection &db, const Id &rig,
+                                                      std::string_view point);
+/// `Conflict` for a finished walk, `NotFound` for one that is not there. Ask within the act: the caller's
+/// copy may be from before another process finished it.
+[[nodiscard]] Status refuseFinished(sqlite::Connection &db, const Id &walk);
 /// `NotFound` when there is none of that type.
 [[nodiscard]] Result<Thing> thing(sqlite::Connection &db, std::string_view type, const Id &id);
 /// The one thing whose id starts with `prefix` (hexadecimal, 4 digits at least).
-[[nodiscard]] Result<Thing> thingByPrefix(sqlite::Connection &db, std::string_view type, std::string_view prefix);
+[[nodiscard]] Result<Thing> thingByPrefix(sqlite::Connection &db, std::string_view type,
+                                          std::string_view prefix);
 
 } // namespace snugwalk

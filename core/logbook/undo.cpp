@@ -18,7 +18,8 @@ Result<Id> lastAct(Connection &db, const Id &walk, const Id &device)
     Result<Statement> rows = db.prepare(
         "SELECT act FROM entry JOIN stream ON stream.id = entry.stream WHERE scope = ?1 AND undoes IS NULL "
         "AND substr(name, 1, 16) = ?2 AND act NOT IN "
-        "(SELECT undoes FROM entry WHERE scope = ?1 AND undoes IS NOT NULL) ORDER BY hlc DESC, name DESC, seq DESC LIMIT 1");
+        "(SELECT undoes FROM entry WHERE scope = ?1 AND undoes IS NOT NULL) ORDER BY hlc DESC, name DESC, "
+        "seq DESC LIMIT 1");
     if (!rows)
         return rows.error();
     rows->bindBytes(1, walk.view());
@@ -27,14 +28,16 @@ Result<Id> lastAct(Connection &db, const Id &walk, const Id &device)
     if (!row)
         return row.error();
     if (!*row)
-        return Error{Errc::NotFound, "nothing to undo on this walk", walk.shortText(), "mark something first"};
+        return Error{Errc::NotFound, "nothing to undo on this walk", walk.shortText(),
+                     "mark something first"};
     return Id::fromBytes(rows->bytes(0));
 }
 
 // All that was ever written about one entity, for questions about what stood when.
 class EntityHistory {
 public:
-    EntityHistory(std::string type, std::vector<StoredEntry> entries) : m_type(std::move(type)), m_all(std::move(entries))
+    EntityHistory(std::string type, std::vector<StoredEntry> entries)
+        : m_type(std::move(type)), m_all(std::move(entries))
     {
         for (const StoredEntry &stored : m_all)
             m_byId[stored.entry.id] = &stored;
@@ -80,7 +83,8 @@ private:
         return seen;
     }
 
-    [[nodiscard]] bool isReplaced(const EntryId &id, const std::string &field, const std::set<EntryId> &within) const
+    [[nodiscard]] bool isReplaced(const EntryId &id, const std::string &field,
+                                  const std::set<EntryId> &within) const
     {
         return std::any_of(within.begin(), within.end(), [&](const EntryId &other) {
             const Entry &e = m_byId.at(other)->entry;
@@ -111,8 +115,8 @@ bool isNaming(const std::string &type, const std::string &field)
 }
 
 // The heads of a field that still show what `entry` set there.
-std::vector<EntryId> standingIn(const EntityHistory &history, const std::vector<Head> &heads, const Entry &entry,
-                                const std::string &field)
+std::vector<EntryId> standingIn(const EntityHistory &history, const std::vector<Head> &heads,
+                                const Entry &entry, const std::string &field)
 {
     std::vector<EntryId> standing;
     for (const Head &head : heads) {
@@ -125,7 +129,7 @@ std::vector<EntryId> standingIn(const EntityHistory &history, const std::vector<
 // Sets every field of the entry back. Once someone wrote over one of them, the whole stays as it is now.
 Result<EntityChange> takenBack(Connection &db, const Entry &entry)
 {
-    auto rows = entriesWhere(db, "entry.entity = ?", entry.entity.view());
+    auto rows = entriesOf(db, entry.entity);
     const auto heads = headsOf(db, entry.entity);
     if (!rows || !heads)
         return rows ? heads.error() : rows.error();
@@ -148,14 +152,6 @@ Result<EntityChange> takenBack(Connection &db, const Entry &entry)
     return change;
 }
 
-Status refuseFinished(Connection &db, const Id &walk)
-{
-    const Result<Thing> stored = thing(db, "walk", walk);
-    if (!stored || stored->doc["finished"].isNull())
-        return done();
-    return Error{Errc::Conflict, "this walk is finished", walk.shortText(), "start a new walk"};
-}
-
 } // namespace
 
 Result<Receipt> Logbook::undo(const Id &walk, const std::string &by)
@@ -165,7 +161,7 @@ Result<Receipt> Logbook::undo(const Id &walk, const std::string &by)
         const Result<Id> undone = lastAct(m_db, walk, m_stream.device);
         if (!undone)
             return undone.error();
-        const auto entries = entriesWhere(m_db, "entry.act = ?", undone->view());
+        const auto entries = entriesOfAct(m_db, walk, *undone);
         if (!entries)
             return entries.error();
         Act act;

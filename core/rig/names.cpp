@@ -16,7 +16,8 @@ struct Names;
     struct Names<Choice> {                                                                                   \
         static constexpr std::array list = std::to_array<std::string_view>(__VA_ARGS__);                     \
     }
-SNUG_NAMES(RigKind, {"travel_trailer", "fifth_wheel", "folding_trailer", "teardrop", "truck_camper", "motorhome", "van"});
+SNUG_NAMES(RigKind, {"travel_trailer", "fifth_wheel", "folding_trailer", "teardrop", "truck_camper",
+                     "motorhome", "van"});
 SNUG_NAMES(Practice, {"north_america", "europe", "australia_new_zealand", "other"});
 SNUG_NAMES(HitchType, {"ball", "friction_ball", "fifth_wheel", "pintle", "none"});
 SNUG_NAMES(RoofWalk, {"no", "yes", "unknown"});

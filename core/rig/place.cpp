@@ -80,7 +80,8 @@ std::optional<RigPlace> findNamedPlace(const Rig &rig, std::string_view name)
     }
     for (std::size_t i = 0; i < rig.measures.axles.size(); ++i) {
         if (name == "axle " + std::to_string(i + 1))
-            return RigPlace{std::string(name), Face::Underside, RigPosition{rig.measures.axles[i], {}, metres(0.35)}};
+            return RigPlace{std::string(name), Face::Underside,
+                            RigPosition{rig.measures.axles[i], {}, metres(0.35)}};
     }
     for (const Opening &o : rig.openings) {
         if (o.name == name)
@@ -98,14 +99,17 @@ Status checkPlace(const Rig &rig, const RigPlace &place)
         return done();
     const Measures &m = rig.measures;
     const double slack = 0.15;
-    const bool along = place.at->aft.si() >= -m.hitchLength.si() - slack && place.at->aft.si() <= m.length.si() + slack;
+    const bool along =
+        place.at->aft.si() >= -m.hitchLength.si() - slack && place.at->aft.si() <= m.length.si() + slack;
     const bool across = std::fabs(place.at->right.si()) <= m.width.si() / 2 + slack;
-    const bool high = place.at->up.si() >= -slack && place.at->up.si() <= m.floorHeight.si() + m.height.si() + 0.6;
+    const bool high =
+        place.at->up.si() >= -slack && place.at->up.si() <= m.floorHeight.si() + m.height.si() + 0.6;
     if (along && across && high)
         return done();
-    return Error{Errc::OutOfRange, "the spot is not on this rig", "place",
-                 "x runs aft from the front, y to the right of the centre line, z up from the ground; the rig is "
-                     + format(m.length, UnitSystem::Si) + " long and " + format(m.width, UnitSystem::Si) + " wide"};
+    return Error{
+        Errc::OutOfRange, "the spot is not on this rig", "place",
+        "x runs aft from the front, y to the right of the centre line, z up from the ground; the rig is " +
+            format(m.length, UnitSystem::Si) + " long and " + format(m.width, UnitSystem::Si) + " wide"};
 }
 
 } // namespace snugwalk

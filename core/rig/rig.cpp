@@ -13,7 +13,8 @@ bool isTowed(RigKind kind)
 
 bool kerbIsLeft(const Rig &rig)
 {
-    // Europe drives on the right but for the islands; owners there choose `other` with left-hand traffic later.
+    // Europe drives on the right but for the islands; owners there choose `other` with left-hand traffic
+    // later.
     return rig.practice == Practice::AustraliaNewZealand;
 }
 
@@ -29,14 +30,46 @@ std::vector<std::string> wheelNames(const Rig &rig)
 
 const std::vector<std::string> &knownFittings()
 {
-    static const std::vector<std::string> slugs = {
-        "adjustable_bearings", "awning", "baggage_doors", "ball_coupling", "belly_pan", "breakaway_cable",
-        "camper_tie_downs", "electric_brakes", "engine", "entry_step", "fifth_wheel_coupling", "flat_tow_bar",
-        "fresh_water", "friction_coupling", "grease_fittings", "house_battery", "jockey_wheel", "leaf_springs",
-        "lift_roof", "lp_gas", "mains", "membrane_roof", "motor_mover", "moulded_or_metal_roof", "multi_axle",
-        "overrun_brakes", "ramp_door", "rear_rack", "roof_ac", "rooflights", "safety_chains", "sealed_bearings",
-        "seven_way_plug", "slide_out", "solar", "thirteen_pin_plug", "tie_down_rings", "waste_tanks",
-        "weight_bars", "wide_body"};
+    static const std::vector<std::string> slugs = {"adjustable_bearings",
+                                                   "awning",
+                                                   "baggage_doors",
+                                                   "ball_coupling",
+                                                   "belly_pan",
+                                                   "breakaway_cable",
+                                                   "camper_tie_downs",
+                                                   "electric_brakes",
+                                                   "engine",
+                                                   "entry_step",
+                                                   "fifth_wheel_coupling",
+                                                   "flat_tow_bar",
+                                                   "fresh_water",
+                                                   "friction_coupling",
+                                                   "grease_fittings",
+                                                   "house_battery",
+                                                   "jockey_wheel",
+                                                   "leaf_springs",
+                                                   "lift_roof",
+                                                   "lp_gas",
+                                                   "mains",
+                                                   "membrane_roof",
+                                                   "motor_mover",
+                                                   "moulded_or_metal_roof",
+                                                   "multi_axle",
+                                                   "overrun_brakes",
+                                                   "ramp_door",
+                                                   "rear_rack",
+                                                   "roof_ac",
+                                                   "rooflights",
+                                                   "safety_chains",
+                                                   "sealed_bearings",
+                                                   "seven_way_plug",
+                                                   "slide_out",
+                                                   "solar",
+                                                   "thirteen_pin_plug",
+                                                   "tie_down_rings",
+                                                   "waste_tanks",
+                                                   "weight_bars",
+                                                   "wide_body"};
     return slugs;
 }
 
@@ -51,7 +84,8 @@ std::set<std::string> allFittings(const Rig &rig)
     std::set<std::string> all = rig.fittings;
     if (rig.measures.axles.size() > 1)
         all.insert("multi_axle");
-    // 80 in: from this width US rule asks for clearance and identification lamps (49 CFR 571.108, from memory)
+    // 80 in: from this width US rule asks for clearance and identification lamps (49 CFR 571.108, from
+    // memory)
     if (rig.measures.width >= Length::fromSi(80 * 0.0254))
         all.insert("wide_body");
     if (rig.hitch == HitchType::Ball || rig.hitch == HitchType::FrictionBall)

@@ -37,11 +37,11 @@ struct RigPosition {
 };
 
 struct Measures {
-    Length length;      ///< body, without the drawbar
-    Length width;       ///< body
-    Length height;      ///< body, from floor to roof
-    Length floorHeight; ///< underside of the body above the ground
-    Length hitchLength; ///< coupling to the front face; zero without a drawbar
+    Length length;             ///< body, without the drawbar
+    Length width;              ///< body
+    Length height;             ///< body, from floor to roof
+    Length floorHeight;        ///< underside of the body above the ground
+    Length hitchLength;        ///< coupling to the front face; zero without a drawbar
     std::vector<Length> axles; ///< aft of the front face, in order
     friend bool operator==(const Measures &, const Measures &) = default;
 };

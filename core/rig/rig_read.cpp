@@ -215,7 +215,8 @@ void readFittings(Reader &r, Rig &rig)
 Result<Rig> rigFromValue(const Value &value)
 {
     if (!value.isMap())
-        return Error{Errc::InvalidInput, "a rig is an object with members", "", "see `snugwalk rig add --help`"};
+        return Error{Errc::InvalidInput, "a rig is an object with members", "",
+                     "see `snugwalk rig add --help`"};
     Rig rig;
     Reader r(value, "");
     r.text("name", rig.name);

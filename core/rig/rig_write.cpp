@@ -60,21 +60,21 @@ Value toValue(const Rig &rig)
     Value::List fittings;
     for (const std::string &fitting : rig.fittings)
         fittings.emplace_back(fitting);
-    return Value::Map{
-        {"name", rig.name},
-        {"kind", slug(rig.kind)},
-        {"practice", slug(rig.practice)},
-        {"measures", measuresValue(rig.measures)},
-        {"hitch", slug(rig.hitch)},
-        {"roof_walk", slug(rig.roofWalk)},
-        {"ratings", ratingsValue(rig.ratings)},
-        {"tires", tiresValue(rig.tires)},
-        {"wheels", Value::Map{{"studs", Value(rig.wheels.studs)}, {"torque", quantityValue(rig.wheels.torque)}}},
-        {"roof", slug(rig.roof)},
-        {"bearings", slug(rig.bearings)},
-        {"openings", openings},
-        {"fittings", fittings},
-        {"annual_distance", quantityValue(rig.yearly)}};
+    return Value::Map{{"name", rig.name},
+                      {"kind", slug(rig.kind)},
+                      {"practice", slug(rig.practice)},
+                      {"measures", measuresValue(rig.measures)},
+                      {"hitch", slug(rig.hitch)},
+                      {"roof_walk", slug(rig.roofWalk)},
+                      {"ratings", ratingsValue(rig.ratings)},
+                      {"tires", tiresValue(rig.tires)},
+                      {"wheels", Value::Map{{"studs", Value(rig.wheels.studs)},
+                                            {"torque", quantityValue(rig.wheels.torque)}}},
+                      {"roof", slug(rig.roof)},
+                      {"bearings", slug(rig.bearings)},
+                      {"openings", openings},
+                      {"fittings", fittings},
+                      {"annual_distance", quantityValue(rig.yearly)}};
 }
 
 Value toValue(const RigPlace &place)

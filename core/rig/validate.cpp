@@ -52,7 +52,8 @@ void checkMeasures(Checker &check, const Rig &rig)
     check.range("measures.floor_height", m.floorHeight, metres(0.1), metres(2));
     check.range("measures.hitch_length", m.hitchLength, metres(0), metres(4));
     if (m.axles.empty() && rig.kind != RigKind::TruckCamper)
-        check.fault("measures.axles", "no axle", "give each axle's distance from the front face, such as 3.3 m");
+        check.fault("measures.axles", "no axle",
+                    "give each axle's distance from the front face, such as 3.3 m");
     if (m.axles.size() > 4)
         check.fault("measures.axles", "more than four axles", "list each axle once");
     for (std::size_t i = 0; i < m.axles.size(); ++i) {
@@ -67,12 +68,15 @@ void checkRatings(Checker &check, const Rig &rig)
 {
     check.range("ratings.gvwr", rig.ratings.gross, kilograms(100), kilograms(30000));
     if (rig.ratings.axle.size() > rig.measures.axles.size())
-        check.fault("ratings.gawr", "more axle ratings than axles", "give one for each axle, front axle first");
+        check.fault("ratings.gawr", "more axle ratings than axles",
+                    "give one for each axle, front axle first");
     for (std::size_t i = 0; i < rig.ratings.axle.size(); ++i)
-        check.range("ratings.gawr[" + std::to_string(i) + "]", rig.ratings.axle[i], kilograms(50), kilograms(12000));
+        check.range("ratings.gawr[" + std::to_string(i) + "]", rig.ratings.axle[i], kilograms(50),
+                    kilograms(12000));
     check.range("ratings.nose_max", rig.ratings.nose, kilograms(5), kilograms(5000));
     if (rig.ratings.nose && rig.ratings.gross && *rig.ratings.nose > *rig.ratings.gross)
-        check.fault("ratings.nose_max", "the nose carries more than the whole rig may weigh", "read both plates again");
+        check.fault("ratings.nose_max", "the nose carries more than the whole rig may weigh",
+                    "read both plates again");
 }
 
 void checkTiresAndWheels(Checker &check, const Rig &rig)
@@ -86,10 +90,12 @@ void checkTiresAndWheels(Checker &check, const Rig &rig)
         check.fault("tires.placard", "the placard asks for more than the sidewall allows",
                     "read the placard and the sidewall again; a tire shop decides which tire is wrong");
     if (rig.tires.loadIndex && (*rig.tires.loadIndex < 50 || *rig.tires.loadIndex > 170))
-        check.fault("tires.load_index", std::to_string(*rig.tires.loadIndex) + " is no load index of such a tire",
+        check.fault("tires.load_index",
+                    std::to_string(*rig.tires.loadIndex) + " is no load index of such a tire",
                     "read the number after the size on the sidewall, such as 112");
     if (rig.wheels.studs && (*rig.wheels.studs < 3 || *rig.wheels.studs > 12))
-        check.fault("wheels.studs", std::to_string(*rig.wheels.studs) + " studs", "count the nuts of one wheel, 3 to 12");
+        check.fault("wheels.studs", std::to_string(*rig.wheels.studs) + " studs",
+                    "count the nuts of one wheel, 3 to 12");
     // under 10 lb·ft no wheel nut holds, over 550 no such stud lasts (common practice, no source)
     check.range("wheels.torque", rig.wheels.torque, Torque::fromSi(13.6), Torque::fromSi(746));
 }
@@ -132,7 +138,8 @@ std::vector<Problem> validate(const Rig &rig)
         check.fault("hitch", "a fifth wheel has a fifth-wheel coupling", "set hitch to fifth_wheel");
     for (const std::string &fitting : rig.fittings) {
         if (!isKnownFitting(fitting))
-            check.fault("fittings", "unknown fitting \"" + fitting + "\"", "see `snugwalk rig --help` for the list");
+            check.fault("fittings", "unknown fitting \"" + fitting + "\"",
+                        "see `snugwalk rig --help` for the list");
     }
     if (rig.yearly && !(*rig.yearly >= kilometres(0) && *rig.yearly <= kilometres(200000)))
         check.fault("annual_distance", "cannot be right", "give 0 to 200,000 km");

@@ -32,7 +32,8 @@ Status checkNote(const std::string &note, const Point &point)
 {
     if (note.size() <= 4000 && isUtf8(note))
         return done();
-    return Error{Errc::OutOfRange, "a note over 4,000 bytes or not UTF-8", point.slug + ", note", "shorten it"};
+    return Error{Errc::OutOfRange, "a note over 4,000 bytes or not UTF-8", point.slug + ", note",
+                 "shorten it"};
 }
 
 Result<Reading> checkReading(const TypedReading &typed, const Point &point, const Rig &rig)
@@ -42,7 +43,8 @@ Result<Reading> checkReading(const TypedReading &typed, const Point &point, cons
     if (spec == nullptr)
         return refuse(where, "no such reading here", readingList(point));
     if (!typed.place.empty() && !findNamedPlace(rig, typed.place))
-        return refuse(where, "this rig has no place \"" + typed.place + "\"", "name a wheel such as \"wheel 1L\"");
+        return refuse(where, "this rig has no place \"" + typed.place + "\"",
+                      "name a wheel such as \"wheel 1L\"");
     const Result<double> si = parseSi(spec->dimension, typed.text, findUnit(spec->dimension, spec->unit));
     if (!si)
         return Error{si.error().code, si.error().what + " " + si.error().where, where, si.error().act};
@@ -54,11 +56,13 @@ Status checkFinding(const FindingDraft &finding, const Point &point, const Rig &
     const bool again = !finding.same.isNull();
     if (!again && !contains(point.defects, finding.defect))
         return refuse(point.slug + ", defect",
-                      finding.defect.empty() ? "no defect named" : "\"" + finding.defect + "\" is no defect of this point",
+                      finding.defect.empty() ? "no defect named"
+                                             : "\"" + finding.defect + "\" is no defect of this point",
                       "use one of " + join(point.defects, ", "));
     if (finding.grade < (again ? 0 : 1) || finding.grade > 5)
         return Error{Errc::OutOfRange, "grade " + std::to_string(finding.grade), point.slug + ", grade",
-                     "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold; 0 says a known finding is gone"};
+                     "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold; 0 says a known "
+                     "finding is gone"};
     SNUG_TRY(checkNote(finding.note, point));
     return checkPlace(rig, finding.place);
 }
@@ -70,12 +74,15 @@ Status checkFindingsFit(const MarkDraft &draft, const Point &point)
     const bool any = std::any_of(draft.findings.begin(), draft.findings.end(), isThere);
     const bool closes = draft.state == MarkState::Pass || draft.state == MarkState::NotFitted;
     if (any && closes)
-        return refuse(point.slug + ", state", "a finding that is there, and no attention", "mark it attention");
+        return refuse(point.slug + ", state", "a finding that is there, and no attention",
+                      "mark it attention");
     if (!any && draft.state == MarkState::Attention)
         return refuse(point.slug + ", state", "attention, and all that was found is gone",
                       "mark it pass, or say what was found");
     for (auto f = draft.findings.begin(); f != draft.findings.end(); ++f) {
-        const auto sameAs = [&](const FindingDraft &other) { return !f->same.isNull() && other.same == f->same; };
+        const auto sameAs = [&](const FindingDraft &other) {
+            return !f->same.isNull() && other.same == f->same;
+        };
         if (std::any_of(draft.findings.begin(), f, sameAs))
             return refuse(point.slug + ", same", "one finding named twice", "say once what was seen of it");
     }
@@ -89,7 +96,8 @@ Status checkState(const MarkDraft &draft, const Point &point)
         return refuse(point.slug, "no mark named", "use pass, attention, not_fitted or could_not_look");
     case MarkState::CouldNotLook:
         if (!contains(reasons(), draft.reason))
-            return refuse(point.slug + ", reason", draft.reason.empty() ? "no reason given" : "unknown reason",
+            return refuse(point.slug + ", reason",
+                          draft.reason.empty() ? "no reason given" : "unknown reason",
                           "use one of " + join(reasons(), ", "));
         return done();
     case MarkState::Attention:
@@ -105,10 +113,9 @@ Status checkState(const MarkDraft &draft, const Point &point)
 
 const std::vector<std::string> &reasons()
 {
-    static const std::vector<std::string> list = {"risky_to_reach", "wet_or_icy",
-                                                  "too_dark",       "blocked_by_goods",
-                                                  "no_tool",        "needs_licensed_person",
-                                                  "no_time",        "other"};
+    static const std::vector<std::string> list = {"risky_to_reach",   "wet_or_icy", "too_dark",
+                                                  "blocked_by_goods", "no_tool",    "needs_licensed_person",
+                                                  "no_time",          "other"};
     return list;
 }
 
@@ -162,7 +169,9 @@ Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const 
         const Result<Reading> reading = checkReading(typed, point, rig);
         if (!reading)
             return reading.error();
-        const auto readBefore = [&](const Reading &r) { return r.slug == typed.slug && r.place == typed.place; };
+        const auto readBefore = [&](const Reading &r) {
+            return r.slug == typed.slug && r.place == typed.place;
+        };
         if (std::any_of(checked.readings.begin(), checked.readings.end(), readBefore))
             return refuse(point.slug + ", reading " + typed.slug, "read twice at one place", "give it once");
         const Limits limits = limitsFor(*point.reading(typed.slug), point, rig);

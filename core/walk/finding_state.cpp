@@ -44,15 +44,12 @@ FindingStatus statusAt(const FindingHistory &history, Instant when)
         return mended ? FindingStatus::Confirmed : FindingStatus::Gone;
     if (!mended || lookIsLast)
         return FindingStatus::Open;
-    const bool confirmed = std::any_of(history.pointPasses.begin(), history.pointPasses.end(), [&](const Mark &pass) {
-        return pass.at.instant > *mended && pass.at.instant <= when;
-    });
+    const bool confirmed =
+        std::any_of(history.pointPasses.begin(), history.pointPasses.end(),
+                    [&](const Mark &pass) { return pass.at.instant > *mended && pass.at.instant <= when; });
     return confirmed ? FindingStatus::Confirmed : FindingStatus::Mended;
 }
 
-FindingStatus statusOf(const FindingHistory &history)
-{
-    return statusAt(history, Instant::max());
-}
+FindingStatus statusOf(const FindingHistory &history) { return statusAt(history, Instant::max()); }
 
 } // namespace snugwalk

@@ -19,10 +19,10 @@ enum class FindingStatus {
 /// Everything that was written about one finding.
 struct FindingHistory {
     Finding finding;
-    std::vector<Look> looks;        ///< oldest first
-    std::vector<Mend> mends;        ///< those that name it, oldest first
-    std::vector<Mark> pointPasses;  ///< passes on its point, oldest first
-    std::vector<Photo> photos;      ///< in the order taken
+    std::vector<Look> looks;       ///< oldest first
+    std::vector<Mend> mends;       ///< those that name it, oldest first
+    std::vector<Mark> pointPasses; ///< passes on its point, oldest first
+    std::vector<Photo> photos;     ///< in the order taken
 };
 
 /// A pass alone never closes an open finding; a look after a mend opens it again.

@@ -32,7 +32,8 @@ int rank(MarkState state)
 
 const Mark *findMark(const std::vector<Mark> &marks, std::string_view point)
 {
-    const auto found = std::find_if(marks.begin(), marks.end(), [&](const Mark &m) { return m.point == point; });
+    const auto found =
+        std::find_if(marks.begin(), marks.end(), [&](const Mark &m) { return m.point == point; });
     return found == marks.end() ? nullptr : &*found;
 }
 

@@ -30,7 +30,7 @@ std::optional<LookedHow> parseLookedHow(std::string_view text) { return parse<Lo
 
 const std::vector<std::string> &mendActions()
 {
-    static const std::vector<std::string> actions = {"replace", "reseal", "retorque", "clean",
+    static const std::vector<std::string> actions = {"replace",   "reseal", "retorque", "clean",
                                                      "lubricate", "adjust", "other"};
     return actions;
 }

@@ -43,8 +43,8 @@ struct Walk {
     std::vector<TapeLine> tape;
     friend bool operator==(const Walk &a, const Walk &b)
     {
-        return a.id == b.id && a.rig == b.rig && a.kind == b.kind && a.by == b.by && a.started == b.started
-            && a.finished == b.finished && a.where == b.where && a.tape.size() == b.tape.size();
+        return a.id == b.id && a.rig == b.rig && a.kind == b.kind && a.by == b.by && a.started == b.started &&
+               a.finished == b.finished && a.where == b.where && a.tape.size() == b.tape.size();
     }
 };
 
@@ -90,7 +90,7 @@ struct Look {
     Id walk;
     LocalTime at;
     std::string by;
-    int grade = 1;      ///< 1 dulled … 5 a hold; 0 = gone
+    int grade = 1; ///< 1 dulled … 5 a hold; 0 = gone
     std::optional<Extent> extent;
     std::string note;
     std::optional<GeoPoint> where;

@@ -15,10 +15,7 @@ int number(const Value &v, int low, int high, int fallback)
 }
 LocalTime time(const Value &v) { return parseLocal(text(v)).value_or(LocalTime{}); }
 
-std::optional<LocalTime> maybeTime(const Value &v)
-{
-    return parseLocal(text(v));
-}
+std::optional<LocalTime> maybeTime(const Value &v) { return parseLocal(text(v)); }
 
 std::vector<std::string> strings(const Value &v)
 {
@@ -28,15 +25,12 @@ std::vector<std::string> strings(const Value &v)
     return out;
 }
 
-Dimension dimension(const Value &v)
-{
-    return findDimension(text(v)).value_or(Dimension::Count);
-}
+Dimension dimension(const Value &v) { return findDimension(text(v)).value_or(Dimension::Count); }
 
 Reading reading(const Value &v)
 {
-    return {text(v["reading"]), text(v["place"]), dimension(v["quantity"]), v["value"].asDouble().value_or(0.0),
-            text(v["read_in"])};
+    return {text(v["reading"]), text(v["place"]), dimension(v["quantity"]),
+            v["value"].asDouble().value_or(0.0), text(v["read_in"])};
 }
 
 } // namespace
@@ -109,8 +103,8 @@ Look lookFromValue(const Value &v)
     look.by = text(v["by"]);
     look.grade = number(v["grade"], 0, 5, 5); // unknown counts as the worst
     if (v["extent"].isMap())
-        look.extent = Extent{dimension(v["extent"]["quantity"]), v["extent"]["value"].asDouble().value_or(0.0),
-                             text(v["extent"]["read_in"])};
+        look.extent = Extent{dimension(v["extent"]["quantity"]),
+                             v["extent"]["value"].asDouble().value_or(0.0), text(v["extent"]["read_in"])};
     look.note = text(v["note"]);
     look.where = geoFromValue(v["where"]);
     return look;

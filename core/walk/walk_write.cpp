@@ -6,25 +6,13 @@
 namespace snugwalk {
 namespace {
 
-Value idValue(const Id &id)
-{
-    return id.isNull() ? Value() : Value(id.text());
-}
+Value idValue(const Id &id) { return id.isNull() ? Value() : Value(id.text()); }
 
-Value stringsValue(const std::vector<std::string> &list)
-{
-    return Value::List(list.begin(), list.end());
-}
+Value stringsValue(const std::vector<std::string> &list) { return Value::List(list.begin(), list.end()); }
 
-Value timeValue(const std::optional<LocalTime> &time)
-{
-    return time ? Value(formatLocal(*time)) : Value();
-}
+Value timeValue(const std::optional<LocalTime> &time) { return time ? Value(formatLocal(*time)) : Value(); }
 
-Value placeOrNull(const std::optional<GeoPoint> &where)
-{
-    return where ? toValue(*where) : Value();
-}
+Value placeOrNull(const std::optional<GeoPoint> &where) { return where ? toValue(*where) : Value(); }
 
 } // namespace
 
@@ -89,9 +77,12 @@ Value toValue(const Mark &mark)
 
 Value toValue(const Finding &finding)
 {
-    return Value::Map{{"rig", idValue(finding.rig)},           {"point", finding.point},
-                      {"defect", finding.defect},              {"place", toValue(finding.place)},
-                      {"opened_on", idValue(finding.openedOn)}, {"opened", formatLocal(finding.opened)}};
+    return Value::Map{{"rig", idValue(finding.rig)},
+                      {"point", finding.point},
+                      {"defect", finding.defect},
+                      {"place", toValue(finding.place)},
+                      {"opened_on", idValue(finding.openedOn)},
+                      {"opened", formatLocal(finding.opened)}};
 }
 
 Value toValue(const Look &look)

@@ -27,12 +27,15 @@ int fail(const char *step, const Error &error)
 
 Result<Logbook> openBook(const std::string &file, const Clock &clock, IdSource &ids)
 {
-    return Logbook::open(file, {DeviceKey::fromSeed(std::string(32, 'k')), "kill trials", &clock, &ids, true});
+    return Logbook::open(file,
+                         {DeviceKey::fromSeed(std::string(32, 'k')), "kill trials", &clock, &ids, true});
 }
 
-// "mark,finding" of the walk's next line, or "-"; where the person would go on.
+// The walk and its next line, or "-" at its end, or "none" before the first walk: where a person would go on.
 std::string resumePoint(Logbook &book, const Walk &walk)
 {
+    if (walk.id.isNull())
+        return "none";
     const auto next = nextLine(walk, marksOf(book, walk.id).value());
     return walk.id.shortText() + "/" + (next ? std::to_string(*next) : std::string("-"));
 }
@@ -80,7 +83,8 @@ private:
     {
         const auto rigs = allRigs(m_book).value();
         m_rig = rigs.empty() ? test::tandem() : rigs.front();
-        m_rig.yearly = kilometres(1000 + static_cast<double>(m_act)); // so that every run has something to say
+        m_rig.yearly =
+            kilometres(1000 + static_cast<double>(m_act)); // so that every run has something to say
         const auto saved = saveRig(m_book, m_rig, m_doer);
         if (!saved)
             return saved.error();
@@ -134,7 +138,8 @@ private:
         photo.hash = blake2b(bytes).text();
         photo.mime = "image/jpeg";
         photo.added = m_book.now();
-        const std::filesystem::path folder = std::filesystem::path(m_book.photoFolder()) / photo.hash.substr(0, 2);
+        const std::filesystem::path folder =
+            std::filesystem::path(m_book.photoFolder()) / photo.hash.substr(0, 2);
         SNUG_TRY(makeFolder(folder));
         SNUG_TRY(writeNewFile(folder / (photo.hash + ".jpg"), bytes));
         const auto added = addPhoto(m_book, photo, m_doer);

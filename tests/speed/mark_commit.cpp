@@ -30,7 +30,8 @@ void fill(Walker &walker)
     for (int round = 0; round < 8; ++round) {
         for (const TapeLine &line : walker.walk.tape) {
             const bool found = line.points.front().size() % 7 == 0;
-            const MarkDraft draft = found ? attentionOn(line.points.front(), 2, "seen") : passOf(line.points.front());
+            const MarkDraft draft =
+                found ? attentionOn(line.points.front(), 2, "seen") : passOf(line.points.front());
             SNUG_ASSERT(walker.mark(draft).has_value());
         }
         if (round < 7)
@@ -43,7 +44,8 @@ sqlite::Connection bareBook(const std::string &file)
 {
     auto db = sqlite::Connection::open(file, sqlite::OpenMode::Create).value();
     SNUG_ASSERT(db.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;"
-                        "CREATE TABLE bare(id INTEGER PRIMARY KEY, bytes BLOB NOT NULL) STRICT").has_value());
+                        "CREATE TABLE bare(id INTEGER PRIMARY KEY, bytes BLOB NOT NULL) STRICT")
+                    .has_value());
     return db;
 }
 
@@ -70,7 +72,8 @@ int main()
     Walker walker("speed", "full_round");
     fill(walker);
     SNUG_ASSERT(walker.mark(passOf(walker.walk.tape.back().points.front())).has_value());
-    const std::int64_t size = walker.book().db().number("SELECT length(bytes) FROM entry ORDER BY hlc DESC LIMIT 1").value();
+    const std::int64_t size =
+        walker.book().db().number("SELECT length(bytes) FROM entry ORDER BY hlc DESC LIMIT 1").value();
     const std::string bytes(static_cast<std::size_t>(size), 'x');
     auto bare = bareBook(walker.home.folder().file("bare.db"));
     auto insert = bare.prepare("INSERT INTO bare(bytes) VALUES(?)").value();
@@ -86,10 +89,12 @@ int main()
         }
     }
     const Id device = walker.book().stream().device;
-    const double history = milliseconds([&] { SNUG_ASSERT(findingHistories(walker.book(), walker.rig.id)->size() > 3); });
+    const double history =
+        milliseconds([&] { SNUG_ASSERT(findingHistories(walker.book(), walker.rig.id)->size() > 3); });
     const double again = milliseconds([&] { SNUG_ASSERT(walker.home.reopened().stream().device == device); });
     std::printf("entries in the logbook: %lld\n", static_cast<long long>(entryCount(walker.book())));
-    std::printf("mark made durable: %.3f ms, bare commit of %zu bytes: %.3f ms\n", median(marks), bytes.size(), median(commits));
+    std::printf("mark made durable: %.3f ms, bare commit of %zu bytes: %.3f ms\n", median(marks),
+                bytes.size(), median(commits));
     std::printf("ratio of a mark to a bare commit: %.2f (budget 1.5)\n", median(marks) / median(commits));
     std::printf("all findings with their histories: %.2f bare commits\n", history / median(commits));
     std::printf("opening the whole logbook again: %.2f bare commits\n", again / median(commits));

@@ -64,8 +64,8 @@ Filled markUntilRefused(Logbook &book, Walker &walker)
 
 void wantAllThere(Logbook &book, Walker &walker, const Filled &filled)
 {
-    MESSAGE("acknowledged before the disk was full: ", filled.acknowledged, "; told: ", filled.error.what, "; ",
-            filled.error.act);
+    MESSAGE("acknowledged before the disk was full: ", filled.acknowledged, "; told: ", filled.error.what,
+            "; ", filled.error.act);
     CHECK(filled.error.code == Errc::Io);
     CHECK_FALSE(filled.error.act.empty());
     CHECK(filled.error.where.find("book.snug") != std::string::npos);
@@ -107,7 +107,8 @@ TEST_CASE("a small disk fills up: nothing acknowledged is lost, and with room it
 {
     const TempFolder disk;
     const bool isMounted = ::mount("tmpfs", disk.path().c_str(), "tmpfs", 0, "size=2m") == 0;
-    MESSAGE("small disk: ", isMounted ? std::string("mounted 2 MiB") : std::string("not mounted, ") + std::strerror(errno));
+    MESSAGE("small disk: ",
+            isMounted ? std::string("mounted 2 MiB") : std::string("not mounted, ") + std::strerror(errno));
     if (!isMounted)
         return; // the size limit above is tried everywhere
     {
@@ -116,10 +117,12 @@ TEST_CASE("a small disk fills up: nothing acknowledged is lost, and with room it
         spill(disk.file("ballast"), std::string(300'000, 'x'));
         auto book = walker.home.tryOpen(file).value();
         walker.rig.id = saveRig(book, walker.rig, walker.doer).value();
-        walker.walk = startWalk(book, realCatalogue(), walker.rig, "before_road", {}, {}, walker.doer).value();
+        walker.walk =
+            startWalk(book, realCatalogue(), walker.rig, "before_road", {}, {}, walker.doer).value();
         const Filled filled = markUntilRefused(book, walker);
         CHECK(filled.error.what.find("no room left on the disk") != std::string::npos);
-        CHECK(marksOf(book, walker.walk.id)->front().note == "act " + std::to_string(filled.acknowledged - 1));
+        CHECK(marksOf(book, walker.walk.id)->front().note ==
+              "act " + std::to_string(filled.acknowledged - 1));
         std::filesystem::remove(disk.file("ballast"));
         wantAllThere(book, walker, filled);
         CHECK(markPoint(book, realCatalogue(), walker.rig, walker.walk, passOf("spring-bars"), walker.doer));

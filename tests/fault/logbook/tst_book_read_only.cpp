@@ -77,7 +77,8 @@ TEST_CASE("a folder or a file without the right to write")
     CHECK(::chmod(locked.path().c_str(), 0755) == 0);
 }
 
-TEST_CASE("the file is taken away or replaced under an open logbook: acts are refused, not written into nowhere")
+TEST_CASE(
+    "the file is taken away or replaced under an open logbook: acts are refused, not written into nowhere")
 {
     Walker walker;
     REQUIRE(walker.mark(passOf("chains-run")));

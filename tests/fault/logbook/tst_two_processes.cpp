@@ -41,7 +41,8 @@ int exitOf(pid_t child)
 Result<Logbook> openAs(Walker &walker, const std::string &file, IdSource &ids)
 {
     const Hash secret = blake2b("device test");
-    return Logbook::open(file, {DeviceKey::fromSeed(secret.view()), "device", &walker.home.clock, &ids, true});
+    return Logbook::open(file,
+                         {DeviceKey::fromSeed(secret.view()), "device", &walker.home.clock, &ids, true});
 }
 
 int markMany(Walker &walker, const std::string &name)
@@ -52,7 +53,8 @@ int markMany(Walker &walker, const std::string &name)
         return 1;
     for (int i = 0; i < marksEach; ++i) {
         const std::string by = name + " " + std::to_string(i);
-        if (!markPoint(*book, realCatalogue(), walker.rig, walker.walk, passOf("chains-run", by), {by, {}, {}}))
+        if (!markPoint(*book, realCatalogue(), walker.rig, walker.walk, passOf("chains-run", by),
+                       {by, {}, {}}))
             return 2;
     }
     return 0;
@@ -146,6 +148,7 @@ TEST_CASE("what one process did between another's look and its act is minded")
     REQUIRE(finishWalk(other, walker.walk, walker.doer));
     CHECK(walker.mark(passOf("chains-run")).error().code == Errc::Conflict);
     REQUIRE(startWalk(other, realCatalogue(), walker.rig, "before_road", {}, {}, walker.doer));
-    CHECK(startWalk(walker.book(), realCatalogue(), walker.rig, "before_road", {}, {}, walker.doer).error().code
-          == Errc::Conflict);
+    CHECK(startWalk(walker.book(), realCatalogue(), walker.rig, "before_road", {}, {}, walker.doer)
+              .error()
+              .code == Errc::Conflict);
 }

@@ -17,7 +17,8 @@ namespace {
 
 constexpr int deviceCount = 3;
 const std::vector<std::string> fields = {"state", "note", "reason"};
-const std::vector<std::string> states = {"pass", "attention", "not_fitted", "could_not_look", "of a newer version"};
+const std::vector<std::string> states = {"pass", "attention", "not_fitted", "could_not_look",
+                                         "of a newer version"};
 
 StreamId streamOf(int device)
 {
@@ -28,15 +29,16 @@ Id entityOf(int n) { return Id::fromBytes(std::string(16, static_cast<char>('A' 
 
 // The register in plain words: of the entries that set a field, those that no other entry setting it
 // replaces; `known` bounds what a writer had seen.
-std::vector<const Entry *> modelHeads(const std::vector<Entry> &known, const Id &entity, const std::string &field)
+std::vector<const Entry *> modelHeads(const std::vector<Entry> &known, const Id &entity,
+                                      const std::string &field)
 {
     std::vector<const Entry *> heads;
     for (const Entry &entry : known) {
         if (entry.entity != entity || entry.fields.count(field) == 0)
             continue;
         const bool replaced = std::any_of(known.begin(), known.end(), [&](const Entry &other) {
-            return other.entity == entity && other.fields.count(field) > 0
-                && std::find(other.prev.begin(), other.prev.end(), entry.id) != other.prev.end();
+            return other.entity == entity && other.fields.count(field) > 0 &&
+                   std::find(other.prev.begin(), other.prev.end(), entry.id) != other.prev.end();
         });
         if (!replaced)
             heads.push_back(&entry);
@@ -89,7 +91,8 @@ private:
         for (const std::string &field : fields) {
             if (pick(2) == 0)
                 continue;
-            entry.fields[field] = pick(5) == 0 ? Value() : Value(states.at(static_cast<std::size_t>(pick(5))));
+            entry.fields[field] =
+                pick(5) == 0 ? Value() : Value(states.at(static_cast<std::size_t>(pick(5))));
             for (const Entry *head : modelHeads(mine, entry.entity, field)) {
                 if (std::find(entry.prev.begin(), entry.prev.end(), head->id) == entry.prev.end())
                     entry.prev.push_back(head->id);
@@ -112,7 +115,9 @@ Connection emptyBook()
     Connection db = Connection::open(":memory:", sqlite::OpenMode::Create).value();
     REQUIRE(prepareSchema(db));
     for (int device = 0; device < deviceCount; ++device) {
-        auto insert = db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, zeroblob(32), '', 0)").value();
+        auto insert =
+            db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, zeroblob(32), '', 0)")
+                .value();
         insert.bindBytes(1, streamOf(device).bytes());
         REQUIRE(insert.run());
     }

@@ -65,13 +65,15 @@ private:
 
     const TapeLine &anyLine()
     {
-        return m_walker.walk.tape.at(static_cast<std::size_t>(pick(static_cast<int>(m_walker.walk.tape.size()))));
+        return m_walker.walk.tape.at(
+            static_cast<std::size_t>(pick(static_cast<int>(m_walker.walk.tape.size()))));
     }
 
     void mark()
     {
         const TapeLine &line = anyLine();
-        const std::string point = line.points.at(static_cast<std::size_t>(pick(static_cast<int>(line.points.size()))));
+        const std::string point =
+            line.points.at(static_cast<std::size_t>(pick(static_cast<int>(line.points.size()))));
         const std::string note = "note " + std::to_string(pick(3));
         MarkDraft draft = pick(3) == 0 ? attentionOn(point, 1 + pick(5), note) : passOf(point, note);
         if (pick(5) == 0)
@@ -88,8 +90,8 @@ private:
         for (const std::string &point : line.points)
             next.emplace(point, "pass ");
         m_walker.home.clock.advance(std::chrono::minutes(1));
-        REQUIRE(snugwalk::markLine(m_walker.book(), m_walker.walk, line, MarkState::Pass, LookedHow::Glance, "",
-                                   m_walker.doer));
+        REQUIRE(snugwalk::markLine(m_walker.book(), m_walker.walk, line, MarkState::Pass, LookedHow::Glance,
+                                   "", m_walker.doer));
         if (next != m_levels.back()) // a line that has all its marks is no act
             m_levels.push_back(next);
     }

@@ -16,24 +16,22 @@ namespace {
 struct Files {
     Value points = Value::Map{
         {"zone", "roof"},
-        {"points",
-         Value::List{Value::Map{
-             {"slug", "vent"},
-             {"stand", "roof"},
-             {"consequence", Value::List{"W"}},
-             {"source", Value::Map{{"tag", "CP"}}},
-             {"defects", Value::List{"crack"}},
-             {"readings", Value::List{Value::Map{{"slug", "gap"}, {"quantity", "length"}, {"unit", "mm"}}}}}}}};
+        {"points", Value::List{Value::Map{
+                       {"slug", "vent"},
+                       {"stand", "roof"},
+                       {"consequence", Value::List{"W"}},
+                       {"source", Value::Map{{"tag", "CP"}}},
+                       {"defects", Value::List{"crack"}},
+                       {"readings",
+                        Value::List{Value::Map{{"slug", "gap"}, {"quantity", "length"}, {"unit", "mm"}}}}}}}};
     Value sets = Value::Map{
         {"kinds", Value::List{Value::Map{{"slug", "short"}, {"sets", Value::List{"s"}}, {"route", "lap"}}}},
-        {"sets", Value::Map{{"s", Value::List{Value::Map{{"line", "vent"}, {"points", Value::List{"vent"}}}}}}},
+        {"sets",
+         Value::Map{{"s", Value::List{Value::Map{{"line", "vent"}, {"points", Value::List{"vent"}}}}}}},
         {"routes", Value::Map{{"lap", Value::List{"roof"}}}},
         {"events", Value::Map{{"hail", Value::List{"vent"}}}}};
 
-    Value &point()
-    {
-        return const_cast<Value &>(points["points"].list().front());
-    }
+    Value &point() { return const_cast<Value &>(points["points"].list().front()); }
     Value &reading() { return const_cast<Value &>(point()["readings"].list().front()); }
 
     [[nodiscard]] Result<Catalogue> load() const
@@ -76,15 +74,14 @@ TEST_CASE("a point with a member missing is named")
     wantCorrupt("roof/vent", [](Files &f) { f.point().member("consequence") = Value::List{}; });
     wantCorrupt("roof/vent", [](Files &f) { f.point().member("source") = Value(); });
     wantCorrupt("roof/vent", [](Files &f) { f.reading().member("slug") = ""; });
-    wantCorrupt("weight-of-the-moon", [](Files &f) { f.reading().member("quantity") = "weight-of-the-moon"; });
+    wantCorrupt("weight-of-the-moon",
+                [](Files &f) { f.reading().member("quantity") = "weight-of-the-moon"; });
     wantCorrupt("furlong", [](Files &f) { f.reading().member("unit") = "furlong"; });
 }
 
 TEST_CASE("a slug used twice")
 {
-    wantCorrupt("roof/vent", [](Files &f) {
-        f.points.member("points") = Value::List{f.point(), f.point()};
-    });
+    wantCorrupt("roof/vent", [](Files &f) { f.points.member("points") = Value::List{f.point(), f.point()}; });
 }
 
 TEST_CASE("files that hold no points, kinds or routes are no catalogue")
@@ -99,11 +96,13 @@ TEST_CASE("files that hold no points, kinds or routes are no catalogue")
 TEST_CASE("sets and events that name points nobody has would be walked without them")
 {
     wantCorrupt("skylark", [](Files &f) {
-        f.sets.member("sets").member("s") = Value::List{Value::Map{{"line", "l"}, {"points", Value::List{"skylark"}}}};
+        f.sets.member("sets").member("s") =
+            Value::List{Value::Map{{"line", "l"}, {"points", Value::List{"skylark"}}}};
     });
     wantCorrupt("skylark", [](Files &f) { f.sets.member("events").member("hail") = Value::List{"skylark"}; });
     wantCorrupt("s2", [](Files &f) {
-        f.sets.member("kinds") = Value::List{Value::Map{{"slug", "short"}, {"sets", Value::List{"s2"}}, {"route", "lap"}}};
+        f.sets.member("kinds") =
+            Value::List{Value::Map{{"slug", "short"}, {"sets", Value::List{"s2"}}, {"route", "lap"}}};
     });
 }
 

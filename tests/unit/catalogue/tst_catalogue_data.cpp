@@ -56,7 +56,8 @@ TEST_CASE("every stand of a point is on both routes, every point of a set exists
 
 TEST_CASE("limits are in SI: the unit beside the number is taken off once, at loading")
 {
-    // 2/32 in of tread, 1.5875 mm: the limit of 49 CFR 570.62 is rounded to 1.6 mm in the catalogue (FORMAT.md)
+    // 2/32 in of tread, 1.5875 mm: the limit of 49 CFR 570.62 is rounded to 1.6 mm in the catalogue
+    // (FORMAT.md)
     const Point *tread = realCatalogue().find("tread-depth");
     REQUIRE(tread != nullptr);
     const ReadingSpec &spec = tread->readings.front();

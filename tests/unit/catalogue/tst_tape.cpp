@@ -113,7 +113,8 @@ TEST_CASE("a full round has every point of the rig once, one a line, stand after
 TEST_CASE("what an occasion adds comes once, before the lap that closes the walk")
 {
     const auto plain = countPoints(tape(tandem(), "before_road"));
-    const auto lines = tape(tandem(), "before_road", {"first_of_day", "first_of_trip"}, {"tire-pressure", "chains-run"});
+    const auto lines =
+        tape(tandem(), "before_road", {"first_of_day", "first_of_trip"}, {"tire-pressure", "chains-run"});
     const auto counts = countPoints(lines);
     CHECK(counts.size() > plain.size());
     CHECK(counts.count("tire-pressure") == 1);

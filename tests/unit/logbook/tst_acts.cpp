@@ -105,8 +105,10 @@ TEST_CASE("passes of another rig or point do not confirm a mend")
     REQUIRE(walker.mark(passOf("chains-run")));
     Rig second = southernTwinAxle();
     second.id = saveRig(walker.book(), second, walker.doer).value();
-    const Walk other = startWalk(walker.book(), realCatalogue(), second, "before_road", {}, {}, walker.doer).value();
-    REQUIRE(markPoint(walker.book(), realCatalogue(), second, other, passOf("chains-condition"), walker.doer));
+    const Walk other =
+        startWalk(walker.book(), realCatalogue(), second, "before_road", {}, {}, walker.doer).value();
+    REQUIRE(
+        markPoint(walker.book(), realCatalogue(), second, other, passOf("chains-condition"), walker.doer));
     CHECK(findingHistories(walker.book(), walker.rig.id)->front().pointPasses.empty());
     CHECK(findingHistories(walker.book(), second.id)->empty());
 }

@@ -60,12 +60,15 @@ TEST_CASE("a finished walk takes no marks, also from someone who has not heard o
     REQUIRE(finished.finished);
     for (const Walk &walk : {stale, finished}) {
         wantRefused(walker.book(), Errc::Conflict, [&] {
-            return markPoint(walker.book(), realCatalogue(), walker.rig, walk, passOf("chains-run"), walker.doer);
+            return markPoint(walker.book(), realCatalogue(), walker.rig, walk, passOf("chains-run"),
+                             walker.doer);
         });
         wantRefused(walker.book(), Errc::Conflict, [&] {
-            return markLine(walker.book(), walk, walk.tape.front(), MarkState::Pass, LookedHow::Glance, "", walker.doer);
+            return markLine(walker.book(), walk, walk.tape.front(), MarkState::Pass, LookedHow::Glance, "",
+                            walker.doer);
         });
-        wantRefused(walker.book(), Errc::Conflict, [&] { return finishWalk(walker.book(), walk, walker.doer); });
+        wantRefused(walker.book(), Errc::Conflict,
+                    [&] { return finishWalk(walker.book(), walk, walker.doer); });
     }
     wantRefused(walker.book(), Errc::Conflict, [&] { return walker.book().undo(stale.id, "W. Tester"); });
 }
@@ -83,11 +86,13 @@ TEST_CASE("a draft that makes no sense")
 {
     Walker walker;
     wantRefused(walker.book(), Errc::OutOfRange, [&] { return walker.mark(attentionOn("chains-run", 9)); });
-    wantRefused(walker.book(), Errc::InvalidInput, [&] { return walker.mark(couldNotLook("chains-run", "")); });
+    wantRefused(walker.book(), Errc::InvalidInput,
+                [&] { return walker.mark(couldNotLook("chains-run", "")); });
     wantRefused(walker.book(), Errc::NotFound,
                 [&] { return walker.mark(lookAgain("chains-run", walker.home.ids.next(), 2)); });
     const Id other = walker.mark(attentionOn("chains-condition", 2))->findings.front();
-    wantRefused(walker.book(), Errc::InvalidInput, [&] { return walker.mark(lookAgain("chains-run", other, 2)); });
+    wantRefused(walker.book(), Errc::InvalidInput,
+                [&] { return walker.mark(lookAgain("chains-run", other, 2)); });
 }
 
 TEST_CASE("a line may not be marked attention, nor unseen without a reason: each needs its own words")
@@ -101,8 +106,8 @@ TEST_CASE("a line may not be marked attention, nor unseen without a reason: each
     wantRefused(walker.book(), Errc::InvalidInput, [&] { return mark(MarkState::NotLooked, ""); });
     wantRefused(walker.book(), Errc::InvalidInput, [&] { return mark(MarkState::CouldNotLook, ""); });
     wantRefused(walker.book(), Errc::NotFound, [&] {
-        return markLine(walker.book(), walker.walk, {"x", {"no-such-point"}}, MarkState::Pass, LookedHow::Looked, "",
-                        walker.doer);
+        return markLine(walker.book(), walker.walk, {"x", {"no-such-point"}}, MarkState::Pass,
+                        LookedHow::Looked, "", walker.doer);
     });
     CHECK(mark(MarkState::CouldNotLook, "too_dark"));
 }
@@ -122,9 +127,8 @@ TEST_CASE("rigs and mends")
     wantRefused(walker.book(), Errc::InvalidInput, [&] { return with([](Mend &m) { m.points.clear(); }); });
     wantRefused(walker.book(), Errc::NotFound,
                 [&] { return with([&](Mend &m) { m.findings = {walker.home.ids.next()}; }); });
-    wantRefused(walker.book(), Errc::InvalidInput, [&] {
-        return with([](Mend &m) { m.minutes = std::numeric_limits<double>::quiet_NaN(); });
-    });
+    wantRefused(walker.book(), Errc::InvalidInput,
+                [&] { return with([](Mend &m) { m.minutes = std::numeric_limits<double>::quiet_NaN(); }); });
     const Id finding = walker.mark(attentionOn("chains-condition", 2))->findings.front();
     wantRefused(walker.book(), Errc::InvalidInput, [&] {
         return with([&](Mend &m) { m.findings = {finding}, m.rig = walker.home.ids.next(); });

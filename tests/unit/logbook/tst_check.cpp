@@ -26,7 +26,8 @@ struct Sample : Walker {
         photo.finding = receipt.findings.front();
         photo.hash = blake2b("picture").text();
         photo.added = home.clock.now();
-        original = std::filesystem::path(book().photoFolder()) / photo.hash.substr(0, 2) / (photo.hash + ".jpg");
+        original =
+            std::filesystem::path(book().photoFolder()) / photo.hash.substr(0, 2) / (photo.hash + ".jpg");
         std::filesystem::create_directories(original.parent_path());
         spill(original, "picture");
         SNUG_ASSERT(addPhoto(book(), photo, doer).has_value());
@@ -36,8 +37,11 @@ struct Sample : Walker {
 
 void run(Logbook &book, const std::string &sql)
 {
-    REQUIRE(book.db().exec(("DROP TRIGGER IF EXISTS entry_never_changes; DROP TRIGGER IF EXISTS entry_never_goes;"
-                            "PRAGMA foreign_keys = OFF;" + sql).c_str()));
+    REQUIRE(
+        book.db().exec(("DROP TRIGGER IF EXISTS entry_never_changes; DROP TRIGGER IF EXISTS entry_never_goes;"
+                        "PRAGMA foreign_keys = OFF;" +
+                        sql)
+                           .c_str()));
 }
 
 // Changes the file behind the program's back and wants a fault that tells `what`.
@@ -82,8 +86,12 @@ TEST_CASE("entries refuse to be changed or removed")
 
 TEST_CASE("a byte of an entry")
 {
-    wantFault("changed", "UPDATE entry SET bytes = CAST(replace(bytes, 'chains-run', 'chains-rum') AS BLOB) WHERE seq = 3");
-    wantFault("changed", "UPDATE entry SET bytes = CAST(substr(bytes, 1, length(bytes) - 1) || x'00' AS BLOB) WHERE seq = 2");
+    wantFault(
+        "changed",
+        "UPDATE entry SET bytes = CAST(replace(bytes, 'chains-run', 'chains-rum') AS BLOB) WHERE seq = 3");
+    wantFault(
+        "changed",
+        "UPDATE entry SET bytes = CAST(substr(bytes, 1, length(bytes) - 1) || x'00' AS BLOB) WHERE seq = 2");
     wantFault("changed", "UPDATE entry SET hash = zeroblob(32) WHERE seq = 4");
 }
 

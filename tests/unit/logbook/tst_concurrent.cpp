@@ -142,7 +142,8 @@ TEST_CASE("a state of a newer version counts as the worst")
     Act act;
     act.by = "T. Tester";
     act.scope = pair.here.walk.id;
-    act.changes = {{marksOf(pair.here.book(), pair.here.walk.id)->front().id, "mark", {{"state", "sniffed"}}}};
+    act.changes = {
+        {marksOf(pair.here.book(), pair.here.walk.id)->front().id, "mark", {{"state", "sniffed"}}}};
     REQUIRE(pair.there.book().record(act));
     pair.bringHere();
     CHECK(pair.here.stateOf("chains-run") == MarkState::Attention);
@@ -159,5 +160,6 @@ TEST_CASE("both logbooks check clean and show the same")
     CHECK(checkLogbook(pair.here.book(), true)->faults.empty());
     CHECK(checkLogbook(pair.there.book(), true)->faults.empty());
     CHECK(checkLogbook(pair.here.book(), false)->streams == 2);
-    CHECK(marksOf(pair.here.book(), pair.here.walk.id).value() == marksOf(pair.there.book(), pair.here.walk.id).value());
+    CHECK(marksOf(pair.here.book(), pair.here.walk.id).value() ==
+          marksOf(pair.there.book(), pair.here.walk.id).value());
 }

@@ -48,8 +48,10 @@ TEST_CASE("a new logbook: version 1, ours, WAL, full, foreign keys, strict table
     CHECK(db.number("PRAGMA synchronous").value() == 2);
     CHECK(db.number("PRAGMA foreign_keys").value() == 1);
     CHECK(db.number("SELECT count(*) FROM pragma_journal_mode WHERE journal_mode = 'wal'").value() == 1);
-    CHECK(db.number("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0 AND "
-                    "name NOT LIKE 'sqlite%'").value() == 0);
+    CHECK(db.number("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND "
+                    "strict = 0 AND "
+                    "name NOT LIKE 'sqlite%'")
+              .value() == 0);
 }
 
 TEST_CASE("opening again changes no entry and keeps the version")
@@ -112,9 +114,10 @@ TEST_CASE("text, noise and pictures are no logbook")
 {
     TestBook home;
     const std::string file = home.folder().file("x.snug");
-    for (const std::string &bytes : {std::string("Dear diary,\n"), std::string(10000, 'x'), std::string(4096, '\0'),
-                                     std::string("\xFF\xD8\xFF\xE0"), std::string("SQLite format 3"),
-                                     std::string("SQLite format 3\0", 16) + std::string(5000, '\xA5')}) {
+    for (const std::string &bytes :
+         {std::string("Dear diary,\n"), std::string(10000, 'x'), std::string(4096, '\0'),
+          std::string("\xFF\xD8\xFF\xE0"), std::string("SQLite format 3"),
+          std::string("SQLite format 3\0", 16) + std::string(5000, '\xA5')}) {
         CAPTURE(bytes.size());
         spill(file, bytes);
         refused(home, file, Errc::Corrupt);

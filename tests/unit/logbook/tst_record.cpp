@@ -40,7 +40,7 @@ TEST_CASE("the clock for ordering: milliseconds in 48 bits, a counter that carri
     const Instant now = fromMillis(1000);
     CHECK(nextHlc(now, 0) == 1000LL << 16);
     CHECK(nextHlc(now, 1000LL << 16) == (1000LL << 16) + 1);
-    CHECK(nextHlc(now, 2000LL << 16) == (2000LL << 16) + 1); // the clock went back
+    CHECK(nextHlc(now, 2000LL << 16) == (2000LL << 16) + 1);      // the clock went back
     CHECK(nextHlc(now, (1000LL << 16) + 0xFFFF) == 1001LL << 16); // the counter is full
     CHECK(nextHlc(fromMillis(-5), 0) == 1);
 }
@@ -72,7 +72,9 @@ TEST_CASE("what has the value already leaves no entry")
     CHECK(home.book().record(act)->entries == 1);
     CHECK(home.book().record(act)->entries == 0);
     CHECK(entryCount(home.book()) == 1);
-    CHECK(home.book().record(actWith({{thing, "happening", {{"kind", "hail"}, {"note", "as peas"}}}}))->entries == 1);
+    CHECK(home.book()
+              .record(actWith({{thing, "happening", {{"kind", "hail"}, {"note", "as peas"}}}}))
+              ->entries == 1);
     CHECK(allEntries(home.book()).back().entry.fields == Value::Map{{"note", "as peas"}});
     CHECK(home.book().record(actWith({{thing, "happening", {{"never", Value()}}}}))->entries == 0);
 }

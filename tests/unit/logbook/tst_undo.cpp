@@ -48,7 +48,8 @@ TEST_CASE("a finding goes with the mark that opened it; marking again opens anot
     REQUIRE(walker.undo());
     CHECK(findingHistories(walker.book(), walker.rig.id)->empty());
     CHECK(findingOf(walker.book(), first.findings.front()).error().code == Errc::NotFound);
-    CHECK(walker.mark(lookAgain("chains-condition", first.findings.front(), 2)).error().code == Errc::NotFound);
+    CHECK(walker.mark(lookAgain("chains-condition", first.findings.front(), 2)).error().code ==
+          Errc::NotFound);
     const MarkReceipt again = walker.mark(attentionOn("chains-condition", 2)).value();
     CHECK(again.mark == first.mark);
     CHECK(again.findings.front() != first.findings.front());
@@ -111,7 +112,8 @@ TEST_CASE("what was written over outside the walk's acts stays, and the act coun
     const auto marks = marksOf(walker.book(), walker.walk.id).value();
     Act aside;
     aside.by = "T. Tester";
-    aside.changes = {{findMark(marks, "chains-run")->id, "mark", {{"state", "could_not_look"}, {"reason", "too_dark"}}}};
+    aside.changes = {
+        {findMark(marks, "chains-run")->id, "mark", {{"state", "could_not_look"}, {"reason", "too_dark"}}}};
     REQUIRE(walker.book().record(aside));
     REQUIRE(walker.undo());
     CHECK(walker.stateOf("chains-run") == MarkState::CouldNotLook);

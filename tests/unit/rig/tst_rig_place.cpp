@@ -50,13 +50,14 @@ TEST_CASE("ends, roof, drawbar and centre line")
     const Rig rig = tandem();
     CHECK(words(rig, spot(Face::Rear, 6.4, 0.7, 2)) == "rear, 0.7 m to the kerb side, 2.0 m up");
     CHECK(words(rig, spot(Face::Top, 3, 0.02, 2.8)) == "roof, 3.0 m from the front, on the centre line");
-    CHECK(words(rig, spot(Face::Underside, -1, 0, 0.4)) == "underside, 1.0 m ahead of the front, on the centre line");
+    CHECK(words(rig, spot(Face::Underside, -1, 0, 0.4)) ==
+          "underside, 1.0 m ahead of the front, on the centre line");
     CHECK(words(rig, {"", Face::Front, std::nullopt}) == "front");
     CHECK(words(rig, {}).empty());
     CHECK(words(rig, {"wheel 2R", std::nullopt, std::nullopt}) == "wheel 2R");
     // 0.3048 m a foot by definition [NIST-SP811] B.8: 4.1 m are 13.45 ft, 0.6 m are 1.97 ft
-    CHECK(words(rig, spot(Face::Underside, 4.1, -0.6, 0.5), UnitSystem::Us)
-          == "underside, 13.5 ft from the front, 2.0 ft to the road side");
+    CHECK(words(rig, spot(Face::Underside, 4.1, -0.6, 0.5), UnitSystem::Us) ==
+          "underside, 13.5 ft from the front, 2.0 ft to the road side");
 }
 
 TEST_CASE("wheels and openings are places with a spot")
@@ -80,9 +81,10 @@ TEST_CASE("a spot must be on the rig")
     CHECK(checkPlace(rig, {"wheel 1L", std::nullopt, std::nullopt}));
     CHECK(checkPlace(rig, spot(Face::Underside, -1.3, 0, 0.4))); // the coupling
     CHECK(checkPlace(rig, spot(Face::Right, 6.5, 1.3, 2.8)));    // a hand's breadth of slack
-    for (const RigPlace &off : {spot(Face::Top, 7, 0, 2.8), spot(Face::Top, -1.6, 0, 1), spot(Face::Left, 3, -1.5, 1),
-                                spot(Face::Left, 3, -1, 4), spot(Face::Left, 3, -1, -0.3), spot(Face::Top, nan, 0, 1),
-                                spot(Face::Top, 1, nan, 1), spot(Face::Top, 1, 0, nan)}) {
+    for (const RigPlace &off :
+         {spot(Face::Top, 7, 0, 2.8), spot(Face::Top, -1.6, 0, 1), spot(Face::Left, 3, -1.5, 1),
+          spot(Face::Left, 3, -1, 4), spot(Face::Left, 3, -1, -0.3), spot(Face::Top, nan, 0, 1),
+          spot(Face::Top, 1, nan, 1), spot(Face::Top, 1, 0, nan)}) {
         const Status status = checkPlace(rig, off);
         REQUIRE_FALSE(status);
         CHECK(status.error().code == Errc::OutOfRange);

@@ -45,7 +45,10 @@ TEST_CASE("rigs that people have are taken")
     CHECK(validate(tandem()).empty());
     CHECK(validate(southernTwinAxle()).empty());
     CHECK(validate(bareRig()).empty());
-    CHECK(faultsWith([](Rig &r) { r.kind = RigKind::TruckCamper, r.hitch = HitchType::None, r.measures.axles = {}, r.ratings.axle = {}; }).empty());
+    CHECK(faultsWith([](Rig &r) {
+              r.kind = RigKind::TruckCamper, r.hitch = HitchType::None, r.measures.axles = {},
+              r.ratings.axle = {};
+          }).empty());
 }
 
 TEST_CASE("names")
@@ -123,5 +126,7 @@ TEST_CASE("openings, fittings and the rest")
 
 TEST_CASE("all faults are told, not the first alone")
 {
-    CHECK(faultsWith([](Rig &r) { r.name.clear(), r.measures.length = metres(noNumber), r.wheels.studs = 99; }).size() >= 3);
+    CHECK(faultsWith([](Rig &r) {
+              r.name.clear(), r.measures.length = metres(noNumber), r.wheels.studs = 99;
+          }).size() >= 3);
 }

@@ -53,7 +53,8 @@ TEST_CASE("every choice goes through its slug and back")
 TEST_CASE("measures are read as people type them and kept in SI")
 {
     // the inch is 0.0254 m and the pound 0.45359237 kg by definition [NIST-SP811] B.8
-    const char *json = R"({"name": "T", "measures": {"length": "21 ft", "axles": ["130 in", {"value": 4.15, "unit": "m"}]},
+    const char *json =
+        R"({"name": "T", "measures": {"length": "21 ft", "axles": ["130 in", {"value": 4.15, "unit": "m"}]},
         "ratings": {"gvwr": "7000 lb", "gawr": [null, "3500 lb"]}, "tires": {"placard": "50 psi"}})";
     const Rig rig = rigFromValue(parseJson(json).value()).value();
     CHECK(rig.measures.length.si() == doctest::Approx(21 * 12 * 0.0254).epsilon(1e-12));

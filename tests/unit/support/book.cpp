@@ -20,7 +20,8 @@ TestBook::TestBook(std::string seed)
 Result<Logbook> TestBook::tryOpen(const std::string &file, bool create)
 {
     const Hash secret = blake2b("device " + m_seed);
-    return Logbook::open(file, {DeviceKey::fromSeed(secret.view()), "device " + m_seed, &clock, &ids, create});
+    return Logbook::open(file,
+                         {DeviceKey::fromSeed(secret.view()), "device " + m_seed, &clock, &ids, create});
 }
 
 Logbook &TestBook::book()
@@ -36,10 +37,7 @@ Logbook &TestBook::reopened()
     return book();
 }
 
-Hash projectionNow(Logbook &book)
-{
-    return projectionHash(book.db()).value();
-}
+Hash projectionNow(Logbook &book) { return projectionHash(book.db()).value(); }
 
 Hash projectionRebuilt(Logbook &book)
 {
@@ -49,9 +47,6 @@ Hash projectionRebuilt(Logbook &book)
     return projectionNow(book);
 }
 
-std::int64_t entryCount(Logbook &book)
-{
-    return book.db().number("SELECT count(*) FROM entry").value();
-}
+std::int64_t entryCount(Logbook &book) { return book.db().number("SELECT count(*) FROM entry").value(); }
 
 } // namespace snugwalk::test

@@ -16,7 +16,8 @@ void addStreams(Connection &db, Connection &from)
     Statement rows = from.prepare("SELECT name, public_key, label FROM stream ORDER BY id").value();
     while (rows.step().value()) {
         Statement insert =
-            db.prepare("INSERT OR IGNORE INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 0)").value();
+            db.prepare("INSERT OR IGNORE INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 0)")
+                .value();
         insert.bindBytes(1, rows.bytes(0));
         insert.bindBytes(2, rows.bytes(1));
         insert.bind(3, rows.text(2));

@@ -19,7 +19,8 @@ Result<CheckedMark> check(const MarkDraft &draft)
     return checkMark(draft, *realCatalogue().find(draft.point), tandem());
 }
 
-void wantRefusal(const std::string &field, Errc code, MarkDraft draft, const std::function<void(MarkDraft &)> &change)
+void wantRefusal(const std::string &field, Errc code, MarkDraft draft,
+                 const std::function<void(MarkDraft &)> &change)
 {
     CAPTURE(field);
     change(draft);
@@ -48,7 +49,8 @@ TEST_CASE("the four marks")
 
 TEST_CASE("state and reason")
 {
-    wantRefusal(point, Errc::InvalidInput, passOf(point), [](MarkDraft &d) { d.state = MarkState::NotLooked; });
+    wantRefusal(point, Errc::InvalidInput, passOf(point),
+                [](MarkDraft &d) { d.state = MarkState::NotLooked; });
     wantRefusal("reason", Errc::InvalidInput, couldNotLook(point), [](MarkDraft &d) { d.reason.clear(); });
     wantRefusal("reason", Errc::InvalidInput, couldNotLook(point), [](MarkDraft &d) { d.reason = "lazy"; });
     wantRefusal(point, Errc::InvalidInput, attentionOn(point, 3), [](MarkDraft &d) { d.findings.clear(); });
@@ -64,7 +66,8 @@ TEST_CASE("a finding needs a defect of the point and a grade of 1 to 5")
     const Id known = derivedId("test", "finding", "1");
     CHECK(check(lookAgain(point, known, 0)));
     CHECK(check(lookAgain(point, known, 5)));
-    wantRefusal("grade", Errc::OutOfRange, lookAgain(point, known, 1), [](MarkDraft &d) { first(d).grade = 6; });
+    wantRefusal("grade", Errc::OutOfRange, lookAgain(point, known, 1),
+                [](MarkDraft &d) { first(d).grade = 6; });
 }
 
 TEST_CASE("what is found needs attention: no other mark may carry it")
@@ -87,9 +90,11 @@ TEST_CASE("one finding is looked at once in a mark")
 
 TEST_CASE("notes are text of a bearable length")
 {
-    wantRefusal("note", Errc::OutOfRange, passOf(point), [](MarkDraft &d) { d.note = std::string(4001, 'n'); });
+    wantRefusal("note", Errc::OutOfRange, passOf(point),
+                [](MarkDraft &d) { d.note = std::string(4001, 'n'); });
     wantRefusal("note", Errc::OutOfRange, passOf(point), [](MarkDraft &d) { d.note = "\xC3\x28"; });
-    wantRefusal("note", Errc::OutOfRange, attentionOn(point, 2), [](MarkDraft &d) { first(d).note = "\xC3\x28"; });
+    wantRefusal("note", Errc::OutOfRange, attentionOn(point, 2),
+                [](MarkDraft &d) { first(d).note = "\xC3\x28"; });
     wantRefusal("note", Errc::OutOfRange, attentionOn(point, 2),
                 [](MarkDraft &d) { first(d).note = std::string(4001, 'n'); });
     CHECK(check(passOf(point, std::string(4000, 'n'))));
@@ -113,12 +118,13 @@ TEST_CASE("extents: lengths and counts")
     CHECK(si("3") == 3.0);
     CHECK(parseExtent("14 mm").value()->dimension == Dimension::Length);
     CHECK(si("14 mm") == doctest::Approx(0.014));
-    CHECK(si("1/2 in") == doctest::Approx(0.0127)); // the inch is 25.4 mm [NIST-SP811] B.8
+    CHECK(si("1/2 in") == doctest::Approx(0.0127));                    // the inch is 25.4 mm [NIST-SP811] B.8
     CHECK(parseExtent("1/2").value()->dimension == Dimension::Length); // a bare fraction is of an inch
     CHECK(si("1/2") == doctest::Approx(0.0127));
     for (const char *bad : {"-3", "nan", "inf", "2.5", "some", "3 kg", "-4 mm", "31 m", "1e99 m", "1e99"}) {
         CAPTURE(bad);
         CHECK_FALSE(parseExtent(bad));
     }
-    wantRefusal("extent", Errc::InvalidInput, attentionOn(point, 2), [](MarkDraft &d) { first(d).extentText = "big"; });
+    wantRefusal("extent", Errc::InvalidInput, attentionOn(point, 2),
+                [](MarkDraft &d) { first(d).extentText = "big"; });
 }

@@ -99,8 +99,8 @@ TEST_CASE("as things stood on a day: what came later does not count")
     const FindingHistory history = historyOf(events);
     for (int days = 1; days <= static_cast<int>(events.size()); ++days) {
         CAPTURE(days);
-        CHECK(slug(statusAt(history, day(days).instant))
-              == slug(byRules(events.substr(0, static_cast<std::size_t>(days)))));
+        CHECK(slug(statusAt(history, day(days).instant)) ==
+              slug(byRules(events.substr(0, static_cast<std::size_t>(days)))));
     }
 }
 

@@ -44,7 +44,8 @@ TEST_CASE("the walk goes on at the first line with a point that has no mark")
     const Walk walk = threeLines();
     CHECK(nextLine(walk, {mark("a", MarkState::Pass)}) == 1);
     CHECK(nextLine(walk, {mark("a", MarkState::Pass), mark("b", MarkState::Pass)}) == 1);
-    CHECK(nextLine(walk, {mark("a", MarkState::Pass), mark("b", MarkState::Pass), mark("c", MarkState::Pass)}) == 2);
+    CHECK(nextLine(walk, {mark("a", MarkState::Pass), mark("b", MarkState::Pass),
+                          mark("c", MarkState::Pass)}) == 2);
     CHECK(nextLine(walk, {mark("d", MarkState::Pass)}) == 0);
     CHECK(linesLeft(walk, {mark("d", MarkState::Pass), mark("b", MarkState::Pass)}) == 2);
 }
@@ -52,7 +53,8 @@ TEST_CASE("the walk goes on at the first line with a point that has no mark")
 TEST_CASE("a line shows the state that needs a person most, in every order")
 {
     const TapeLine line{"bc", {"b", "c"}};
-    const MarkState order[] = {MarkState::NotFitted, MarkState::Pass, MarkState::CouldNotLook, MarkState::Attention};
+    const MarkState order[] = {MarkState::NotFitted, MarkState::Pass, MarkState::CouldNotLook,
+                               MarkState::Attention};
     for (int b = 0; b < 4; ++b) {
         for (int c = 0; c < 4; ++c) {
             const std::vector<Mark> marks = {mark("b", order[b]), mark("c", order[c])};

@@ -22,11 +22,13 @@ TEST_CASE("a reading is kept in SI with the unit it was read in")
 {
     const auto checked = read("tire-pressure", {"cold-pressure", "wheel 1L", "50 psi"}).value();
     REQUIRE(checked.readings.size() == 1);
-    CHECK(checked.readings[0].si == doctest::Approx(344737.9).epsilon(1e-6)); // 6894.757 Pa a psi [NIST-SP811] B.9
+    CHECK(checked.readings[0].si ==
+          doctest::Approx(344737.9).epsilon(1e-6)); // 6894.757 Pa a psi [NIST-SP811] B.9
     CHECK(checked.readings[0].place == "wheel 1L");
     CHECK(checked.readings[0].dimension == Dimension::Pressure);
     CHECK(checked.state == MarkState::Pass);
-    CHECK(read("tire-pressure", {"cold-pressure", "wheel 1L", "342"})->readings[0].si == doctest::Approx(342000));
+    CHECK(read("tire-pressure", {"cold-pressure", "wheel 1L", "342"})->readings[0].si ==
+          doctest::Approx(342000));
 }
 
 TEST_CASE("the placard and the sidewall are the limits of a cold tire; a warning leaves the mark alone")
@@ -40,7 +42,8 @@ TEST_CASE("the placard and the sidewall are the limits of a cold tire; a warning
     CHECK(low.state == MarkState::Pass);
     CHECK(read("tire-pressure", {"cold-pressure", "wheel 2R", "340 kPa"})->warnings.empty());
     CHECK(read("tire-pressure", {"cold-pressure", "wheel 2R", "346 kPa"})->warnings.size() == 1);
-    CHECK(read("tire-pressure", {"cold-pressure", "wheel 1L", "1 kPa"}, bareRig())->warnings.empty()); // no plate read
+    CHECK(read("tire-pressure", {"cold-pressure", "wheel 1L", "1 kPa"}, bareRig())
+              ->warnings.empty()); // no plate read
 }
 
 TEST_CASE("a wrench tells too loose, never too tight")
@@ -69,7 +72,8 @@ TEST_CASE("a limit of the catalogue holds where the rig has none")
     const auto worn = read("tread-depth", {slug, "wheel 1L", "1.5 mm"}).value();
     REQUIRE(worn.warnings.size() == 1);
     CHECK(worn.warnings[0].limits.basis == tread->readings.front().setBy);
-    CHECK(read("tread-depth", {slug, "wheel 1L", "3/32"})->warnings.empty()); // 2.38 mm: a bare fraction is inches
+    CHECK(read("tread-depth", {slug, "wheel 1L", "3/32"})
+              ->warnings.empty()); // 2.38 mm: a bare fraction is inches
 }
 
 TEST_CASE("what is no reading here")

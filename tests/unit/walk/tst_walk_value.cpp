@@ -16,18 +16,24 @@ const Id two = derivedId("test", "id", "2");
 const LocalTime when = timeAt("2026-11-24T21:10:00.250+13:00");
 const GeoPoint where{-44.262, 170.105, 351.5, metres(4.5)};
 
-Value stored(const Value &value)
-{
-    return decodeCbor(encodeCbor(value)).value();
-}
+Value stored(const Value &value) { return decodeCbor(encodeCbor(value)).value(); }
 
 } // namespace
 
 TEST_CASE("nothing is lost")
 {
     const Reading reading{"cold-pressure", "wheel 1L", Dimension::Pressure, 344737.9, "kPa"};
-    const Mark mark{Id{}, one, "tire-pressure", MarkState::CouldNotLook, LookedHow::Measured, "too_dark", "note",
-                    {reading}, when, "W. Tester", where};
+    const Mark mark{Id{},
+                    one,
+                    "tire-pressure",
+                    MarkState::CouldNotLook,
+                    LookedHow::Measured,
+                    "too_dark",
+                    "note",
+                    {reading},
+                    when,
+                    "W. Tester",
+                    where};
     CHECK(markFromValue(stored(toValue(mark))) == mark);
 
     const RigPlace place{"", Face::Underside, RigPosition{metres(4.1), metres(-0.6), metres(0.5)}};
@@ -38,11 +44,13 @@ TEST_CASE("nothing is lost")
     const Look look{Id{}, one, two, when, "W. Tester", 4, extent, "grew", where};
     CHECK(lookFromValue(stored(toValue(look))) == look);
 
-    const Mend mend{Id{}, one, when, "W. Tester", {one, two}, {"hub-heat"}, "reseal", "what", {"part"}, "NZD 12.00", 45.5};
+    const Mend mend{Id{},     one,    when,     "W. Tester", {one, two}, {"hub-heat"},
+                    "reseal", "what", {"part"}, "NZD 12.00", 45.5};
     CHECK(mendFromValue(stored(toValue(mend))) == mend);
 
-    const Photo photo{Id{}, one, two, one, blake2b("p").text(), "image/jpeg", 4000, 3000, 6, when, "2026:11:24", where,
-                      when, "caption"};
+    const Photo photo{Id{},         one,   two,  one,      blake2b("p").text(),
+                      "image/jpeg", 4000,  3000, 6,        when,
+                      "2026:11:24", where, when, "caption"};
     CHECK(photoFromValue(stored(toValue(photo))) == photo);
 
     const Happening happening{Id{}, one, "hail", when, "as peas"};
@@ -71,8 +79,8 @@ TEST_CASE("a number that no grade and no int can hold is the worst, not cut off"
 
 TEST_CASE("slugs of marks")
 {
-    for (const MarkState state : {MarkState::NotLooked, MarkState::Pass, MarkState::Attention, MarkState::NotFitted,
-                                  MarkState::CouldNotLook})
+    for (const MarkState state : {MarkState::NotLooked, MarkState::Pass, MarkState::Attention,
+                                  MarkState::NotFitted, MarkState::CouldNotLook})
         CHECK(parseMarkState(slug(state)) == state);
     for (const LookedHow how : {LookedHow::Glance, LookedHow::Looked, LookedHow::Measured})
         CHECK(parseLookedHow(slug(how)) == how);
