@@ -178,6 +178,7 @@ std::vector<LastReading> lastReadings(const RigHistory &history, std::string_vie
             last[{r.slug, r.place}] = {r, mark->at, mark->walk};
     }
     std::vector<LastReading> out;
+    out.reserve(last.size());
     for (auto &[key, reading] : last)
         out.push_back(std::move(reading));
     return out;

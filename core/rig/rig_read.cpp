@@ -12,7 +12,7 @@ Result<double> readSi(const Value &value, Dimension dimension, const std::string
         return Error{Errc::InvalidInput, std::move(what), field, std::move(act)};
     };
     if (const auto text = value.asString()) {
-        const Result<double> parsed = parseSi(dimension, *text);
+        Result<double> parsed = parseSi(dimension, *text);
         if (!parsed)
             return refuse(parsed.error().what + " " + parsed.error().where, parsed.error().act);
         return parsed;

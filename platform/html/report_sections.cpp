@@ -38,6 +38,7 @@ std::string photoDate(const Photo &photo)
 std::string titles(const Texts &texts, const std::vector<std::string> &points)
 {
     std::vector<std::string> out;
+    out.reserve(points.size());
     for (const std::string &point : points)
         out.push_back(texts.point(point).title);
     return join(out, ", ");
