@@ -11,6 +11,9 @@ Item {
 
     required property BookModel book
 
+    /// Until the comparison is worked out there is nothing to tell.
+    readonly property bool answered: root.book.compareTitle !== "" || !root.book.comparable
+
     Component.onCompleted: if (root.book.compareTitle === "") root.book.compare("", "")
 
     Column {
@@ -22,7 +25,7 @@ Item {
         topPadding: 6
         bottomPadding: Tone.gap
         BodyText { width: parent.width; text: root.book.compareTitle; level: "title" }
-        BodyText { width: parent.width; text: root.book.compareSentence }
+        BodyText { width: parent.width; text: root.answered ? root.book.compareSentence : "" }
     }
     ListView {
         id: list

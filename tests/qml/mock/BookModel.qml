@@ -10,6 +10,7 @@ QtObject {
     property MendListModel mends: MendListModel {}
     property ComparisonModel comparison: ComparisonModel {}
     property var photos: [{ hash: "a", caption: "Belly pan", date: "12 January" }, { hash: "b", caption: "Belly pan", date: "12 March" }, { hash: "c", caption: "Middle vent", date: "12 March" }, { hash: "d", caption: "Front cap", date: "2 November" }]
+    property bool comparable: true
     property string compareTitle: ""
     property string compareSentence: ""
     property var asked: []
