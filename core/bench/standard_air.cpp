@@ -22,8 +22,8 @@ Result<AbsolutePressure> standardAir(Length altitude)
     if (!(h >= -500.0 && h <= 11000.0)) // so that NaN is refused too
         return Error{Errc::OutOfRange, "the altitude is outside -500 m to 11,000 m", "altitude",
                      "give the altitude above sea level, such as 1,609 m or 5,280 ft"};
-    return AbsolutePressure::fromSi(
-        seaLevelPascals * std::pow(1.0 - lapseKelvinPerMetre * h / seaLevelKelvin, exponent));
+    return AbsolutePressure::fromSi(seaLevelPascals *
+                                    std::pow(1.0 - lapseKelvinPerMetre * h / seaLevelKelvin, exponent));
 }
 
 Length geopotential(Length geometric)

@@ -11,7 +11,7 @@ namespace snugwalk {
 namespace {
 
 constexpr Pressure mostShown = Pressure::fromSi(1e6);
-constexpr Pressure warmDoubt = psi(2.0); // common practice, no source
+constexpr Pressure warmDoubt = psi(2.0);                                        // common practice, no source
 constexpr TemperatureDifference coldDoubt = TemperatureDifference::fromSi(3.0); // common practice, no source
 constexpr const char *lawSource = "ideal gas law; USSA-1976";
 

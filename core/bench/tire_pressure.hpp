@@ -54,6 +54,7 @@ enum class PressureCall { Low, AtLeastPlacard, NotLow, OverMaximum };
 
 /// \param warm driven, or in the sun, within the last three hours.
 /// A warm tire over its maximum is `NotLow`: air is never let out of a hot tire.
-[[nodiscard]] PressureCall judge(Pressure shown, bool warm, Pressure placard, std::optional<Pressure> maximum);
+[[nodiscard]] PressureCall judge(Pressure shown, bool warm, Pressure placard,
+                                 std::optional<Pressure> maximum);
 
 } // namespace snugwalk

@@ -31,9 +31,6 @@ std::string_view slug(Change change)
     return "same";
 }
 
-int ChangeCounts::total() const
-{
-    return std::accumulate(m_counts.begin(), m_counts.end(), 0);
-}
+int ChangeCounts::total() const { return std::accumulate(m_counts.begin(), m_counts.end(), 0); }
 
 } // namespace snugwalk

@@ -8,8 +8,8 @@
 namespace snugwalk {
 
 enum class Change { New, Worse, Same, Better, Mended, Gone, NotLooked, FirstLook, NotFitted };
-inline constexpr std::array allChanges = {Change::New,    Change::Worse, Change::Same,
-                                          Change::Better, Change::Mended, Change::Gone,
+inline constexpr std::array allChanges = {Change::New,       Change::Worse,     Change::Same,
+                                          Change::Better,    Change::Mended,    Change::Gone,
                                           Change::NotLooked, Change::FirstLook, Change::NotFitted};
 
 /// new, worse, same, better, mended, gone, not_looked, first_look, not_fitted.

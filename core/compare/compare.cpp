@@ -64,9 +64,9 @@ const Mark *markOf(const Side &side, const std::string &point)
 
 /// Looks and mends by point, so that a comparison reads the history once.
 struct Index {
-    std::map<std::string, std::vector<const Mark *>> looks; ///< passes and attentions, oldest first
+    std::map<std::string, std::vector<const Mark *>> looks;      ///< passes and attentions, oldest first
     std::map<std::string, std::vector<FindingHistory>> findings; ///< in order of opening
-    std::map<std::string, std::vector<Instant>> mends; ///< that name the point itself
+    std::map<std::string, std::vector<Instant>> mends;           ///< that name the point itself
 };
 
 Index indexOf(const RigHistory &history, const std::set<std::string> &points)
@@ -128,17 +128,15 @@ const Mark *earlierLook(const Index &index, const std::string &point, const Side
 
 bool allMended(const std::vector<FindingChange> &changes)
 {
-    return !changes.empty() && std::all_of(changes.begin(), changes.end(), [](const FindingChange &f) {
-        return f.change == Change::Mended;
-    });
+    return !changes.empty() && std::all_of(changes.begin(), changes.end(),
+                                           [](const FindingChange &f) { return f.change == Change::Mended; });
 }
 
 bool mendedAtPoint(const Index &index, const std::string &point, Instant after, Instant by)
 {
     const auto found = index.mends.find(point);
-    return found != index.mends.end()
-        && std::any_of(found->second.begin(), found->second.end(),
-                       [&](Instant at) { return at > after && at <= by; });
+    return found != index.mends.end() && std::any_of(found->second.begin(), found->second.end(),
+                                                     [&](Instant at) { return at > after && at <= by; });
 }
 
 Change pointChange(const PointChange &p, bool mendedPoint)
@@ -178,7 +176,8 @@ PointChange comparePoint(const Catalogue &catalogue, const RigHistory &history, 
         p.thenAt = before->at;
     }
     p.now = after != nullptr ? after->state : MarkState::NotLooked;
-    const Moment from{then.id, momentOf(then, p.carried ? nullptr : before, findings), p.then, then.start, then.end};
+    const Moment from{then.id, momentOf(then, p.carried ? nullptr : before, findings), p.then, then.start,
+                      then.end};
     const Moment to{now.id, momentOf(now, after, findings), p.now, now.start, now.end};
     for (const FindingHistory &f : findings) {
         if (auto change = compareFinding(f, from, to))

@@ -15,7 +15,7 @@ namespace snugwalk {
 struct FindingChange {
     Id finding;
     Change change = Change::Same;
-    std::string reason; ///< came_back, confirm_pending, point_passed, or empty
+    std::string reason;           ///< came_back, confirm_pending, point_passed, or empty
     std::optional<int> thenGrade; ///< empty when the finding was not open then
     std::optional<int> nowGrade;  ///< of the last look by now, empty when there was none since
     std::optional<Extent> thenExtent;
@@ -32,9 +32,9 @@ struct ReadingChange {
     std::string unit; ///< as read now
     double thenSi = 0.0;
     double nowSi = 0.0;
-    double uncertainty = 0.0; ///< standard uncertainty of the difference, SI
-    double z = 0.0;           ///< difference over that
-    bool changed = false;     ///< |z| over 1.96
+    double uncertainty = 0.0;     ///< standard uncertainty of the difference, SI
+    double z = 0.0;               ///< difference over that
+    bool changed = false;         ///< |z| over 1.96
     Change change = Change::Same; ///< worse or better only where a limit says which way is worse
     friend bool operator==(const ReadingChange &, const ReadingChange &) = default;
 };
@@ -46,7 +46,7 @@ struct PointChange {
     Change change = Change::Same;
     /// `then` comes from an earlier walk, because the first of the two did not look at the point.
     bool carried = false;
-    std::optional<LocalTime> thenAt; ///< of the mark behind `then`
+    std::optional<LocalTime> thenAt;     ///< of the mark behind `then`
     std::vector<FindingChange> findings; ///< by time opened
     std::vector<ReadingChange> readings; ///< by slug and place
     friend bool operator==(const PointChange &, const PointChange &) = default;

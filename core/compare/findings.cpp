@@ -54,7 +54,8 @@ void closed(FindingChange &c, FindingStatus status)
         c.reason = "confirm_pending";
 }
 
-void stillOpen(FindingChange &c, const FindingHistory &f, const Look *before, const Moment &then, const Moment &now)
+void stillOpen(FindingChange &c, const FindingHistory &f, const Look *before, const Moment &then,
+               const Moment &now)
 {
     const Look *seen = lookOf(f, now);
     const bool since = seen != nullptr && seen->at.instant > then.at;
@@ -71,7 +72,8 @@ void stillOpen(FindingChange &c, const FindingHistory &f, const Look *before, co
 }
 
 // A photo belongs to the look it proves; without one, to the walk it was added on or soon after.
-void sortPhotos(FindingChange &c, const FindingHistory &f, const Look *before, const Look *after, const Moment &now)
+void sortPhotos(FindingChange &c, const FindingHistory &f, const Look *before, const Look *after,
+                const Moment &now)
 {
     for (const Photo &photo : f.photos) {
         const bool loose = photo.look.isNull();
@@ -148,7 +150,8 @@ std::optional<FindingChange> compareFinding(const FindingHistory &f, const Momen
 std::optional<Change> worstOf(const std::vector<FindingChange> &changes)
 {
     for (const Change change : {Change::New, Change::Worse, Change::Same, Change::Better}) {
-        if (std::any_of(changes.begin(), changes.end(), [&](const FindingChange &f) { return f.change == change; }))
+        if (std::any_of(changes.begin(), changes.end(),
+                        [&](const FindingChange &f) { return f.change == change; }))
             return change;
     }
     return std::nullopt;

@@ -11,9 +11,9 @@ namespace snugwalk {
 /// One end of a comparison at one point.
 struct Moment {
     Id walk;
-    Instant at{};                 ///< up to when records count
+    Instant at{};                          ///< up to when records count
     MarkState mark = MarkState::NotLooked; ///< of the point
-    Instant started{};            ///< of the walk
+    Instant started{};                     ///< of the walk
     Instant ended{};
 };
 

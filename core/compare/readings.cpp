@@ -29,7 +29,8 @@ double badDirection(double then, double now, std::optional<double> low, std::opt
 
 std::map<std::pair<std::string, std::string>, Reading> byName(std::vector<Reading> readings)
 {
-    std::sort(readings.begin(), readings.end(), [](const Reading &a, const Reading &b) { return a.si < b.si; });
+    std::sort(readings.begin(), readings.end(),
+              [](const Reading &a, const Reading &b) { return a.si < b.si; });
     std::map<std::pair<std::string, std::string>, Reading> named;
     for (Reading &r : readings)
         named[{r.slug, r.place}] = std::move(r);
@@ -76,8 +77,10 @@ double readingUncertainty(Dimension dimension, double si)
 ReadingChange compareReading(const Reading &then, const Reading &now, std::optional<double> lowSi,
                              std::optional<double> highSi)
 {
-    ReadingChange c{now.slug, now.place, now.dimension, now.unit, then.si, now.si, 0.0, 0.0, false, Change::Same};
-    c.uncertainty = std::hypot(readingUncertainty(then.dimension, then.si), readingUncertainty(now.dimension, now.si));
+    ReadingChange c{now.slug, now.place, now.dimension, now.unit, then.si,
+                    now.si,   0.0,       0.0,           false,    Change::Same};
+    c.uncertainty =
+        std::hypot(readingUncertainty(then.dimension, then.si), readingUncertainty(now.dimension, now.si));
     if (then.unit != now.unit)
         c.uncertainty *= otherUnit;
     c.z = (now.si - then.si) / c.uncertainty;

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
-constexpr double usualTripDays = 3.0;      // common practice, no source
+constexpr double usualTripDays = 3.0; // common practice, no source
 constexpr double mendSoonFrom = 50.0;
 constexpr double matrixFloorChance = 0.01; // severity I at 1 % or more is at least mend soon
 constexpr double failureDoubt = 2.0;       // time to failure known within a factor of 2, common practice
@@ -127,10 +127,7 @@ double concernNumber(double risk)
     return risk > 0.0 ? std::clamp(25.0 * (std::log10(risk) + 2.0), 0.0, 100.0) : 0.0;
 }
 
-double chanceOfFailing(int grade, double months)
-{
-    return chance(grade, months, 1.0);
-}
+double chanceOfFailing(int grade, double months) { return chance(grade, months, 1.0); }
 
 double tripDays(const RigHistory &history, LocalTime now)
 {
@@ -147,13 +144,14 @@ double tripDays(const RigHistory &history, LocalTime now)
     return days.size() % 2 == 1 ? days[middle] : (days[middle - 1] + days[middle]) / 2.0;
 }
 
-Concern concernOf(const Point &point, const FindingHistory &finding, const RigHistory &history, const DueBand *band,
-                  LocalTime now)
+Concern concernOf(const Point &point, const FindingHistory &finding, const RigHistory &history,
+                  const DueBand *band, LocalTime now)
 {
     const FindingHistory f = ordered(finding);
     const Look *look = lastLook(f, now.instant);
     const FindingStatus status = statusAt(f, now.instant);
-    if (f.finding.opened.instant > now.instant || status == FindingStatus::Gone || status == FindingStatus::Confirmed)
+    if (f.finding.opened.instant > now.instant || status == FindingStatus::Gone ||
+        status == FindingStatus::Confirmed)
         return {};
     if (status == FindingStatus::Mended)
         return mendedConcern(point, history, now);

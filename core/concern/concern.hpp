@@ -19,11 +19,11 @@ struct Concern {
     double low = 0.0;    ///< with the time to failure twice as long
     double high = 0.0;   ///< with it half as long
     Call call = Call::None;
-    int grade = 0;       ///< of the last look; 0 without a concern
-    std::string forbids;        ///< with a hold: move, sleep, plug, light
-    double risk = 0.0;          ///< R = C p, the ratio scale behind the number
-    double chance = 0.0;        ///< p, of failing before the next look
-    double monthsAhead = 0.0;   ///< from the last look to the next
+    int grade = 0;                ///< of the last look; 0 without a concern
+    std::string forbids;          ///< with a hold: move, sleep, plug, light
+    double risk = 0.0;            ///< R = C p, the ratio scale behind the number
+    double chance = 0.0;          ///< p, of failing before the next look
+    double monthsAhead = 0.0;     ///< from the last look to the next
     bool waitsForConfirm = false; ///< mended, and no pass yet
     std::vector<HoldHit> holds;
     std::vector<Reason> why;

@@ -15,34 +15,42 @@ constexpr std::string_view common = "common practice, no source";
 constexpr auto rules = std::to_array<HoldRule>({
     {"1", "A tire shows cord, a bulge or separation, has tread under 1.6 mm, or is flat or hissing.", "move",
      "49 CFR 570.62"},
-    {"2", "The load is over a rating of tire, axle, rig, coupling or combination.", "move", "rating labels of the rig"},
-    {"3", "A wheel nut is missing or loose, a stud is broken, a hole is egg-shaped, or a wheel is cracked.", "move",
-     "49 CFR 570.62 and 393.205 (the latter restated)"},
+    {"2", "The load is over a rating of tire, axle, rig, coupling or combination.", "move",
+     "rating labels of the rig"},
+    {"3", "A wheel nut is missing or loose, a stud is broken, a hole is egg-shaped, or a wheel is cracked.",
+     "move", "49 CFR 570.62 and 393.205 (the latter restated)"},
     {"4", "A hub is over 93 degC, or over 77 degC and 14 degC above its mates.", "move", common},
-    {"5", "A brake does not apply or release, a lining is under 1.6 mm, brake fluid leaks, or the parking brake "
-          "does not hold.", "move", "49 CFR 570.59"},
+    {"5",
+     "A brake does not apply or release, a lining is under 1.6 mm, brake fluid leaks, or the parking brake "
+     "does not hold.",
+     "move", "49 CFR 570.59"},
     {"6", "Lanyard, breakaway, breakaway cable or chains are missing, frayed or on the wrong point.", "move",
      "49 CFR 393.70 (from memory); S.D. Codified Laws 32-18-17"},
-    {"7", "The coupling is not latched and pinned, the ball is wrong or worn, or fifth-wheel slack is over 12.7 mm.",
+    {"7",
+     "The coupling is not latched and pinned, the ball is wrong or worn, or fifth-wheel slack is over 12.7 "
+     "mm.",
      "move", "Utah Admin. Code R714-162-10"},
-    {"8", "A coupler, drawbar, frame, hanger, main leaf or U-bolt is cracked or broken, or an axle has shifted.",
+    {"8",
+     "A coupler, drawbar, frame, hanger, main leaf or U-bolt is cracked or broken, or an axle has shifted.",
      "move", "49 CFR 570.61 and 393.201"},
     {"9", "A stop, turn or tail lamp is out.", "move", "49 CFR 393.11 (restated)"},
-    {"10", "Nose weight is over a rating, or was measured under the low end set for this rig.", "move", common},
-    {"11", "A slide-out, awning, step, door, jack, steady, rooflight, ramp, rack or load is not held.", "move",
+    {"10", "Nose weight is over a rating, or was measured under the low end set for this rig.", "move",
      common},
+    {"11", "A slide-out, awning, step, door, jack, steady, rooflight, ramp, rack or load is not held.",
+     "move", common},
     {"12", "There is a smell or drip of fuel, a smell of gas, or a loose cylinder.", "move", common},
     {"13", "Exhaust gets into the cabin.", "move", common},
     {"14", "Steering, brakes, view through the windscreen or wipers of a motorized rig have a fault.", "move",
      common},
     {"15", "The points of a blow-out, kerb strike, flood or collision have not been looked at since.", "move",
      common},
-    {"sleep", "An alarm is missing, silent or past its date, there is no extinguisher, or an exit is blocked.",
+    {"sleep",
+     "An alarm is missing, silent or past its date, there is no extinguisher, or an exit is blocked.",
      "sleep", "NFPA 72 ch. 29 (restated); NFPA 1192 (from memory)"},
-    {"plug", "The skin tingles, a trip switch does not trip, a blade is brown, or the rig stood in a flood.", "plug",
-     common},
-    {"light", "There is a smell of gas, a leak check failed, or a cylinder is out of date or damaged.", "light",
-     "49 CFR 180.205 and 180.209"},
+    {"plug", "The skin tingles, a trip switch does not trip, a blade is brown, or the rig stood in a flood.",
+     "plug", common},
+    {"light", "There is a smell of gas, a leak check failed, or a cylinder is out of date or damaged.",
+     "light", "49 CFR 180.205 and 180.209"},
 });
 
 // Least grades: 1 where the word alone says it (missing, dead), 3 open, 4 through or moving.
@@ -156,7 +164,8 @@ std::span<const DefectHold> defectHolds() { return defects; }
 
 const HoldRule *findHoldRule(std::string_view key)
 {
-    const auto found = std::find_if(rules.begin(), rules.end(), [&](const HoldRule &r) { return r.key == key; });
+    const auto found =
+        std::find_if(rules.begin(), rules.end(), [&](const HoldRule &r) { return r.key == key; });
     return found == rules.end() ? nullptr : &*found;
 }
 
@@ -166,7 +175,12 @@ std::vector<HoldHit> holdsByDefect(const Point &point, std::string_view defect, 
     const auto add = [&](std::string_view rule, std::string_view forbids) {
         const bool numbered = !rule.empty() && rule.front() >= '0' && rule.front() <= '9';
         const int number = numbered ? std::stoi(std::string(rule)) : point.hold.value_or(0);
-        hits.push_back({number, std::string(rule), point.slug, {}, std::string(forbids), std::nullopt,
+        hits.push_back({number,
+                        std::string(rule),
+                        point.slug,
+                        {},
+                        std::string(forbids),
+                        std::nullopt,
                         Dimension::Count});
     };
     for (const DefectHold &hold : defects) {

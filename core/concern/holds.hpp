@@ -36,9 +36,9 @@ struct DefectHold {
 /// A rule that fired. `number` is that of the hold list, 0 for sleep, plug and light.
 struct HoldHit {
     int number = 0;
-    std::string rule;    ///< key of the rule; grade_5, could_not_look for the two general ones
+    std::string rule; ///< key of the rule; grade_5, could_not_look for the two general ones
     std::string point;
-    std::string place;   ///< named place of the reading, may be empty
+    std::string place; ///< named place of the reading, may be empty
     std::string forbids;
     std::optional<double> si; ///< the reading that fired it
     Dimension dimension = Dimension::Count;

@@ -37,8 +37,8 @@ std::map<std::string, Last> lastMarks(const RigHistory &history, LocalTime now)
     for (const WalkRecord &record : history.walks) {
         for (const Mark &mark : record.marks) {
             Last &known = last[mark.point];
-            if (mark.state != MarkState::NotLooked && mark.at.instant <= now.instant
-                && (known.mark == nullptr || isBefore(*known.mark, mark)))
+            if (mark.state != MarkState::NotLooked && mark.at.instant <= now.instant &&
+                (known.mark == nullptr || isBefore(*known.mark, mark)))
                 known = {&mark, &record.walk};
         }
     }
@@ -65,11 +65,16 @@ std::vector<HoldHit> missedLooks(const Catalogue &catalogue, const RigHistory &h
     std::vector<HoldHit> hits;
     for (const auto &[slug, last] : lastMarks(history, now)) {
         const Point *point = catalogue.find(slug);
-        if (last.mark == nullptr || last.mark->state != MarkState::CouldNotLook || point == nullptr
-            || !isOnHoldList(*point) || ownPoints(catalogue, last.walk->kind).count(slug) == 0)
+        if (last.mark == nullptr || last.mark->state != MarkState::CouldNotLook || point == nullptr ||
+            !isOnHoldList(*point) || ownPoints(catalogue, last.walk->kind).count(slug) == 0)
             continue;
-        hits.push_back({point->hold.value_or(0), "could_not_look", slug, {},
-                        point->forbids.empty() ? "move" : point->forbids, std::nullopt, Dimension::Count});
+        hits.push_back({point->hold.value_or(0),
+                        "could_not_look",
+                        slug,
+                        {},
+                        point->forbids.empty() ? "move" : point->forbids,
+                        std::nullopt,
+                        Dimension::Count});
     }
     return hits;
 }

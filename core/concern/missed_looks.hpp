@@ -13,6 +13,7 @@ namespace snugwalk {
 /// Points whose last mark says could not look, on a walk that had them in its own sets, and which are
 /// on the hold list. Rule key `could_not_look`. Starting another walk never lifts such a hold; a look
 /// or a not fitted does.
-[[nodiscard]] std::vector<HoldHit> missedLooks(const Catalogue &catalogue, const RigHistory &history, LocalTime now);
+[[nodiscard]] std::vector<HoldHit> missedLooks(const Catalogue &catalogue, const RigHistory &history,
+                                               LocalTime now);
 
 } // namespace snugwalk

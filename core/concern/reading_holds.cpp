@@ -22,31 +22,28 @@ struct LimitHold {
 
 constexpr std::optional<double> none;
 const auto limitHolds = std::to_array<LimitHold>({
-    {"1", "tread-depth", "tread-depth", millimetres(1.6).si(), none},       // 49 CFR 570.62: 2/32 in
-    {"1", "tire-pressure", "cold-pressure", kilopascals(10.0).si(), none},  // flat: what a gauge cannot tell from 0
-    {"2", "axle-loads", "share-of-rating", none, 1.0},                      // rating labels
+    {"1", "tread-depth", "tread-depth", millimetres(1.6).si(), none}, // 49 CFR 570.62: 2/32 in
+    {"1", "tire-pressure", "cold-pressure", kilopascals(10.0).si(),
+     none},                                            // flat: what a gauge cannot tell from 0
+    {"2", "axle-loads", "share-of-rating", none, 1.0}, // rating labels
     {"2", "gross-weight", "share-of-rating", none, 1.0},
-    {"4", "hub-temperature", "hub-temperature", none, celsius(93.0).si()},  // 200 degF, common practice
+    {"4", "hub-temperature", "hub-temperature", none, celsius(93.0).si()},   // 200 degF, common practice
     {"5", "brake-linings", "lining-thickness", millimetres(1.6).si(), none}, // 49 CFR 570.59: 1/16 in
-    {"6", "breakaway-battery", "breakaway-hold-time", 15.0 * 60.0, none},   // S.D. Codified Laws 32-18-17
-    {"7", "fifth-wheel-head", "head-play", none, millimetres(12.7).si()},   // Utah Admin. Code R714-162-10: 1/2 in
+    {"6", "breakaway-battery", "breakaway-hold-time", 15.0 * 60.0, none},    // S.D. Codified Laws 32-18-17
+    {"7", "fifth-wheel-head", "head-play", none,
+     millimetres(12.7).si()}, // Utah Admin. Code R714-162-10: 1/2 in
     {"7", "friction-coupling", "ball-diameter", millimetres(49.0).si(), none}, // common practice
-    {"plug", "live-skin-check", "skin-voltage", none, 2.0},                 // volts, common practice
+    {"plug", "live-skin-check", "skin-voltage", none, 2.0},                    // volts, common practice
 });
 
-constexpr Temperature warmHub = celsius(77.0);                                        // 170 degF, common practice
+constexpr Temperature warmHub = celsius(77.0);                                   // 170 degF, common practice
 constexpr TemperatureDifference overMates = TemperatureDifference::fromSi(14.0); // 25 degF, common practice
 
 HoldHit hit(std::string_view rule, const Point &point, const Reading &reading)
 {
     const bool numbered = rule.front() >= '0' && rule.front() <= '9';
-    return {numbered ? std::stoi(std::string(rule)) : 0,
-            std::string(rule),
-            point.slug,
-            reading.place,
-            std::string(findHoldRule(rule)->forbids),
-            reading.si,
-            reading.dimension};
+    return {numbered ? std::stoi(std::string(rule)) : 0, std::string(rule), point.slug,       reading.place,
+            std::string(findHoldRule(rule)->forbids),    reading.si,        reading.dimension};
 }
 
 void addLimits(const Point &point, const std::vector<LastReading> &readings, std::vector<HoldHit> &hits)
@@ -70,8 +67,8 @@ void addHubs(const Point &point, const std::vector<LastReading> &readings, std::
         const Temperature t = Temperature::fromSi(hub.reading.si);
         std::optional<Temperature> mate;
         for (const LastReading &other : readings) {
-            if (other.reading.place != hub.reading.place && other.walk == hub.walk
-                && other.reading.slug == hub.reading.slug)
+            if (other.reading.place != hub.reading.place && other.walk == hub.walk &&
+                other.reading.slug == hub.reading.slug)
                 mate = std::max(mate.value_or(Temperature()), Temperature::fromSi(other.reading.si));
         }
         const bool listed = t > celsius(93.0);
@@ -90,7 +87,8 @@ std::optional<Mass> axleRating(const Rig &rig, const std::string &place)
     return index < rig.ratings.axle.size() ? rig.ratings.axle[index] : std::nullopt;
 }
 
-void addLoads(const Point &point, const Rig &rig, const std::vector<LastReading> &readings, std::vector<HoldHit> &hits)
+void addLoads(const Point &point, const Rig &rig, const std::vector<LastReading> &readings,
+              std::vector<HoldHit> &hits)
 {
     for (const LastReading &last : readings) {
         const Reading &r = last.reading;
@@ -125,8 +123,8 @@ std::optional<Mass> leastNose(const RigHistory &history, LocalTime now)
     return std::nullopt;
 }
 
-void addNose(const Point &point, const RigHistory &history, LocalTime now, const std::vector<LastReading> &readings,
-             std::vector<HoldHit> &hits)
+void addNose(const Point &point, const RigHistory &history, LocalTime now,
+             const std::vector<LastReading> &readings, std::vector<HoldHit> &hits)
 {
     const std::optional<Mass> least = leastNose(history, now);
     const std::optional<Mass> most = history.rig.ratings.nose;

@@ -12,9 +12,11 @@ struct LastReading {
     LocalTime at;
     Id walk;
 };
-[[nodiscard]] std::vector<LastReading> lastReadings(const RigHistory &history, std::string_view point, LocalTime now);
+[[nodiscard]] std::vector<LastReading> lastReadings(const RigHistory &history, std::string_view point,
+                                                    LocalTime now);
 
 /// Number rules that fire on `point`. Thresholds and sources stand at the rule, in reading_holds.cpp.
-[[nodiscard]] std::vector<HoldHit> holdsByReading(const Point &point, const RigHistory &history, LocalTime now);
+[[nodiscard]] std::vector<HoldHit> holdsByReading(const Point &point, const RigHistory &history,
+                                                  LocalTime now);
 
 } // namespace snugwalk

@@ -39,7 +39,8 @@ void addFindings(const Catalogue &catalogue, const RigHistory &history, const st
         const FindingHistory f = ordered(unordered);
         const Point *point = catalogue.find(f.finding.point);
         const DueBand *band = findBand(bands, f.finding.point);
-        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, statusAt(f, now.instant), 0, {}, {}, false};
+        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, statusAt(f, now.instant), 0, {}, {},
+                         false};
         open.concern = concernOf(point ? *point : unknownPoint(f.finding.point), f, history, band, now);
         if (open.concern.call == Call::None)
             continue;
@@ -69,7 +70,8 @@ void countFindings(RigState &state)
 
 bool isTold(const RigState &state, const HoldHit &hit)
 {
-    return std::any_of(state.holds.begin(), state.holds.end(), [&](const StateHold &h) { return h.hit == hit; });
+    return std::any_of(state.holds.begin(), state.holds.end(),
+                       [&](const StateHold &h) { return h.hit == hit; });
 }
 
 void addHold(RigState &state, HoldHit hit, bool acceptable)
@@ -80,8 +82,8 @@ void addHold(RigState &state, HoldHit hit, bool acceptable)
     state.holds.push_back({std::move(hit), Id(), acceptable});
 }
 
-void addEventHolds(const Catalogue &catalogue, const RigHistory &history, const PointClock &clock, const Point &point,
-                   LocalTime now, RigState &state)
+void addEventHolds(const Catalogue &catalogue, const RigHistory &history, const PointClock &clock,
+                   const Point &point, LocalTime now, RigState &state)
 {
     RigHistory only; // the holding happenings alone: an earlier harmless one must not hide them
     for (const Happening &h : history.happenings) {
@@ -102,7 +104,8 @@ void addPointHolds(const Catalogue &catalogue, const RigHistory &history, LocalT
             addHold(state, std::move(hit), false);
         const auto clock = clocks.find(point.slug);
         if (isOnHoldList(point) && !history.happenings.empty())
-            addEventHolds(catalogue, history, clock == clocks.end() ? PointClock() : clock->second, point, now, state);
+            addEventHolds(catalogue, history, clock == clocks.end() ? PointClock() : clock->second, point,
+                          now, state);
     }
     for (HoldHit &hit : missedLooks(catalogue, history, now))
         addHold(state, std::move(hit), true);

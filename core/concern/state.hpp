@@ -38,7 +38,7 @@ struct CouldNotLook {
 struct RigState {
     std::vector<OpenFinding> open; ///< hold first, then risk, then due date, then id
     std::vector<StateHold> holds;
-    int hold = 0;     ///< findings on hold, and holds without a finding
+    int hold = 0; ///< findings on hold, and holds without a finding
     int mendSoon = 0;
     int watch = 0;
     std::set<std::string> forbids;

@@ -51,9 +51,9 @@ void judgeAgainst(CivilDate today, DueBand &band)
 {
     band.dueNow = band.early && *band.early <= today;
     band.pastDue = band.late && *band.late < today;
-    band.alert = band.severity == Severity::IV ? band.late
-        : band.severity == Severity::III       ? band.likely
-                                               : band.early;
+    band.alert = band.severity == Severity::IV    ? band.late
+                 : band.severity == Severity::III ? band.likely
+                                                  : band.early;
 }
 
 std::optional<DueBand> bandOf(const DueContext &context, const Point &point, const PointClock &clock)
@@ -85,7 +85,8 @@ bool comesBefore(const DueBand &a, const DueBand &b)
     const auto key = [](const DueBand &band) {
         const CivilDate never = std::chrono::year(9999) / 12 / 31;
         const int severity = static_cast<int>(band.severity);
-        return std::tuple(!band.pastDue, band.pastDue ? severity : 0, band.early.value_or(never), severity, band.point);
+        return std::tuple(!band.pastDue, band.pastDue ? severity : 0, band.early.value_or(never), severity,
+                          band.point);
     };
     return key(a) < key(b);
 }

@@ -16,12 +16,12 @@ namespace snugwalk {
 struct DueBand {
     std::string point;
     Severity severity = Severity::III;
-    std::optional<CivilDate> early;  ///< a rule has fired by then in 1 case of 10; none: no date
-    std::optional<CivilDate> likely; ///< in 5 of 10
-    std::optional<CivilDate> late;   ///< in 9 of 10
-    std::optional<CivilDate> alert;  ///< when to speak up: early for I and II, likely for III, late for IV
+    std::optional<CivilDate> early;     ///< a rule has fired by then in 1 case of 10; none: no date
+    std::optional<CivilDate> likely;    ///< in 5 of 10
+    std::optional<CivilDate> late;      ///< in 9 of 10
+    std::optional<CivilDate> alert;     ///< when to speak up: early for I and II, likely for III, late for IV
     std::optional<Distance> atDistance; ///< left to drive at `now`, negative when overrun
-    std::string rule;  ///< months, distance, event:<slug>, never_looked, every_move
+    std::string rule;                   ///< months, distance, event:<slug>, never_looked, every_move
     std::string basis; ///< maker, published, common_practice; prior or fitted when driving decides
     std::vector<Reason> reasons;
     bool everyMove = false; ///< part of a set that is walked each move, day or trip
@@ -41,7 +41,8 @@ struct DueBand {
 /// Limits of zero or less are left out and reported (`limit_left_out`).
 /// Formula: methods of usage.hpp; 10, 50 and 90 % of the first time that any rule fires
 /// Tests:   tests/unit/due, tests/published/due
-[[nodiscard]] std::vector<DueBand> dueBands(const Catalogue &catalogue, const RigHistory &history, LocalTime now);
+[[nodiscard]] std::vector<DueBand> dueBands(const Catalogue &catalogue, const RigHistory &history,
+                                            LocalTime now);
 
 /// The band of one point, or null.
 [[nodiscard]] const DueBand *findBand(const std::vector<DueBand> &bands, std::string_view point);

@@ -80,7 +80,8 @@ void keepHalf(PointClock &clock, const Event &event, const RigHistory &history)
     if (!clock.from)
         return; // half of an unknown age is unknown
     const Instant from = clock.from->instant;
-    const double days = std::chrono::duration<double, std::chrono::days::period>(event.at.instant - from).count();
+    const double days =
+        std::chrono::duration<double, std::chrono::days::period>(event.at.instant - from).count();
     clock.keptDays = (clock.keptDays + days) / 2.0;
     clock.keptDistance = (clock.keptDistance + distanceBetween(history, from, event.at.instant)) / 2.0;
     clock.from = event.at;

@@ -23,8 +23,8 @@ bool lists(const std::vector<std::string> &list, std::string_view item)
 bool makesDue(const Catalogue &catalogue, std::string_view event, const Point &point)
 {
     const auto found = catalogue.events().find(std::string(event));
-    return (found != catalogue.events().end() && lists(found->second, point.slug))
-        || lists(point.interval.uses, event);
+    return (found != catalogue.events().end() && lists(found->second, point.slug)) ||
+           lists(point.interval.uses, event);
 }
 
 const Happening *unanswered(const Catalogue &catalogue, const RigHistory &history, const Point &point,
@@ -33,7 +33,8 @@ const Happening *unanswered(const Catalogue &catalogue, const RigHistory &histor
     const Happening *first = nullptr;
     for (const Happening &h : history.happenings) {
         const bool answered = clock.lastWork && clock.lastWork->instant > h.at.instant;
-        if (h.kind == wheelFitted || h.at.instant > now.instant || answered || !makesDue(catalogue, h.kind, point))
+        if (h.kind == wheelFitted || h.at.instant > now.instant || answered ||
+            !makesDue(catalogue, h.kind, point))
             continue;
         if (first == nullptr || isBefore(h, *first))
             first = &h;

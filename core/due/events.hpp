@@ -14,8 +14,8 @@ namespace snugwalk {
 
 /// The earliest happening that `point` has not been looked at since; wheels fitted are left to the
 /// ladder. Looks and work at the very moment count as before it.
-[[nodiscard]] const Happening *unanswered(const Catalogue &catalogue, const RigHistory &history, const Point &point,
-                                          const PointClock &clock, LocalTime now);
+[[nodiscard]] const Happening *unanswered(const Catalogue &catalogue, const RigHistory &history,
+                                          const Point &point, const PointClock &clock, LocalTime now);
 
 /// The next rung after a wheel was fitted: a look at 10 mi and 25 mi as advice, and one between 50
 /// and 100 mi, after which the ladder is closed. Source: 50 to 100 mi common practice.
@@ -24,7 +24,7 @@ struct Rung {
     Distance from; ///< since the wheel was fitted
     Distance to;
 };
-[[nodiscard]] std::optional<Rung> openRung(const Catalogue &catalogue, const RigHistory &history, const Point &point,
-                                           const PointClock &clock, LocalTime now);
+[[nodiscard]] std::optional<Rung> openRung(const Catalogue &catalogue, const RigHistory &history,
+                                           const Point &point, const PointClock &clock, LocalTime now);
 
 } // namespace snugwalk

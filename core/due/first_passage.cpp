@@ -34,10 +34,7 @@ double halve(F f, double target, double low, double high)
 
 } // namespace
 
-double normalCdf(double z)
-{
-    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
-}
+double normalCdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
 
 double normalQuantile(double p)
 {

@@ -12,10 +12,7 @@ namespace {
 
 constexpr double hundredYears = 36'525.0;
 
-std::string basisOf(const Point &point)
-{
-    return point.sourceTag == "P" ? "published" : "common_practice";
-}
+std::string basisOf(const Point &point) { return point.sourceTag == "P" ? "published" : "common_practice"; }
 
 std::string basisOf(const UsageForecast &usage)
 {
@@ -30,7 +27,8 @@ Firing on(CivilDate date, std::string rule, std::string basis)
 
 CivilDate after(CivilDate today, const std::optional<double> &wait)
 {
-    return addDays(today, static_cast<long long>(std::floor(std::min(wait.value_or(hundredYears), hundredYears))));
+    return addDays(today,
+                   static_cast<long long>(std::floor(std::min(wait.value_or(hundredYears), hundredYears))));
 }
 
 std::optional<Firing> months(const Point &point, const PointClock &clock, DueBand &band)
@@ -59,10 +57,12 @@ std::optional<Firing> ahead(const DueContext &c, Distance left, Distance leftLat
         return std::nullopt;
     const auto likely = daysToDrive(c.usage, left, today, 0.5);
     const auto late = daysToDrive(c.usage, leftLate, today, 0.9);
-    return Firing{after(today, early), after(today, likely), after(today, late), std::move(rule), basisOf(c.usage)};
+    return Firing{after(today, early), after(today, likely), after(today, late), std::move(rule),
+                  basisOf(c.usage)};
 }
 
-std::optional<Firing> distance(const DueContext &c, const Point &point, const PointClock &clock, DueBand &band)
+std::optional<Firing> distance(const DueContext &c, const Point &point, const PointClock &clock,
+                               DueBand &band)
 {
     if (!point.interval.distance)
         return std::nullopt;
@@ -106,7 +106,8 @@ std::optional<Firing> ladder(const DueContext &c, const Point &point, const Poin
     return firing;
 }
 
-std::optional<Firing> happening(const DueContext &c, const Point &point, const PointClock &clock, DueBand &band)
+std::optional<Firing> happening(const DueContext &c, const Point &point, const PointClock &clock,
+                                DueBand &band)
 {
     const Happening *open = unanswered(c.catalogue, c.history, point, clock, c.now);
     if (open == nullptr)
@@ -118,7 +119,8 @@ std::optional<Firing> happening(const DueContext &c, const Point &point, const P
 
 } // namespace
 
-std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock, DueBand &band)
+std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock,
+                            DueBand &band)
 {
     std::vector<Firing> all;
     const auto add = [&](std::optional<Firing> firing) {

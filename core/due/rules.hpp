@@ -28,8 +28,8 @@ struct DueContext {
 };
 
 /// Every rule that applies to `point`; adds its reasons and the distance left to `band`.
-[[nodiscard]] std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock,
-                                          DueBand &band);
+[[nodiscard]] std::vector<Firing> firings(const DueContext &context, const Point &point,
+                                          const PointClock &clock, DueBand &band);
 
 /// The likely date by months and distance counted from a look alone, as if nothing was mended since.
 [[nodiscard]] std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point &point,

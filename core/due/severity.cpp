@@ -4,10 +4,7 @@
 
 namespace snugwalk {
 
-bool isOnHoldList(const Point &point)
-{
-    return point.hold.has_value() || !point.forbids.empty();
-}
+bool isOnHoldList(const Point &point) { return point.hold.has_value() || !point.forbids.empty(); }
 
 Severity severityOf(const Point &point)
 {

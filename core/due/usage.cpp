@@ -17,10 +17,7 @@ constexpr double leastLogDays = 30.0; // three trips in one week do not make a y
 constexpr Distance commonYearly = kilometres(10'000.0); // common practice, no source
 constexpr double hundredYears = 36'525.0;
 
-double daysFrom(Instant a, Instant b)
-{
-    return std::chrono::duration<double, days::period>(b - a).count();
-}
+double daysFrom(Instant a, Instant b) { return std::chrono::duration<double, days::period>(b - a).count(); }
 
 // The part of a trip's distance that falls between two moments.
 Distance within(const Trip &trip, Instant from, Instant to)
@@ -69,10 +66,7 @@ TripStatistics statistics(const std::vector<const Trip *> &trips)
     return s;
 }
 
-std::size_t monthIndex(CivilDate date)
-{
-    return static_cast<unsigned>(date.month()) - 1;
-}
+std::size_t monthIndex(CivilDate date) { return static_cast<unsigned>(date.month()) - 1; }
 
 // Days that the log spends in each calendar month, both ends included.
 std::array<double, 12> exposure(CivilDate first, CivilDate last)
@@ -225,7 +219,8 @@ std::optional<double> daysToDrive(const UsageForecast &f, Distance left, CivilDa
     if (left <= Distance())
         return 0.0;
     const bool lumpy = f.level == UsageLevel::Trips;
-    const double even = lumpy ? daysUntil(f.lumps, (left + f.overshoot).si(), p) : daysUntil(f.rate, left.si(), p);
+    const double even =
+        lumpy ? daysUntil(f.lumps, (left + f.overshoot).si(), p) : daysUntil(f.rate, left.si(), p);
     if (!(even < hundredYears))
         return std::nullopt;
     return seasonDays(f.shares, from, even);

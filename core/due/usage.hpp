@@ -32,11 +32,11 @@ struct UsageForecast {
     UsageLevel level = UsageLevel::Default;
     double months = 0.0; ///< length of the log
     int trips = 0;
-    Distance yearly;     ///< expected a year
+    Distance yearly; ///< expected a year
     std::array<double, 12> shares{};
-    LognormalRate rate;  ///< metres a day; not used at level Trips
-    LumpyRate lumps;     ///< metres a day; level Trips only
-    Distance overshoot;  ///< by which a trip passes a limit on average; level Trips only
+    LognormalRate rate; ///< metres a day; not used at level Trips
+    LumpyRate lumps;    ///< metres a day; level Trips only
+    Distance overshoot; ///< by which a trip passes a limit on average; level Trips only
 };
 
 /// Three levels. Twelve months of log: monthly shares shrunk to even ones by the weight

@@ -34,7 +34,8 @@ std::vector<ReportPhotoPair> pairsOf(const Comparison &comparison, const RigHist
             const Photo *now = photoById(*h, f.nowPhotos);
             if (then == nullptr && now == nullptr)
                 continue;
-            pairs.push_back({f.finding, then ? std::optional(*then) : std::nullopt, now ? std::optional(*now) : std::nullopt});
+            pairs.push_back({f.finding, then ? std::optional(*then) : std::nullopt,
+                             now ? std::optional(*now) : std::nullopt});
         }
     }
     return pairs;

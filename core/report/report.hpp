@@ -25,7 +25,7 @@ struct ReportPhotoPair {
 
 struct Report {
     Standing standing;
-    std::vector<ReportFinding> findings;  ///< hold first, as in the state
+    std::vector<ReportFinding> findings; ///< hold first, as in the state
     std::optional<WalkRecord> lastWalk;
     std::vector<std::string> notLooked;   ///< points of the last walk without a mark
     std::vector<DueBand> due;             ///< past due or due within 90 days of now

@@ -19,10 +19,7 @@ constexpr auto longestStep = minutes(10);
 constexpr double widestStep = 2000.0; // metres
 constexpr std::size_t jury = 10;
 
-double secondsBetween(const Fix &a, const Fix &b)
-{
-    return duration<double>(b.time - a.time).count();
-}
+double secondsBetween(const Fix &a, const Fix &b) { return duration<double>(b.time - a.time).count(); }
 
 std::optional<std::string_view> faultOf(const Fix &fix)
 {

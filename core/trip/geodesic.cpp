@@ -12,8 +12,8 @@
 namespace snugwalk {
 namespace {
 
-constexpr double equatorRadius = 6378137.0;          // WGS84, defining
-constexpr double flattening = 1.0 / 298.257223563;   // WGS84, defining
+constexpr double equatorRadius = 6378137.0;        // WGS84, defining
+constexpr double flattening = 1.0 / 298.257223563; // WGS84, defining
 constexpr double eccentricity2 = flattening * (2.0 - flattening);
 constexpr double radian = std::numbers::pi / 180.0;
 constexpr double planeReach = 10'000.0; // metres

@@ -20,7 +20,21 @@ constexpr std::size_t maxDepth = 32;
 constexpr std::size_t maxText = 256; // of a name; numbers and times are far shorter
 constexpr const char *exportAgain = "copy the file again, or export it again as GPX with times";
 
-enum class Part { Outside, Other, Gpx, Metadata, FileName, Trk, TrackName, Segment, Point, Ele, Time, Hdop, Speed };
+enum class Part {
+    Outside,
+    Other,
+    Gpx,
+    Metadata,
+    FileName,
+    Trk,
+    TrackName,
+    Segment,
+    Point,
+    Ele,
+    Time,
+    Hdop,
+    Speed
+};
 
 struct Step {
     Part parent;
@@ -29,12 +43,12 @@ struct Step {
 };
 // Only these paths mean anything to us; whatever else is nested is skipped.
 constexpr std::array steps = {
-    Step{Part::Outside, "gpx", Part::Gpx},       Step{Part::Gpx, "metadata", Part::Metadata},
+    Step{Part::Outside, "gpx", Part::Gpx},        Step{Part::Gpx, "metadata", Part::Metadata},
     Step{Part::Gpx, "name", Part::FileName}, // GPX 1.0
     Step{Part::Metadata, "name", Part::FileName}, Step{Part::Gpx, "trk", Part::Trk},
-    Step{Part::Trk, "name", Part::TrackName},    Step{Part::Trk, "trkseg", Part::Segment},
-    Step{Part::Segment, "trkpt", Part::Point},   Step{Part::Point, "ele", Part::Ele},
-    Step{Part::Point, "time", Part::Time},       Step{Part::Point, "hdop", Part::Hdop},
+    Step{Part::Trk, "name", Part::TrackName},     Step{Part::Trk, "trkseg", Part::Segment},
+    Step{Part::Segment, "trkpt", Part::Point},    Step{Part::Point, "ele", Part::Ele},
+    Step{Part::Point, "time", Part::Time},        Step{Part::Point, "hdop", Part::Hdop},
     Step{Part::Point, "speed", Part::Speed}, // GPX 1.0
 };
 
@@ -109,15 +123,15 @@ public:
 private:
     std::string lineAndColumn() const
     {
-        return "line " + std::to_string(XML_GetCurrentLineNumber(m_parser.get())) + ", column "
-            + std::to_string(XML_GetCurrentColumnNumber(m_parser.get()) + 1);
+        return "line " + std::to_string(XML_GetCurrentLineNumber(m_parser.get())) + ", column " +
+               std::to_string(XML_GetCurrentColumnNumber(m_parser.get()) + 1);
     }
 
     Error notWellFormed() const
     {
         const XML_Error code = XML_GetErrorCode(m_parser.get());
-        const bool cut = code == XML_ERROR_NO_ELEMENTS || code == XML_ERROR_UNCLOSED_TOKEN
-            || code == XML_ERROR_PARTIAL_CHAR || code == XML_ERROR_UNCLOSED_CDATA_SECTION;
+        const bool cut = code == XML_ERROR_NO_ELEMENTS || code == XML_ERROR_UNCLOSED_TOKEN ||
+                         code == XML_ERROR_PARTIAL_CHAR || code == XML_ERROR_UNCLOSED_CDATA_SECTION;
         const std::string what =
             cut ? "the GPX file breaks off" : std::string("not well-formed XML: ") + XML_ErrorString(code);
         return {Errc::InvalidInput, what, lineAndColumn(), exportAgain};
@@ -126,13 +140,15 @@ private:
     Error nothingTimed() const
     {
         if (m_points == 0)
-            return {Errc::InvalidInput, "no track in this GPX file", "", "routes and waypoints are no journey: export the track"};
+            return {Errc::InvalidInput, "no track in this GPX file", "",
+                    "routes and waypoints are no journey: export the track"};
         for (const Drop &drop : m_track.drops) {
             if (drop.reason == "no_time" && drop.count == m_points)
                 return {Errc::InvalidInput, "no point of the track has a time", drop.firstWhere,
                         "export it again with times, or write the trip by hand"};
         }
-        return {Errc::InvalidInput, "no point of the track can be used", m_track.drops.front().firstWhere, exportAgain};
+        return {Errc::InvalidInput, "no point of the track can be used", m_track.drops.front().firstWhere,
+                exportAgain};
     }
 
     void stop(Errc code, std::string what, const char *act)
@@ -207,10 +223,7 @@ private:
         m_draft.time = readTime(text);
     }
 
-    void drop(std::string_view reason)
-    {
-        countDrop(m_track.drops, reason, "line " + std::to_string(m_line));
-    }
+    void drop(std::string_view reason) { countDrop(m_track.drops, reason, "line " + std::to_string(m_line)); }
 
     void endPoint()
     {

@@ -44,10 +44,7 @@ Halt::Halt(const Fix &first) : m_from(first.time), m_to(first.time), m_middle(fi
     m_samples.push_back(first.point);
 }
 
-bool Halt::holds(const Fix &fix) const
-{
-    return stepBetween(wrapped(m_middle), fix.point).si() <= reach;
-}
+bool Halt::holds(const Fix &fix) const { return stepBetween(wrapped(m_middle), fix.point).si() <= reach; }
 
 void Halt::add(const Fix &fix)
 {
@@ -74,10 +71,7 @@ void Halt::sample(const GeoPoint &point)
     m_samples.push_back(point);
 }
 
-bool Halt::stands() const
-{
-    return m_to - m_from >= standing;
-}
+bool Halt::stands() const { return m_to - m_from >= standing; }
 
 GeoPoint Halt::place() const
 {
@@ -97,8 +91,8 @@ GeoPoint Halt::place() const
 void StopList::add(const Halt &halt)
 {
     const GeoPoint place = halt.place();
-    if (m_open && halt.from() - m_open->to <= strayTime
-        && stepBetween(m_open->place, place).si() <= 2.0 * reach) {
+    if (m_open && halt.from() - m_open->to <= strayTime &&
+        stepBetween(m_open->place, place).si() <= 2.0 * reach) {
         m_open->to = halt.to();
         return;
     }

@@ -48,10 +48,7 @@ Instant nearest(Instant dated, milliseconds timeOfDay)
     return moment;
 }
 
-std::string lineText(long long line)
-{
-    return "line " + std::to_string(line);
-}
+std::string lineText(long long line) { return "line " + std::to_string(line); }
 
 class Log {
 public:
@@ -107,10 +104,10 @@ private:
         if (!m_epochs.empty())
             return {Errc::InvalidInput, "positions without a date: no RMC sentence has a fix",
                     lineText(m_epochs.front().line), act};
-        const auto most =
-            std::max_element(m_track.drops.begin(), m_track.drops.end(),
-                             [](const Drop &a, const Drop &b) { return a.count < b.count; });
-        return {Errc::InvalidInput, "no usable fix in this log, mostly " + most->reason, most->firstWhere, act};
+        const auto most = std::max_element(m_track.drops.begin(), m_track.drops.end(),
+                                           [](const Drop &a, const Drop &b) { return a.count < b.count; });
+        return {Errc::InvalidInput, "no usable fix in this log, mostly " + most->reason, most->firstWhere,
+                act};
     }
 
     std::vector<Epoch> m_epochs;

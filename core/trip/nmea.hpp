@@ -8,8 +8,9 @@
 namespace snugwalk {
 
 /// The fixes of RMC and GGA sentences of any talker. Both sentences of one moment make one fix; the
-/// date comes from the nearest RMC. Recordings put together in one log are sorted by time. Other sentences, comments, binary messages and whatever stands
-/// before a `$` are passed over; a bad sentence costs only itself.
+/// date comes from the nearest RMC. Recordings put together in one log are sorted by time. Other sentences,
+/// comments, binary messages and whatever stands before a `$` are passed over; a bad sentence costs only
+/// itself.
 ///
 /// \param bytes  the whole log, at most 64 MiB.
 /// \returns `InvalidInput` when no fix can be used, saying why; `OutOfRange` beyond the limit.

@@ -16,9 +16,9 @@ class Summing {
 public:
     Summing(AltitudeSource source, std::vector<GeoPoint> *points)
         : m_odometer(source == AltitudeSource::Satellite ? satelliteThreshold : barometerThreshold),
-          m_before(m_odometer), m_points(points)
-    {
-    }
+          m_before(m_odometer),
+          m_points(points)
+    {}
 
     void add(const Fix &fix)
     {

@@ -16,10 +16,7 @@ bool newestFirst(const Segment &segment)
     return segment[segment.size() - 1 - quarter].time < segment[quarter].time;
 }
 
-bool earlier(const Segment &a, const Segment &b)
-{
-    return a[a.size() / 2].time < b[b.size() / 2].time;
-}
+bool earlier(const Segment &a, const Segment &b) { return a[a.size() / 2].time < b[b.size() / 2].time; }
 
 } // namespace
 

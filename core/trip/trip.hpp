@@ -63,7 +63,7 @@ struct Trip {
     LocalTime start;
     LocalTime end;
     TrackSummary summary;
-    std::string sourceName; ///< the file it was read from, empty when written by hand
+    std::string sourceName;        ///< the file it was read from, empty when written by hand
     std::vector<GeoPoint> outline; ///< simplified, for a sketch only: never measured
     std::string note;
     friend bool operator==(const Trip &, const Trip &) = default;

@@ -17,15 +17,12 @@ struct NamedRoad {
     std::string_view name;
 };
 constexpr std::array roads = {
-    NamedRoad{RoadClass::Unknown, "unknown"}, NamedRoad{RoadClass::Smooth, "smooth"},
-    NamedRoad{RoadClass::Broken, "broken"},   NamedRoad{RoadClass::Gravel, "gravel"},
+    NamedRoad{RoadClass::Unknown, "unknown"},     NamedRoad{RoadClass::Smooth, "smooth"},
+    NamedRoad{RoadClass::Broken, "broken"},       NamedRoad{RoadClass::Gravel, "gravel"},
     NamedRoad{RoadClass::Washboard, "washboard"}, NamedRoad{RoadClass::Track, "track"},
 };
 
-std::string text(const Value &value)
-{
-    return value.asString().value_or("");
-}
+std::string text(const Value &value) { return value.asString().value_or(""); }
 
 Value dropValue(const Drop &drop)
 {
@@ -39,8 +36,8 @@ Drop readDrop(const Value &value)
 
 Value stopValue(const StopOver &stop)
 {
-    return Value::Map{{"from", formatInstant(stop.from)}, {"to", formatInstant(stop.to)},
-                      {"place", place(stop.place)}};
+    return Value::Map{
+        {"from", formatInstant(stop.from)}, {"to", formatInstant(stop.to)}, {"place", place(stop.place)}};
 }
 
 std::optional<StopOver> readStop(const Value &value)
@@ -85,8 +82,10 @@ std::vector<GeoPoint> readOutline(const Value &value)
 
 Value summaryValue(const TrackSummary &s)
 {
-    Value out = Value::Map{{"length", quantity(s.length)}, {"inferred", quantity(s.inferred)},
-                           {"fixes_read", s.fixesRead},    {"fixes_kept", s.fixesKept},
+    Value out = Value::Map{{"length", quantity(s.length)},
+                           {"inferred", quantity(s.inferred)},
+                           {"fixes_read", s.fixesRead},
+                           {"fixes_kept", s.fixesKept},
                            {"gaps", s.gaps}};
     put(out, "start", s.start, formatInstant);
     put(out, "end", s.end, formatInstant);
@@ -134,14 +133,16 @@ TrackSummary readSummary(const Value &value)
 
 std::string_view roadClassName(RoadClass road)
 {
-    const auto found = std::find_if(roads.begin(), roads.end(), [&](const auto &r) { return r.road == road; });
+    const auto found =
+        std::find_if(roads.begin(), roads.end(), [&](const auto &r) { return r.road == road; });
     SNUG_ASSERT(found != roads.end());
     return found->name;
 }
 
 std::optional<RoadClass> findRoadClass(std::string_view name)
 {
-    const auto found = std::find_if(roads.begin(), roads.end(), [&](const auto &r) { return r.name == name; });
+    const auto found =
+        std::find_if(roads.begin(), roads.end(), [&](const auto &r) { return r.name == name; });
     return found == roads.end() ? std::nullopt : std::optional(found->road);
 }
 

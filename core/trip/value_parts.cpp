@@ -24,10 +24,7 @@ std::optional<GeoPoint> readPlace(const Value &value)
     return isValid(point) ? std::optional(point) : std::nullopt;
 }
 
-std::optional<LocalTime> readLocal(const Value &value)
-{
-    return parseLocal(value.asString().value_or(""));
-}
+std::optional<LocalTime> readLocal(const Value &value) { return parseLocal(value.asString().value_or("")); }
 
 std::optional<Instant> readInstant(const Value &value)
 {

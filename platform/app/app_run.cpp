@@ -24,10 +24,7 @@ int tell(const Error &error)
     return exitCode(error.code);
 }
 
-int finishWith(const Status &status)
-{
-    return status ? 0 : tell(status.error());
-}
+int finishWith(const Status &status) { return status ? 0 : tell(status.error()); }
 
 int runScreens(Options options)
 {

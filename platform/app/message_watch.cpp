@@ -24,15 +24,9 @@ void watch(QtMsgType type, const QMessageLogContext &context, const QString &mes
 
 } // namespace
 
-MessageWatch::MessageWatch()
-{
-    before = qInstallMessageHandler(watch);
-}
+MessageWatch::MessageWatch() { before = qInstallMessageHandler(watch); }
 
-MessageWatch::~MessageWatch()
-{
-    qInstallMessageHandler(before);
-}
+MessageWatch::~MessageWatch() { qInstallMessageHandler(before); }
 
 QStringList MessageWatch::warnings() const
 {

@@ -18,26 +18,32 @@ Result<Options> readOptions(const QStringList &arguments)
 {
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("Walk round a rig and write down what you find."));
-    const QCommandLineOption help({QStringLiteral("h"), QStringLiteral("help")}, QStringLiteral("Show this."));
-    const QCommandLineOption book(QStringLiteral("book"), QStringLiteral("Logbook file."), QStringLiteral("file"));
-    const QCommandLineOption screens(QStringLiteral("screens"),
-                                     QStringLiteral("Draw every page into this folder, on a copy, and leave."),
-                                     QStringLiteral("folder"));
-    const QCommandLineOption nmea(QStringLiteral("nmea"), QStringLiteral("Take positions from an NMEA 0183 log."),
+    const QCommandLineOption help({QStringLiteral("h"), QStringLiteral("help")},
+                                  QStringLiteral("Show this."));
+    const QCommandLineOption book(QStringLiteral("book"), QStringLiteral("Logbook file."),
                                   QStringLiteral("file"));
-    const QCommandLineOption now(QStringLiteral("now"),
-                                 QStringLiteral("A clock that stands still, such as 2026-11-24T08:10:00+13:00."),
-                                 QStringLiteral("time"));
-    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es."), QStringLiteral("code"));
+    const QCommandLineOption screens(
+        QStringLiteral("screens"), QStringLiteral("Draw every page into this folder, on a copy, and leave."),
+        QStringLiteral("folder"));
+    const QCommandLineOption nmea(QStringLiteral("nmea"),
+                                  QStringLiteral("Take positions from an NMEA 0183 log."),
+                                  QStringLiteral("file"));
+    const QCommandLineOption now(
+        QStringLiteral("now"),
+        QStringLiteral("A clock that stands still, such as 2026-11-24T08:10:00+13:00."),
+        QStringLiteral("time"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en or es."),
+                                      QStringLiteral("code"));
     const QCommandLineOption selfTest(QStringLiteral("self-test"),
                                       QStringLiteral("Open every page once and fail on any warning."));
-    const QCommandLineOption untilUsable(QStringLiteral("until-usable"),
-                                         QStringLiteral("Leave after the first frame on which one can work."));
+    const QCommandLineOption untilUsable(
+        QStringLiteral("until-usable"), QStringLiteral("Leave after the first frame on which one can work."));
     parser.addOptions({help, book, screens, nmea, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
     if (!parser.positionalArguments().isEmpty())
-        return usage(QStringLiteral("nothing is expected after the options"), parser.positionalArguments().first());
+        return usage(QStringLiteral("nothing is expected after the options"),
+                     parser.positionalArguments().first());
 
     Options options;
     options.help = parser.isSet(help);
@@ -48,8 +54,8 @@ Result<Options> readOptions(const QStringList &arguments)
     options.language = parser.value(language);
     options.selfTest = parser.isSet(selfTest);
     options.untilUsable = parser.isSet(untilUsable);
-    if (!options.language.isEmpty() && options.language != QStringLiteral("en")
-        && options.language != QStringLiteral("es"))
+    if (!options.language.isEmpty() && options.language != QStringLiteral("en") &&
+        options.language != QStringLiteral("es"))
         return usage(QStringLiteral("no such language"), options.language);
     if (parser.isSet(now)) {
         options.now = parseLocal(parser.value(now).toStdString());

@@ -11,9 +11,10 @@ namespace snugwalk {
 
 const QStringList &pageNames()
 {
-    static const QStringList names = QStringLiteral("rig due logbook bench start walk lines attention look_reasons finish "
-                                                    "compare finding new_rig settings emergency")
-                                         .split(u' ');
+    static const QStringList names =
+        QStringLiteral("rig due logbook bench start walk lines attention look_reasons finish "
+                       "compare finding new_rig settings emergency")
+            .split(u' ');
     return names;
 }
 

@@ -11,7 +11,8 @@ Result<ScratchBook> ScratchBook::copyOf(const QString &book)
 {
     ScratchBook scratch;
     if (!scratch.m_folder->isValid())
-        return Error{Errc::Io, "no temporary folder can be made", QDir::tempPath().toStdString(), "make room there"};
+        return Error{Errc::Io, "no temporary folder can be made", QDir::tempPath().toStdString(),
+                     "make room there"};
     if (book.isEmpty())
         return scratch;
     if (!QFile::exists(book))
@@ -19,7 +20,8 @@ Result<ScratchBook> ScratchBook::copyOf(const QString &book)
     for (const char *ending : {"", "-wal"}) {
         const QString from = book + QLatin1String(ending);
         if (QFile::exists(from) && !QFile::copy(from, scratch.file() + QLatin1String(ending)))
-            return Error{Errc::Io, "the logbook cannot be copied", from.toStdString(), "make room, or close other programs"};
+            return Error{Errc::Io, "the logbook cannot be copied", from.toStdString(),
+                         "make room, or close other programs"};
     }
     const QString photos = book + QStringLiteral(".photos");
     if (QFile::exists(photos))

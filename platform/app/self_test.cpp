@@ -23,7 +23,8 @@ Status visitAll(Wiring &wiring)
         if (!openPage(wiring, page))
             return neverStill(page);
         if (wiring.window().grabWindow().isNull())
-            return Error{Errc::Corrupt, "a page cannot be drawn", page.toStdString(), "install the program again"};
+            return Error{Errc::Corrupt, "a page cannot be drawn", page.toStdString(),
+                         "install the program again"};
     }
     return done();
 }
@@ -31,14 +32,15 @@ Status visitAll(Wiring &wiring)
 // A rig as anyone might type it, so that the pages have something to show.
 bool addSomeRig(Wiring &wiring)
 {
-    wiring.session().addRig({{QStringLiteral("name"), QStringLiteral("Test rig")},
-                             {QStringLiteral("kind"), QStringLiteral("travel_trailer")},
-                             {QStringLiteral("length"), QStringLiteral("6.4 m")},
-                             {QStringLiteral("width"), QStringLiteral("2.3 m")},
-                             {QStringLiteral("height"), QStringLiteral("2.2 m")},
-                             {QStringLiteral("floor_height"), QStringLiteral("0.55 m")},
-                             {QStringLiteral("hitch_length"), QStringLiteral("1.25 m")},
-                             {QStringLiteral("axles"), QStringList{QStringLiteral("3.3 m"), QStringLiteral("4.15 m")}}});
+    wiring.session().addRig(
+        {{QStringLiteral("name"), QStringLiteral("Test rig")},
+         {QStringLiteral("kind"), QStringLiteral("travel_trailer")},
+         {QStringLiteral("length"), QStringLiteral("6.4 m")},
+         {QStringLiteral("width"), QStringLiteral("2.3 m")},
+         {QStringLiteral("height"), QStringLiteral("2.2 m")},
+         {QStringLiteral("floor_height"), QStringLiteral("0.55 m")},
+         {QStringLiteral("hitch_length"), QStringLiteral("1.25 m")},
+         {QStringLiteral("axles"), QStringList{QStringLiteral("3.3 m"), QStringLiteral("4.15 m")}}});
     return waitUntilSettled(wiring.session(), wiring.window()) && wiring.session().rigProblems().isEmpty();
 }
 
@@ -50,7 +52,8 @@ Status selfTest(Wiring &wiring, const MessageWatch &watch)
         return neverStill(QStringLiteral("first page"));
     SNUG_TRY(visitAll(wiring));
     if (!wiring.session().hasRig() && !addSomeRig(wiring))
-        return Error{Errc::Corrupt, "a plain rig is refused", "new_rig", "report this as a fault of the program"};
+        return Error{Errc::Corrupt, "a plain rig is refused", "new_rig",
+                     "report this as a fault of the program"};
     for (const QSize &size : {QSize(360, 740), QSize(1280, 800)}) {
         wiring.window().resize(size);
         for (const char *language : {"es", "en"}) {
@@ -61,7 +64,8 @@ Status selfTest(Wiring &wiring, const MessageWatch &watch)
         }
     }
     if (!watch.warnings().isEmpty())
-        return Error{Errc::Corrupt, watch.warnings().first().toStdString(), "self-test", "see the messages above"};
+        return Error{Errc::Corrupt, watch.warnings().first().toStdString(), "self-test",
+                     "see the messages above"};
     return done();
 }
 

@@ -49,10 +49,7 @@ Result<Logbook> openBook(const QString &file, const Clock &clock, IdSource &ids)
 
 } // namespace
 
-QString usualBook()
-{
-    return QString::fromStdString((dataFolder() / "logbook.snugwalk").string());
-}
+QString usualBook() { return QString::fromStdString((dataFolder() / "logbook.snugwalk").string()); }
 
 Wiring::~Wiring() = default;
 
@@ -90,7 +87,9 @@ void Wiring::makeSession(const Options &options, Mode mode)
     AppParts parts;
     parts.catalogue = &productCatalogue();
     parts.texts = [](std::string_view language) { return productTexts(language); };
-    parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] { return openBook(file, *clock, *ids); };
+    parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] {
+        return openBook(file, *clock, *ids);
+    };
     parts.codec = &m_codec;
     parts.clock = m_clock.get();
     parts.position = m_position.get();
@@ -127,7 +126,8 @@ Status Wiring::loadPages()
         m_window = qobject_cast<QQuickWindow *>(m_engine->rootObjects().first());
     if (m_window == nullptr)
         return Error{Errc::Corrupt, "the pages cannot be loaded", "Main.qml", "install the program again"};
-    QObject::connect(m_session.get(), &Session::languageChanged, m_engine.get(), [this] { m_engine->retranslate(); });
+    QObject::connect(m_session.get(), &Session::languageChanged, m_engine.get(),
+                     [this] { m_engine->retranslate(); });
     return done();
 }
 

@@ -24,9 +24,12 @@ Result<Standing> standing(Session &session)
 
 Value countsValue(const Counts &c)
 {
-    return Value::Map{{"points", c.points},         {"pass", c.pass},
-                      {"attention", c.attention},   {"not_fitted", c.notFitted},
-                      {"could_not_look", c.couldNotLook}, {"not_looked", c.notLooked}};
+    return Value::Map{{"points", c.points},
+                      {"pass", c.pass},
+                      {"attention", c.attention},
+                      {"not_fitted", c.notFitted},
+                      {"could_not_look", c.couldNotLook},
+                      {"not_looked", c.notLooked}};
 }
 
 Value reasonJson(const Reason &reason)
@@ -70,8 +73,8 @@ Value findingJson(const FindingHistory &h)
 
 std::string findingLine(Session &session, const Rig &rig, const FindingHistory &history)
 {
-    return history.finding.id.shortText() + "  " + padded(std::string(slug(statusOf(history))), 9)
-        + findingWords(rig, history, session.texts(), session.units()) + "\n";
+    return history.finding.id.shortText() + "  " + padded(std::string(slug(statusOf(history))), 9) +
+           findingWords(rig, history, session.texts(), session.units()) + "\n";
 }
 
 } // namespace snugwalk::cli

@@ -9,7 +9,8 @@ namespace {
 Result<Answer> demo(Session &session, const std::string &from)
 {
     if (session.globals().book.empty())
-        return Error{Errc::Usage, "which logbook? the demo never goes into your own", "--book", "name a new file with --book"};
+        return Error{Errc::Usage, "which logbook? the demo never goes into your own", "--book",
+                     "name a new file with --book"};
     const Result<DemoReport> report = loadDemo(session.globals().book, from, session.codec());
     if (!report)
         return report.error();
@@ -19,9 +20,10 @@ Result<Answer> demo(Session &session, const std::string &from)
                              {"mends", report->mends},
                              {"photos", report->photos},
                              {"last_hash", report->lastHash}},
-                  report->rig + ": " + std::to_string(report->walks) + " walks, " + std::to_string(report->trips) + " trips, "
-                      + std::to_string(report->mends) + " mends, " + std::to_string(report->photos)
-                      + " photos (all made for the demo)\nlast entry " + report->lastHash + "\n"};
+                  report->rig + ": " + std::to_string(report->walks) + " walks, " +
+                      std::to_string(report->trips) + " trips, " + std::to_string(report->mends) +
+                      " mends, " + std::to_string(report->photos) +
+                      " photos (all made for the demo)\nlast entry " + report->lastHash + "\n"};
 }
 
 } // namespace
@@ -31,7 +33,8 @@ void addDemoCommand(CLI::App &app, Registry &registry)
     CLI::App *sub = app.add_subcommand("demo", "fill a new logbook with the demo rig");
     auto from = std::make_shared<std::string>("demo-rig");
     sub->add_option("--from", *from, "the demo's folder (default: demo-rig)");
-    registry.add(*sub, "  snugwalk --book demo.snugwalk demo --from demo-rig", [from](Session &s) { return demo(s, *from); });
+    registry.add(*sub, "  snugwalk --book demo.snugwalk demo --from demo-rig",
+                 [from](Session &s) { return demo(s, *from); });
 }
 
 } // namespace snugwalk::cli

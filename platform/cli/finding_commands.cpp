@@ -2,8 +2,8 @@
 // finding list, show, photo.
 #include <algorithm>
 
-#include "cli/commands.hpp"
 #include "cli/answers.hpp"
+#include "cli/commands.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
 #include "words/finding_words.hpp"
@@ -16,13 +16,14 @@ std::string historyWords(Session &session, const Rig &rig, const FindingHistory 
 {
     std::string out = findingLine(session, rig, h);
     for (const Look &look : h.looks)
-        out += "  " + formatLocalShort(look.at) + (look.by.empty() ? "" : " " + look.by) + ": "
-            + lookWords(h, look, session.texts(), session.units()) + "\n";
+        out += "  " + formatLocalShort(look.at) + (look.by.empty() ? "" : " " + look.by) + ": " +
+               lookWords(h, look, session.texts(), session.units()) + "\n";
     for (const Mend &mend : h.mends)
         out += "  " + formatLocalShort(mend.at) + " mended (" + mend.action + "): " + mend.what + "\n";
     for (const Photo &photo : h.photos)
-        out += "  photo " + photo.id.shortText()
-            + (photo.taken ? " taken " + formatLocalShort(*photo.taken) : " without a time of its own") + "\n";
+        out += "  photo " + photo.id.shortText() +
+               (photo.taken ? " taken " + formatLocalShort(*photo.taken) : " without a time of its own") +
+               "\n";
     return out;
 }
 
@@ -115,7 +116,8 @@ void addFindingCommands(CLI::App &app, Registry &registry)
     CLI::App *photo = finding->add_subcommand("photo", "add photos to a finding");
     photo->add_option("finding", *id, "its id")->required();
     photo->add_option("files", *files, "JPEG or PNG")->required();
-    registry.add(*photo, "  snugwalk finding photo 3f2a90bc rivet.jpg", [id, files](Session &s) { return addPhotos(s, *id, *files); });
+    registry.add(*photo, "  snugwalk finding photo 3f2a90bc rivet.jpg",
+                 [id, files](Session &s) { return addPhotos(s, *id, *files); });
 }
 
 } // namespace snugwalk::cli

@@ -36,10 +36,10 @@ Result<Answer> check(Session &session, bool deep)
                              {"projection", report->projection.text()},
                              {"deep", deep},
                              {"faults", Value::List{}}},
-                  std::to_string(report->entries) + " entries in " + std::to_string(report->streams)
-                      + (report->streams == 1 ? " stream, " : " streams, ") + std::to_string(report->photos)
-                      + (report->photos == 1 ? " photo" : " photos") + ": every hash, chain and table agrees"
-                      + (deep ? ", every photo's bytes too" : "") + "\n"};
+                  std::to_string(report->entries) + " entries in " + std::to_string(report->streams) +
+                      (report->streams == 1 ? " stream, " : " streams, ") + std::to_string(report->photos) +
+                      (report->photos == 1 ? " photo" : " photos") + ": every hash, chain and table agrees" +
+                      (deep ? ", every photo's bytes too" : "") + "\n"};
 }
 
 } // namespace
@@ -49,9 +49,11 @@ void addKeepingCommands(CLI::App &app, Registry &registry)
     auto target = std::make_shared<std::string>();
     CLI::App *copying = app.add_subcommand("backup", "copy the logbook and its photos while it is in use");
     copying->add_option("target", *target, "a file that does not exist yet")->required();
-    registry.add(*copying, "  snugwalk backup /media/stick/heron.snugwalk", [target](Session &s) { return backup(s, *target); });
+    registry.add(*copying, "  snugwalk backup /media/stick/heron.snugwalk",
+                 [target](Session &s) { return backup(s, *target); });
     auto deep = std::make_shared<bool>(false);
-    CLI::App *checking = app.add_subcommand("check", "whether the logbook is what was written: hashes, chain, tables, photos");
+    CLI::App *checking =
+        app.add_subcommand("check", "whether the logbook is what was written: hashes, chain, tables, photos");
     checking->add_flag("--deep", *deep, "read every page and every photo again");
     registry.add(*checking, "  snugwalk check --deep", [deep](Session &s) { return check(s, *deep); });
 }

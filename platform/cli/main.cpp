@@ -15,12 +15,14 @@ using namespace snugwalk::cli;
 
 constexpr const char *about =
     "Snugwalk: a walk round the rig, point by point; what was found, what is due, what changed.\n"
-    "It says what was looked at and found, not that nothing will fail. Maker's figures, local law and licensed\n"
+    "It says what was looked at and found, not that nothing will fail. Maker's figures, local law and "
+    "licensed\n"
     "people decide.";
 
 constexpr const char *exitCodes =
     "Exit codes: 0 done, 2 usage, 3 input, 4 not found, 5 storage, 6 conflict, 7 network, 70 a bug of ours.\n"
-    "With --json, errors are one object on standard error: {\"error\": {\"code\", \"what\", \"where\", \"do\"}}.";
+    "With --json, errors are one object on standard error: {\"error\": {\"code\", \"what\", \"where\", "
+    "\"do\"}}.";
 
 void addGlobals(CLI::App &app, Globals &globals)
 {
@@ -39,9 +41,9 @@ int fail(const Error &error, bool json)
 {
     if (json) {
         const Value object = Value::Map{{"error", Value::Map{{"code", codeName(error.code)},
-                                                              {"what", error.what},
-                                                              {"where", error.where},
-                                                              {"do", error.act}}}};
+                                                             {"what", error.what},
+                                                             {"where", error.where},
+                                                             {"do", error.act}}}};
         std::cerr << toJson(object, false) << '\n';
         return exitCode(error.code);
     }

@@ -42,7 +42,8 @@ Result<TypedReading> readingFrom(const std::string &typed)
     const std::string left = typed.substr(0, equals);
     const auto at = left.find('@');
     return TypedReading{std::string(trim(left.substr(0, at))),
-                        at == std::string::npos ? "" : std::string(trim(left.substr(at + 1))), typed.substr(equals + 1)};
+                        at == std::string::npos ? "" : std::string(trim(left.substr(at + 1))),
+                        typed.substr(equals + 1)};
 }
 
 Result<RigPlace> placeFrom(const MarkOptions &o)
@@ -126,7 +127,8 @@ Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
     return draft;
 }
 
-Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceipt &receipt, const std::vector<Photo> &photos)
+Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceipt &receipt,
+                      const std::vector<Photo> &photos)
 {
     Value::List findings;
     std::string text = draft.point + ": " + stateWords(draft.state, session.texts()) + "\n";
@@ -136,9 +138,10 @@ Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceip
     }
     Value::List warnings;
     for (const LimitWarning &w : receipt.warnings) {
-        const Reading shown{w.reading, w.place, productCatalogue().find(draft.point)->reading(w.reading)->dimension, w.si, ""};
-        const std::string line = readingWords(shown, session.texts(), session.units()) + " is outside its limits ("
-            + replaceAll(w.limits.basis, "_", " ") + ")";
+        const Reading shown{w.reading, w.place,
+                            productCatalogue().find(draft.point)->reading(w.reading)->dimension, w.si, ""};
+        const std::string line = readingWords(shown, session.texts(), session.units()) +
+                                 " is outside its limits (" + replaceAll(w.limits.basis, "_", " ") + ")";
         warnings.push_back(line);
         text += "look again: " + line + "\n";
     }
@@ -155,12 +158,14 @@ Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceip
 }
 
 // Passing a tape line of several points marks each that has no mark yet.
-Result<Answer> wholeLine(Session &session, const Walk &walk, const TapeLine &line, const MarkDraft &draft, const Doer &doer)
+Result<Answer> wholeLine(Session &session, const Walk &walk, const TapeLine &line, const MarkDraft &draft,
+                         const Doer &doer)
 {
     SNUG_TRY(markLine(**session.book(), walk, line, draft.state, draft.how, draft.reason, doer));
     Value::List points(line.points.begin(), line.points.end());
     return Answer{Value::Map{{"line", line.slug}, {"points", points}, {"state", slug(draft.state)}},
-                  line.slug + " (" + join(line.points, ", ") + "): " + stateWords(draft.state, session.texts()) + "\n"};
+                  line.slug + " (" + join(line.points, ", ") +
+                      "): " + stateWords(draft.state, session.texts()) + "\n"};
 }
 
 const TapeLine *groupedLine(const Walk &walk, const std::string &slug)
@@ -171,8 +176,8 @@ const TapeLine *groupedLine(const Walk &walk, const std::string &slug)
     return found == walk.tape.end() ? nullptr : &*found;
 }
 
-Result<std::vector<Photo>> importAll(Session &session, const MarkOptions &o, const Rig &rig, const MarkReceipt &receipt,
-                                     const Doer &doer)
+Result<std::vector<Photo>> importAll(Session &session, const MarkOptions &o, const Rig &rig,
+                                     const MarkReceipt &receipt, const Doer &doer)
 {
     std::vector<Photo> photos;
     for (const std::string &file : o.photos) {
@@ -204,7 +209,8 @@ Result<Answer> mark(Session &session, const MarkOptions &o)
         return draft.error();
     if (const TapeLine *line = groupedLine(*walk, o.point); line != nullptr) {
         if (draft->state == MarkState::Attention || !draft->readings.empty())
-            return Error{Errc::Usage, "this line holds several points", o.point, "mark one of: " + join(line->points, ", ")};
+            return Error{Errc::Usage, "this line holds several points", o.point,
+                         "mark one of: " + join(line->points, ", ")};
         return wholeLine(session, *walk, *line, *draft, *doer);
     }
     const Result<MarkReceipt> receipt = markPoint(book, productCatalogue(), *rig, *walk, *draft, *doer);
@@ -218,10 +224,13 @@ Result<Answer> mark(Session &session, const MarkOptions &o)
 
 void addFindingOptions(CLI::App &sub, MarkOptions &o)
 {
-    sub.add_option("--defect", o.defect, "what is wrong, one of the point's defects (`snugwalk points POINT`)");
-    sub.add_option("--grade", o.grade, "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold");
+    sub.add_option("--defect", o.defect,
+                   "what is wrong, one of the point's defects (`snugwalk points POINT`)");
+    sub.add_option("--grade", o.grade,
+                   "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold");
     sub.add_option("--place", o.place, "a named place: \"wheel 2R\", \"vent 3\"");
-    sub.add_option("--face", o.face, "top, left, right, front, rear or underside (left and right facing forward)");
+    sub.add_option("--face", o.face,
+                   "top, left, right, front, rear or underside (left and right facing forward)");
     sub.add_option("--x", o.x, "aft of the front face, such as \"4.5 m\"");
     sub.add_option("--y", o.y, "right of the centre line; negative to the left");
     sub.add_option("--z", o.z, "above the ground");
@@ -242,14 +251,17 @@ void addMarkCommands(CLI::App &walk, Registry &registry)
     marking->add_option("state", o->state, "pass, attention or not_fitted")
         ->required()
         ->check(CLI::IsMember({"pass", "attention", "not_fitted", "not-fitted"}));
-    marking->add_option("--how", o->how, "how a pass was looked at")->check(CLI::IsMember({"glance", "looked", "measured"}));
+    marking->add_option("--how", o->how, "how a pass was looked at")
+        ->check(CLI::IsMember({"glance", "looked", "measured"}));
     marking->add_option("--note", o->note, "in your words");
     marking->add_option("--reading", o->readings, "\"pressure@wheel 1L=65 psi\"; may be repeated");
     addFindingOptions(*marking, *o);
     registry.add(*marking,
                  "  snugwalk walk mark tread-depth pass --how measured --reading \"tread@wheel 1L=7/32 in\"\n"
-                 "  snugwalk walk mark belly-pan-sheet attention --defect loose --grade 3 --face underside --x \"4.5 m\" \\\n"
-                 "    --y \"-0.6 m\" --extent \"14 mm\" --photo rivet.jpg --note \"third rivet aft of the rear axle\"\n"
+                 "  snugwalk walk mark belly-pan-sheet attention --defect loose --grade 3 --face underside "
+                 "--x \"4.5 m\" \\\n"
+                 "    --y \"-0.6 m\" --extent \"14 mm\" --photo rivet.jpg --note \"third rivet aft of the "
+                 "rear axle\"\n"
                  "  snugwalk walk mark belly-pan-sheet attention --same 3f2a90bc --grade 4",
                  [o](Session &s) { return mark(s, *o); });
     CLI::App *unseen = walk.add_subcommand("unseen", "say that a point could not be looked at, and why");

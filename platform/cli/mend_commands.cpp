@@ -83,13 +83,16 @@ void addMendCommands(CLI::App &app, Registry &registry)
     auto o = std::make_shared<MendOptions>();
     CLI::App *mending = app.add_subcommand("mend", "work done: closes findings, restarts clocks");
     mending->add_option("findings", o->findings, "ids of the findings it closes");
-    mending->add_option("--point", o->mend.points, "a point worked on without a finding, such as bearing-repack");
+    mending->add_option("--point", o->mend.points,
+                        "a point worked on without a finding, such as bearing-repack");
     mending->add_option("--action", o->mend.action, join(mendActions(), ", "))->required();
     mending->add_option("--what", o->mend.what, "what was done")->required();
     mending->add_option("--part", o->mend.parts, "a part used; may be repeated");
     mending->add_option("--cost", o->mend.cost, "with its currency");
     mending->add_option("--minutes", o->minutes, "how long it took");
-    registry.add(*mending, "  snugwalk mend 3f2a90bc --action replace --what \"three rivets, large flange\" --part \"4.8 mm rivet\"",
+    registry.add(*mending,
+                 "  snugwalk mend 3f2a90bc --action replace --what \"three rivets, large flange\" --part "
+                 "\"4.8 mm rivet\"",
                  [o](Session &s) { return mend(s, *o); });
     auto kind = std::make_shared<std::string>();
     auto note = std::make_shared<std::string>();

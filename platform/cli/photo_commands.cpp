@@ -17,9 +17,11 @@ Value photoJson(const Photo &photo)
 
 std::string photoLine(const Photo &photo)
 {
-    std::string out = photo.id.shortText() + "  " + std::to_string(photo.width) + " x " + std::to_string(photo.height);
-    out += photo.taken ? ", taken " + formatLocalShort(*photo.taken)
-                       : photo.takenText.empty() ? ", no time of its own" : ", camera time " + photo.takenText + " (zone unknown)";
+    std::string out =
+        photo.id.shortText() + "  " + std::to_string(photo.width) + " x " + std::to_string(photo.height);
+    out += photo.taken               ? ", taken " + formatLocalShort(*photo.taken)
+           : photo.takenText.empty() ? ", no time of its own"
+                                     : ", camera time " + photo.takenText + " (zone unknown)";
     out += photo.where ? ", has a position" : ", no position";
     return out + (photo.caption.empty() ? "" : ", " + photo.caption) + "\n";
 }
@@ -86,7 +88,8 @@ void addPhotoCommands(CLI::App &app, Registry &registry)
     adding->add_option("--caption", *caption, "in your words");
     registry.add(*adding, "  snugwalk photo add rivet.jpg --finding 3f2a90bc",
                  [=](Session &s) { return add(s, *files, *finding, *caption); });
-    registry.add(*photo->add_subcommand("list", "all photos of the rig"), "  snugwalk photo list", [](Session &s) { return list(s); });
+    registry.add(*photo->add_subcommand("list", "all photos of the rig"), "  snugwalk photo list",
+                 [](Session &s) { return list(s); });
 }
 
 } // namespace snugwalk::cli

@@ -7,17 +7,18 @@
 namespace snugwalk::cli {
 namespace {
 
-Value stringList(const std::vector<std::string> &list)
-{
-    return Value::List(list.begin(), list.end());
-}
+Value stringList(const std::vector<std::string> &list) { return Value::List(list.begin(), list.end()); }
 
 Value readingValue(const ReadingSpec &spec)
 {
-    return Value::Map{{"reading", spec.slug},         {"quantity", dimensionName(spec.dimension)},
-                      {"unit", siSymbol(spec.dimension)}, {"low", Value(spec.lowSi)},
-                      {"high", Value(spec.highSi)},   {"set_by", spec.setBy},
-                      {"source", spec.source},        {"typed_in", spec.unit}};
+    return Value::Map{{"reading", spec.slug},
+                      {"quantity", dimensionName(spec.dimension)},
+                      {"unit", siSymbol(spec.dimension)},
+                      {"low", Value(spec.lowSi)},
+                      {"high", Value(spec.highSi)},
+                      {"set_by", spec.setBy},
+                      {"source", spec.source},
+                      {"typed_in", spec.unit}};
 }
 
 Value pointValue(const Point &point, const Texts &texts)
@@ -26,30 +27,32 @@ Value pointValue(const Point &point, const Texts &texts)
     Value::List readings;
     for (const ReadingSpec &spec : point.readings)
         readings.push_back(readingValue(spec));
-    return Value::Map{{"point", point.slug},
-                      {"code", point.code},
-                      {"zone", point.zone},
-                      {"stand", point.stand},
-                      {"title", text.title},
-                      {"look", text.look},
-                      {"pass", text.pass},
-                      {"consequence", stringList(point.consequence)},
-                      {"forbids", point.forbids},
-                      {"defects", stringList(point.defects)},
-                      {"cautions", stringList(point.cautions)},
-                      {"readings", readings},
-                      {"months", Value(point.interval.months)},
-                      {"distance", point.interval.distance
-                           ? Value(Value::Map{{"value", point.interval.distance->si()}, {"unit", "m"}})
-                           : Value()},
-                      {"source_tag", point.sourceTag},
-                      {"sources", stringList(point.sourceKeys)}};
+    return Value::Map{
+        {"point", point.slug},
+        {"code", point.code},
+        {"zone", point.zone},
+        {"stand", point.stand},
+        {"title", text.title},
+        {"look", text.look},
+        {"pass", text.pass},
+        {"consequence", stringList(point.consequence)},
+        {"forbids", point.forbids},
+        {"defects", stringList(point.defects)},
+        {"cautions", stringList(point.cautions)},
+        {"readings", readings},
+        {"months", Value(point.interval.months)},
+        {"distance", point.interval.distance
+                         ? Value(Value::Map{{"value", point.interval.distance->si()}, {"unit", "m"}})
+                         : Value()},
+        {"source_tag", point.sourceTag},
+        {"sources", stringList(point.sourceKeys)}};
 }
 
 std::string pointWords(const Point &point, const Texts &texts)
 {
     const PointText text = texts.point(point.slug);
-    std::string out = text.title + " (" + point.slug + ")\n  look: " + text.look + "\n  passes when: " + text.pass + "\n";
+    std::string out =
+        text.title + " (" + point.slug + ")\n  look: " + text.look + "\n  passes when: " + text.pass + "\n";
     for (const std::string &code : point.cautions)
         out += "  caution: " + texts.cautionFull(code) + "\n";
     for (const ReadingSpec &spec : point.readings)
@@ -76,10 +79,12 @@ Result<Answer> listPoints(Session &session, const std::string &zone)
         if (!zone.empty() && point.zone != zone)
             continue;
         json.push_back(pointValue(point, session.texts()));
-        text += padded(slug, 28) + padded(session.texts().standName(point.stand), 22) + session.texts().point(slug).title + "\n";
+        text += padded(slug, 28) + padded(session.texts().standName(point.stand), 22) +
+                session.texts().point(slug).title + "\n";
     }
     if (json.empty())
-        return Error{Errc::NotFound, "no point of this rig lies there", "zone " + zone, "see `snugwalk points`"};
+        return Error{Errc::NotFound, "no point of this rig lies there", "zone " + zone,
+                     "see `snugwalk points`"};
     text += std::to_string(json.size()) + (json.size() == 1 ? " point\n" : " points\n");
     return Answer{Value::Map{{"points", json}}, text};
 }
@@ -101,8 +106,9 @@ void addPointCommands(CLI::App &app, Registry &registry)
     auto zone = std::make_shared<std::string>();
     points->add_option("point", *slug, "a point's slug");
     points->add_option("--zone", *zone, "only this zone, such as tires-and-wheels");
-    registry.add(*points, "  snugwalk points --zone roof\n  snugwalk points belly-pan-sheet",
-                 [slug, zone](Session &s) { return slug->empty() ? listPoints(s, *zone) : onePoint(s, *slug); });
+    registry.add(
+        *points, "  snugwalk points --zone roof\n  snugwalk points belly-pan-sheet",
+        [slug, zone](Session &s) { return slug->empty() ? listPoints(s, *zone) : onePoint(s, *slug); });
 }
 
 } // namespace snugwalk::cli

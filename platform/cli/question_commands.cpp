@@ -10,10 +10,7 @@ namespace snugwalk::cli {
 
 namespace {
 
-Value dateValue(const std::optional<CivilDate> &date)
-{
-    return date ? Value(formatDate(*date)) : Value();
-}
+Value dateValue(const std::optional<CivilDate> &date) { return date ? Value(formatDate(*date)) : Value(); }
 
 Value bandJson(const DueBand &band)
 {
@@ -25,8 +22,8 @@ Value bandJson(const DueBand &band)
                       {"likely", dateValue(band.likely)},
                       {"late", dateValue(band.late)},
                       {"at_distance", band.atDistance
-                           ? Value(Value::Map{{"value", band.atDistance->si()}, {"unit", "m"}})
-                           : Value()},
+                                          ? Value(Value::Map{{"value", band.atDistance->si()}, {"unit", "m"}})
+                                          : Value()},
                       {"rule", band.rule},
                       {"basis", band.basis},
                       {"reasons", reasons},
@@ -41,7 +38,8 @@ std::string bandLine(const DueBand &band, const Texts &texts, UnitSystem units)
     std::vector<std::string> why;
     for (const Reason &reason : band.reasons)
         why.push_back(reasonWords(reason, texts, units));
-    return padded(whenWords(band, texts), 22) + padded(texts.point(band.point).title, 36) + join(why, "; ") + "\n";
+    return padded(whenWords(band, texts), 22) + padded(texts.point(band.point).title, 36) + join(why, "; ") +
+           "\n";
 }
 
 Result<Answer> due(Session &session, bool all)
@@ -85,11 +83,12 @@ Value stateJson(const Standing &standing)
         open.push_back(concernJson(finding));
     Value::List holds;
     for (const StateHold &hold : s.holds)
-        holds.push_back(Value::Map{{"rule", hold.hit.rule},
-                                   {"point", hold.hit.point},
-                                   {"place", hold.hit.place},
-                                   {"forbids", hold.hit.forbids},
-                                   {"finding", hold.finding.isNull() ? Value() : Value(hold.finding.text())}});
+        holds.push_back(
+            Value::Map{{"rule", hold.hit.rule},
+                       {"point", hold.hit.point},
+                       {"place", hold.hit.place},
+                       {"forbids", hold.hit.forbids},
+                       {"finding", hold.finding.isNull() ? Value() : Value(hold.finding.text())}});
     Value::List unseen;
     for (const CouldNotLook &c : s.couldNotLook)
         unseen.push_back(Value::Map{{"point", c.point}, {"reason", c.reason}, {"holds", c.holds}});
@@ -117,11 +116,12 @@ Result<Answer> state(Session &session)
     for (const OpenFinding &open : now->state.open) {
         const FindingHistory *h = findHistory(now->history, open.id);
         if (h != nullptr)
-            text += padded(callWords(open.concern, session.texts()), 16)
-                + findingLine(session, now->history.rig, *h);
+            text += padded(callWords(open.concern, session.texts()), 16) +
+                    findingLine(session, now->history.rig, *h);
     }
     for (const StateHold &hold : now->state.holds)
-        text += "hold: " + session.texts().point(hold.hit.point).title + ": " + session.texts().word("holds", hold.hit.rule) + "\n";
+        text += "hold: " + session.texts().point(hold.hit.point).title + ": " +
+                session.texts().word("holds", hold.hit.rule) + "\n";
     return Answer{stateJson(*now), text};
 }
 
@@ -129,12 +129,14 @@ Result<Answer> state(Session &session)
 
 void addQuestionCommands(CLI::App &app, Registry &registry)
 {
-    registry.add(*app.add_subcommand("state", "how the rig stands: what was looked at, what is open, what it forbids"),
-                 "  snugwalk state", [](Session &s) { return state(s); });
+    registry.add(
+        *app.add_subcommand("state", "how the rig stands: what was looked at, what is open, what it forbids"),
+        "  snugwalk state", [](Session &s) { return state(s); });
     CLI::App *dueList = app.add_subcommand("due", "what is due, earliest first, and why");
     auto all = std::make_shared<bool>(false);
     dueList->add_flag("--all", *all, "also what is looked at each move");
-    registry.add(*dueList, "  snugwalk due\n  snugwalk due --json --at 2027-03-01T08:00:00+13:00", [all](Session &s) { return due(s, *all); });
+    registry.add(*dueList, "  snugwalk due\n  snugwalk due --json --at 2027-03-01T08:00:00+13:00",
+                 [all](Session &s) { return due(s, *all); });
 }
 
 } // namespace snugwalk::cli

@@ -22,7 +22,8 @@ Result<Answer> report(Session &session, const std::string &file)
         return bytes ? std::optional(*bytes) : std::nullopt;
     };
     const Report made = makeReport(productCatalogue(), std::move(now).value());
-    const std::string page = html::reportPage(made, session.texts(), thumbnail, {session.units(), session.globals().language});
+    const std::string page =
+        html::reportPage(made, session.texts(), thumbnail, {session.units(), session.globals().language});
     SNUG_TRY(replaceFile(file, page));
     return Answer{Value::Map{{"report", file}, {"bytes", page.size()}, {"findings", made.findings.size()}},
                   "written to " + file + "\n"};
@@ -32,10 +33,12 @@ Result<Answer> report(Session &session, const std::string &file)
 
 void addReportCommand(CLI::App &app, Registry &registry)
 {
-    CLI::App *sub = app.add_subcommand("report", "one HTML page: state, findings with photos, what changed, what is due");
+    CLI::App *sub =
+        app.add_subcommand("report", "one HTML page: state, findings with photos, what changed, what is due");
     auto file = std::make_shared<std::string>("report.html");
     sub->add_option("--out", *file, "where to write it (default: report.html)");
-    registry.add(*sub, "  snugwalk report --out heron.html --units us", [file](Session &s) { return report(s, *file); });
+    registry.add(*sub, "  snugwalk report --out heron.html --units us",
+                 [file](Session &s) { return report(s, *file); });
 }
 
 } // namespace snugwalk::cli

@@ -47,7 +47,8 @@ Value typedValue(const std::string &path, const std::string &text)
         if (json)
             return *json;
     }
-    if (const auto whole = parseInteger(text); whole && (path.ends_with("studs") || path.ends_with("load_index")))
+    if (const auto whole = parseInteger(text);
+        whole && (path.ends_with("studs") || path.ends_with("load_index")))
         return *whole;
     return text;
 }
@@ -59,11 +60,12 @@ Status applySettings(Value &rig, const std::vector<std::string> &settings)
         const auto equals = setting.find('=');
         const std::string path = setting.substr(0, equals);
         const std::string top = path.substr(0, path.find('.'));
-        const bool isKnown = known.map().count(top) > 0
-            && (path == top || known[top].map().count(path.substr(top.size() + 1)) > 0);
+        const bool isKnown = known.map().count(top) > 0 &&
+                             (path == top || known[top].map().count(path.substr(top.size() + 1)) > 0);
         if (equals == std::string::npos || !isKnown)
             return Error{Errc::Usage, "not a setting: \"" + setting + "\"", "rig",
-                         "write member=value, such as tires.placard=\"65 psi\"; `snugwalk rig show --json` lists members"};
+                         "write member=value, such as tires.placard=\"65 psi\"; `snugwalk rig show --json` "
+                         "lists members"};
         memberAt(rig, path) = typedValue(path, setting.substr(equals + 1));
     }
     return done();
@@ -98,7 +100,8 @@ Result<Value> readDescription(const std::string &file)
     }
     Result<Value> value = parseJson(bytes);
     if (!value)
-        return Error{value.error().code, value.error().what, file + ", " + value.error().where, value.error().act};
+        return Error{value.error().code, value.error().what, file + ", " + value.error().where,
+                     value.error().act};
     return value;
 }
 
@@ -113,7 +116,8 @@ Result<Answer> save(Session &session, const Value &value, const Id &id)
     if (!book || !doer)
         return book ? doer.error() : book.error();
     if (id.isNull() && findRig(**book, rig->name))
-        return Error{Errc::Conflict, "there is a rig of this name", rig->name, "give another name, or use `rig set`"};
+        return Error{Errc::Conflict, "there is a rig of this name", rig->name,
+                     "give another name, or use `rig set`"};
     const Result<Id> saved = saveRig(**book, *rig, *doer);
     if (!saved)
         return saved.error();
@@ -160,7 +164,8 @@ Result<Answer> list(Session &session)
     std::string text;
     for (const Rig &rig : *rigs) {
         json.push_back(withId(rig));
-        text += rig.id.shortText() + "  " + rig.name + ", " + replaceAll(std::string(slug(rig.kind)), "_", " ") + "\n";
+        text += rig.id.shortText() + "  " + rig.name + ", " +
+                replaceAll(std::string(slug(rig.kind)), "_", " ") + "\n";
     }
     return Answer{Value::Map{{"rigs", json}}, rigs->empty() ? "no rig yet\n" : text};
 }
@@ -174,12 +179,15 @@ void addRigCommands(CLI::App &app, Registry &registry)
     auto file = std::make_shared<std::string>();
     auto settings = std::make_shared<std::vector<std::string>>();
     CLI::App *adding = rig->add_subcommand("add", "add a rig from a description, from settings, or both");
-    adding->add_option("--from", *file, "JSON file with the members that `rig show --json` prints; - for standard input");
+    adding->add_option("--from", *file,
+                       "JSON file with the members that `rig show --json` prints; - for standard input");
     adding->add_option("settings", *settings, "member=value, units as you type them");
     registry.add(*adding,
                  "  snugwalk rig add --from rig.json\n"
-                 "  snugwalk rig add name=Heron kind=travel_trailer measures.length=\"21 ft\" measures.width=\"96 in\" \\\n"
-                 "    measures.height=\"2.2 m\" measures.floor_height=\"22 in\" measures.axles='[\"11 ft\", \"14 ft\"]' \\\n"
+                 "  snugwalk rig add name=Heron kind=travel_trailer measures.length=\"21 ft\" "
+                 "measures.width=\"96 in\" \\\n"
+                 "    measures.height=\"2.2 m\" measures.floor_height=\"22 in\" measures.axles='[\"11 ft\", "
+                 "\"14 ft\"]' \\\n"
                  "    fittings=leaf_springs,electric_brakes,lp_gas",
                  [file, settings](Session &s) { return add(s, *file, *settings); });
     CLI::App *setting = rig->add_subcommand("set", "change members of a rig; none takes a value away");

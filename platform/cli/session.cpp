@@ -17,7 +17,8 @@ Result<Logbook *> Session::book(bool create)
     const Result<DeviceKey> key = deviceKey(dataFolder());
     if (!key)
         return key.error();
-    const std::string file = m_globals.book.empty() ? (dataFolder() / "logbook.snugwalk").string() : m_globals.book;
+    const std::string file =
+        m_globals.book.empty() ? (dataFolder() / "logbook.snugwalk").string() : m_globals.book;
     Result<Logbook> opened = Logbook::open(file, {*key, deviceLabel(), &m_clock, &m_ids, create});
     if (!opened)
         return opened.error();
@@ -38,7 +39,8 @@ Result<Rig> Session::rig()
     if (rigs->size() == 1)
         return rigs->front();
     if (rigs->empty())
-        return Error{Errc::NotFound, "no rig in this logbook", (*opened)->file(), "add one with `snugwalk rig add`"};
+        return Error{Errc::NotFound, "no rig in this logbook", (*opened)->file(),
+                     "add one with `snugwalk rig add`"};
     return Error{Errc::Usage, "more than one rig in this logbook", (*opened)->file(), "name one with --rig"};
 }
 
@@ -55,7 +57,8 @@ Result<Walk> Session::openWalk()
         return walk.error();
     if (*walk)
         return **walk;
-    return Error{Errc::NotFound, "no walk is under way", current->name, "begin one with `snugwalk walk start full_round`"};
+    return Error{Errc::NotFound, "no walk is under way", current->name,
+                 "begin one with `snugwalk walk start full_round`"};
 }
 
 Result<LocalTime> Session::now() const
@@ -84,18 +87,15 @@ Result<Doer> Session::doer() const
     const auto latitude = parseDouble(trim(parts[0]));
     const auto longitude = parts.size() > 1 ? parseDouble(trim(parts[1])) : std::nullopt;
     const auto altitude = parts.size() > 2 ? parseDouble(trim(parts[2])) : std::nullopt;
-    if (!latitude || !longitude || parts.size() > 3 || (parts.size() == 3 && !altitude)
-        || !isValid({*latitude, *longitude, altitude, std::nullopt}))
+    if (!latitude || !longitude || parts.size() > 3 || (parts.size() == 3 && !altitude) ||
+        !isValid({*latitude, *longitude, altitude, std::nullopt}))
         return Error{Errc::Usage, "not a place on earth: \"" + m_globals.where + "\"", "--where",
                      "write latitude, longitude in degrees, such as \"-44.27, 170.10\""};
     doer.where = GeoPoint{*latitude, *longitude, altitude, std::nullopt};
     return doer;
 }
 
-UnitSystem Session::units() const
-{
-    return m_globals.units == "us" ? UnitSystem::Us : UnitSystem::Si;
-}
+UnitSystem Session::units() const { return m_globals.units == "us" ? UnitSystem::Us : UnitSystem::Si; }
 
 const Texts &Session::texts()
 {

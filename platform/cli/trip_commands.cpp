@@ -35,16 +35,17 @@ Value tripJson(const Trip &trip)
 
 std::string tripLine(const Trip &trip, UnitSystem units)
 {
-    return trip.id.shortText() + "  " + formatLocalShort(trip.start) + "  " + padded(format(trip.summary.length, units), 10)
-        + padded(std::string(roadClassName(trip.road)), 9) + trip.title + "\n";
+    return trip.id.shortText() + "  " + formatLocalShort(trip.start) + "  " +
+           padded(format(trip.summary.length, units), 10) + padded(std::string(roadClassName(trip.road)), 9) +
+           trip.title + "\n";
 }
 
 std::string dropWords(const Trip &trip)
 {
     std::string out;
     for (const Drop &drop : trip.summary.drops)
-        out += "  left out: " + std::to_string(drop.count) + " (" + replaceAll(drop.reason, "_", " ") + ", first at "
-            + drop.firstWhere + ")\n";
+        out += "  left out: " + std::to_string(drop.count) + " (" + replaceAll(drop.reason, "_", " ") +
+               ", first at " + drop.firstWhere + ")\n";
     if (trip.summary.gaps > 0)
         out += "  gaps bridged by a straight line: " + std::to_string(trip.summary.gaps) + "\n";
     return out;
@@ -117,8 +118,8 @@ Result<Answer> list(Session &session)
         Value one = toValue(stay);
         one.member("id") = stay.id.text();
         stayJson.push_back(one);
-        text += stay.id.shortText() + "  " + formatLocalShort(stay.from) + "  stay " + stay.name
-            + (stay.covered ? ", covered" : "") + "\n";
+        text += stay.id.shortText() + "  " + formatLocalShort(stay.from) + "  stay " + stay.name +
+                (stay.covered ? ", covered" : "") + "\n";
     }
     text += trips->empty() ? "no trip yet\n" : "together " + format(whole, session.units()) + "\n";
     return Answer{Value::Map{{"trips", json}, {"stays", stayJson}}, text};
@@ -133,9 +134,11 @@ Result<Answer> stay(Session &session, const StayOptions &o)
     const auto from = parseLocal(o.from);
     const auto to = parseLocal(o.to);
     if (!from || (!to && !o.to.empty()))
-        return Error{Errc::Usage, "not a time", from ? "--to" : "--from", "write it as 2026-11-24T08:10:00+13:00"};
+        return Error{Errc::Usage, "not a time", from ? "--to" : "--from",
+                     "write it as 2026-11-24T08:10:00+13:00"};
     if (!doer->where)
-        return Error{Errc::Usage, "a stay without its place", "--where", "give --where \"latitude, longitude\""};
+        return Error{Errc::Usage, "a stay without its place", "--where",
+                     "give --where \"latitude, longitude\""};
     const Stay stay{Id{}, rig->id, *from, to, *doer->where, o.covered, o.name};
     const Result<Id> id = addStay(**session.book(), stay, *doer);
     if (!id)
@@ -158,7 +161,8 @@ void addTripCommands(CLI::App &app, Registry &registry)
         ->check(CLI::IsMember({"unknown", "smooth", "broken", "gravel", "washboard", "track"}));
     importing->add_option("--title", o->title, "a name (default: the track's own)");
     importing->add_option("--note", o->note, "in your words");
-    registry.add(*importing, "  snugwalk trip import monday.gpx --road gravel\n  snugwalk trip import receiver.nmea",
+    registry.add(*importing,
+                 "  snugwalk trip import monday.gpx --road gravel\n  snugwalk trip import receiver.nmea",
                  [o](Session &s) { return import(s, *o); });
     registry.add(*trip->add_subcommand("list", "all trips and stays"), "  snugwalk trip list --units us",
                  [](Session &s) { return list(s); });
@@ -168,7 +172,9 @@ void addTripCommands(CLI::App &app, Registry &registry)
     staying->add_option("--to", at->to, "until when (left out: still there)");
     staying->add_option("--name", at->name, "what you call the place");
     staying->add_flag("--covered", at->covered, "under a roof or cover");
-    registry.add(*staying, "  snugwalk --where \"-44.27, 170.10\" trip stay --from 2026-05-01T12:00:00+12:00 --name yard --covered",
+    registry.add(*staying,
+                 "  snugwalk --where \"-44.27, 170.10\" trip stay --from 2026-05-01T12:00:00+12:00 --name "
+                 "yard --covered",
                  [at](Session &s) { return stay(s, *at); });
 }
 

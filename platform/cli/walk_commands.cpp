@@ -42,9 +42,10 @@ std::string markWords(const Mark &mark, const Texts &texts, UnitSystem units)
 
 std::string tapeWords(const Walk &walk, const std::vector<Mark> &marks, const Texts &texts, UnitSystem units)
 {
-    std::string out = texts.kindName(walk.kind) + " " + walk.id.shortText() + ", begun " + formatLocalShort(walk.started)
-        + (walk.by.empty() ? "" : " by " + walk.by)
-        + (walk.finished ? ", finished " + formatLocalShort(*walk.finished) : ", not finished") + "\n";
+    std::string out = texts.kindName(walk.kind) + " " + walk.id.shortText() + ", begun " +
+                      formatLocalShort(walk.started) + (walk.by.empty() ? "" : " by " + walk.by) +
+                      (walk.finished ? ", finished " + formatLocalShort(*walk.finished) : ", not finished") +
+                      "\n";
     std::string stand;
     for (const TapeLine &line : walk.tape) {
         const std::string here = standOf(productCatalogue(), line);
@@ -53,8 +54,10 @@ std::string tapeWords(const Walk &walk, const std::vector<Mark> &marks, const Te
         stand = here;
         for (const std::string &point : line.points) {
             const Mark *mark = findMark(marks, point);
-            out += "  " + padded(point, 28)
-                + (mark == nullptr ? stateWords(MarkState::NotLooked, texts) : markWords(*mark, texts, units)) + "\n";
+            out +=
+                "  " + padded(point, 28) +
+                (mark == nullptr ? stateWords(MarkState::NotLooked, texts) : markWords(*mark, texts, units)) +
+                "\n";
         }
     }
     return out + countWords(countMarks(walk, marks), texts) + "\n";
@@ -99,9 +102,9 @@ Result<Answer> list(Session &session)
         one.member("id") = walk.id.text();
         one.member("counts") = countsValue(countMarks(walk, *marks));
         json.push_back(one);
-        text += walk.id.shortText() + "  " + formatLocalShort(walk.started) + "  "
-            + padded(session.texts().kindName(walk.kind), 16) + (walk.finished ? "" : "not finished, ")
-            + countWords(countMarks(walk, *marks), session.texts()) + "\n";
+        text += walk.id.shortText() + "  " + formatLocalShort(walk.started) + "  " +
+                padded(session.texts().kindName(walk.kind), 16) + (walk.finished ? "" : "not finished, ") +
+                countWords(countMarks(walk, *marks), session.texts()) + "\n";
     }
     return Answer{Value::Map{{"walks", json}}, walks->empty() ? "no walk yet\n" : text};
 }
@@ -126,8 +129,9 @@ Result<Answer> start(Session &session, const StartOptions &options)
     const Result<Walk> walk = startWalk(book, productCatalogue(), *rig, options.kind, sets, points, *doer);
     if (!walk)
         return walk.error();
-    return Answer{walkJson(*walk, {}), session.texts().kindName(walk->kind) + " " + walk->id.shortText() + " begun: "
-                      + std::to_string(walk->tape.size()) + (walk->tape.size() == 1 ? " line" : " lines") + "\n"};
+    return Answer{walkJson(*walk, {}), session.texts().kindName(walk->kind) + " " + walk->id.shortText() +
+                                           " begun: " + std::to_string(walk->tape.size()) +
+                                           (walk->tape.size() == 1 ? " line" : " lines") + "\n"};
 }
 
 Result<Answer> undo(Session &session)
@@ -139,7 +143,8 @@ Result<Answer> undo(Session &session)
     const Result<Receipt> receipt = (*session.book())->undo(walk->id, doer->by);
     if (!receipt)
         return receipt.error();
-    return Answer{Value::Map{{"undone_by", receipt->act.text()}, {"entries", receipt->entries}}, "taken back\n"};
+    return Answer{Value::Map{{"undone_by", receipt->act.text()}, {"entries", receipt->entries}},
+                  "taken back\n"};
 }
 
 Result<Answer> finish(Session &session)
@@ -162,19 +167,24 @@ void addWalkCommands(CLI::App &app, Registry &registry)
     auto id = std::make_shared<std::string>();
     CLI::App *starting = walk->add_subcommand("start", "begin a walk");
     starting->add_option("kind", options->kind, "full_round, before_road, at_stop … (default: full_round)");
-    starting->add_option("--first-of", options->firstOf, "first move of a day or trip: adds what that asks for")
+    starting
+        ->add_option("--first-of", options->firstOf, "first move of a day or trip: adds what that asks for")
         ->check(CLI::IsMember({"day", "trip"}));
     starting->add_option("--after", options->after, "add the points that an event makes due, such as hail");
-    registry.add(*starting, "  snugwalk walk start full_round --by \"M. Rata\"\n  snugwalk walk start before_road --first-of day",
-                 [options](Session &s) { return start(s, *options); });
+    registry.add(
+        *starting,
+        "  snugwalk walk start full_round --by \"M. Rata\"\n  snugwalk walk start before_road --first-of day",
+        [options](Session &s) { return start(s, *options); });
     addMarkCommands(*walk, registry);
     registry.add(*walk->add_subcommand("undo", "take the last act of the walk back"), "  snugwalk walk undo",
                  [](Session &s) { return undo(s); });
-    registry.add(*walk->add_subcommand("finish", "end the walk; what was not looked at stays so"), "  snugwalk walk finish",
-                 [](Session &s) { return finish(s); });
-    CLI::App *showing = walk->add_subcommand("show", "the tape of a walk with its marks (default: the one under way)");
+    registry.add(*walk->add_subcommand("finish", "end the walk; what was not looked at stays so"),
+                 "  snugwalk walk finish", [](Session &s) { return finish(s); });
+    CLI::App *showing =
+        walk->add_subcommand("show", "the tape of a walk with its marks (default: the one under way)");
     showing->add_option("walk", *id, "the walk's id");
-    registry.add(*showing, "  snugwalk walk show\n  snugwalk walk show 3f2a90bc --json", [id](Session &s) { return show(s, *id); });
+    registry.add(*showing, "  snugwalk walk show\n  snugwalk walk show 3f2a90bc --json",
+                 [id](Session &s) { return show(s, *id); });
     registry.add(*walk->add_subcommand("list", "all walks of the rig"), "  snugwalk walk list",
                  [](Session &s) { return list(s); });
 }

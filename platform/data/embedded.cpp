@@ -37,9 +37,6 @@ Result<Texts> productTexts(std::string_view language)
     return Error{Errc::NotFound, "no words in \"" + std::string(language) + "\"", "language", "use en or es"};
 }
 
-std::vector<std::string> productLanguages()
-{
-    return {"en", "es"};
-}
+std::vector<std::string> productLanguages() { return {"en", "es"}; }
 
 } // namespace snugwalk

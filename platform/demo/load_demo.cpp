@@ -10,20 +10,19 @@ namespace snugwalk {
 namespace {
 
 // Not a secret: the demo's writer is the same everywhere, and no one else writes with it.
-DeviceKey demoKey()
-{
-    return DeviceKey::fromSeed(blake2b("snugwalk demo-rig writer").view());
-}
+DeviceKey demoKey() { return DeviceKey::fromSeed(blake2b("snugwalk demo-rig writer").view()); }
 
 Result<Value> readScenario(const std::filesystem::path &folder)
 {
     const std::filesystem::path file = folder / "scenario.json";
     const Result<std::string> bytes = readFile(file, std::size_t{16} << 20);
     if (!bytes)
-        return Error{bytes.error().code, bytes.error().what, file.string(), "name the demo's folder with --from"};
+        return Error{bytes.error().code, bytes.error().what, file.string(),
+                     "name the demo's folder with --from"};
     Result<Value> scenario = parseJson(*bytes);
     if (scenario && (*scenario)["format"].asInt() != 1)
-        return Error{Errc::Unsupported, "not a scenario of format 1", file.string(), "name the demo's folder with --from"};
+        return Error{Errc::Unsupported, "not a scenario of format 1", file.string(),
+                     "name the demo's folder with --from"};
     return scenario;
 }
 
@@ -53,7 +52,8 @@ Result<std::string> lastHash(Logbook &book)
 
 } // namespace
 
-Result<DemoReport> loadDemo(const std::string &file, const std::filesystem::path &folder, const ImageCodec &codec)
+Result<DemoReport> loadDemo(const std::string &file, const std::filesystem::path &folder,
+                            const ImageCodec &codec)
 {
     const Result<Value> scenario = readScenario(folder);
     if (!scenario)

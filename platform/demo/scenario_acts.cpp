@@ -11,14 +11,12 @@
 namespace snugwalk {
 namespace {
 
-std::string text(const Value &v)
-{
-    return v.asString().value_or("");
-}
+std::string text(const Value &v) { return v.asString().value_or(""); }
 
 Error broken(const std::string &what, const std::string &where)
 {
-    return {Errc::InvalidInput, "scenario: " + what, where, "correct demo-rig/scenario.json, or rebuild the demo"};
+    return {Errc::InvalidInput, "scenario: " + what, where,
+            "correct demo-rig/scenario.json, or rebuild the demo"};
 }
 
 Result<LocalTime> timeOf(const Value &v, const std::string &where)
@@ -33,7 +31,8 @@ std::optional<GeoPoint> placeOf(const Value &act)
 {
     const auto lat = act["lat"].asDouble();
     const auto lon = act["lon"].asDouble();
-    return lat && lon ? std::optional(GeoPoint{*lat, *lon, act["alt"].asDouble(), std::nullopt}) : std::nullopt;
+    return lat && lon ? std::optional(GeoPoint{*lat, *lon, act["alt"].asDouble(), std::nullopt})
+                      : std::nullopt;
 }
 
 } // namespace
@@ -78,8 +77,9 @@ Status ScenarioPlayer::trip(const Value &act)
     if (!track)
         return track.error();
     const ZoneOffset offset = m_clock.now().offset;
-    Result<Trip> trip = makeTrip(*track, {text(act["title"]), findRoadClass(text(act["road"])).value_or(RoadClass::Unknown),
-                                          file.filename().string(), text(act["note"]), offset});
+    Result<Trip> trip =
+        makeTrip(*track, {text(act["title"]), findRoadClass(text(act["road"])).value_or(RoadClass::Unknown),
+                          file.filename().string(), text(act["note"]), offset});
     if (!trip)
         return trip.error();
     trip->rig = m_rig.id;
@@ -98,7 +98,12 @@ Status ScenarioPlayer::stay(const Value &act)
     if (!place)
         return broken("a stay without its place", text(act["id"]));
     m_clock.set(*from);
-    const Stay stay{Id{}, m_rig.id, *from, parseLocal(text(act["to"])), *place, act["covered"].asBool().value_or(false),
+    const Stay stay{Id{},
+                    m_rig.id,
+                    *from,
+                    parseLocal(text(act["to"])),
+                    *place,
+                    act["covered"].asBool().value_or(false),
                     text(act["name"])};
     const Result<Id> id = addStay(m_book, stay, {text(act["by"]), std::nullopt, std::nullopt});
     return id ? done() : Status(id.error());
@@ -238,7 +243,8 @@ Status ScenarioPlayer::photos(const Value &finding, const MarkReceipt &receipt, 
 {
     for (const Value &file : finding["photos"].list()) {
         const PhotoOf of{m_rig.id, receipt.findings.front(), receipt.looks.front(), ""};
-        const Result<Photo> photo = importPhotoFile(m_book, (m_folder / text(file)).string(), m_codec, of, doer);
+        const Result<Photo> photo =
+            importPhotoFile(m_book, (m_folder / text(file)).string(), m_codec, of, doer);
         if (!photo)
             return photo.error();
         ++m_report.photos;

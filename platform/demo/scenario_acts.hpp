@@ -29,7 +29,8 @@ private:
     [[nodiscard]] Status walk(const Value &act);
     [[nodiscard]] Status mend(const Value &act);
     [[nodiscard]] Status happening(const Value &act);
-    [[nodiscard]] Status mark(const Walk &walk, const std::string &point, const Value &mark, const Doer &doer);
+    [[nodiscard]] Status mark(const Walk &walk, const std::string &point, const Value &mark,
+                              const Doer &doer);
     [[nodiscard]] Result<MarkDraft> draft(const std::string &point, const Value &mark) const;
     [[nodiscard]] Status photos(const Value &finding, const MarkReceipt &receipt, const Doer &doer);
     [[nodiscard]] Result<Id> findingNamed(const std::string &name) const;

@@ -15,7 +15,8 @@ std::string n(double v) { return fixed(v, 1); }
 
 std::string rect(double x, double y, double w, double h, double round)
 {
-    return "<rect x='" + n(x) + "' y='" + n(y) + "' width='" + n(w) + "' height='" + n(h) + "' rx='" + n(round) + "'/>";
+    return "<rect x='" + n(x) + "' y='" + n(y) + "' width='" + n(w) + "' height='" + n(h) + "' rx='" +
+           n(round) + "'/>";
 }
 
 std::string line(double x1, double y1, double x2, double y2)
@@ -46,7 +47,10 @@ public:
         return planTop() + (m_rig.measures.width.si() / 2 + sign * right.si()) * scale;
     }
     double planBottom() const { return planTop() + m_rig.measures.width.si() * scale; }
-    double width() const { return 2 * margin + (m_rig.measures.hitchLength + m_rig.measures.length).si() * scale; }
+    double width() const
+    {
+        return 2 * margin + (m_rig.measures.hitchLength + m_rig.measures.length).si() * scale;
+    }
     double height() const { return planBottom() + 70; }
 
 private:
@@ -64,11 +68,13 @@ std::string elevation(const Rig &rig, const Sheet &s)
         out += line(s.x({}), y, s.x(m.hitchLength * -1.0), y) + circle(s.x(m.hitchLength * -1.0), y, 6);
     }
     for (const Length axle : m.axles)
-        out += "<g fill='#fff'>" + circle(s.x(axle), s.groundY() - 35, 35) + circle(s.x(axle), s.groundY() - 35, 18) + "</g>";
+        out += "<g fill='#fff'>" + circle(s.x(axle), s.groundY() - 35, 35) +
+               circle(s.x(axle), s.groundY() - 35, 18) + "</g>";
     const Face kerb = kerbIsLeft(rig) ? Face::Left : Face::Right;
     for (const Opening &o : rig.openings) {
         if (o.face == kerb)
-            out += rect(s.x(o.at.aft - o.width / 2), s.sideY(o.at.up + o.height / 2), o.width.si() * scale, o.height.si() * scale, 4);
+            out += rect(s.x(o.at.aft - o.width / 2), s.sideY(o.at.up + o.height / 2), o.width.si() * scale,
+                        o.height.si() * scale, 4);
     }
     return out;
 }
@@ -79,12 +85,12 @@ std::string plan(const Rig &rig, const Sheet &s)
     std::string out = rect(s.x({}), s.planTop(), m.length.si() * scale, m.width.si() * scale, 16);
     const double middle = (s.planTop() + s.planBottom()) / 2;
     if (m.hitchLength.si() > 0)
-        out += line(s.x({}), s.planTop() + 40, s.x(m.hitchLength * -1.0), middle)
-            + line(s.x({}), s.planBottom() - 40, s.x(m.hitchLength * -1.0), middle);
+        out += line(s.x({}), s.planTop() + 40, s.x(m.hitchLength * -1.0), middle) +
+               line(s.x({}), s.planBottom() - 40, s.x(m.hitchLength * -1.0), middle);
     for (const Opening &o : rig.openings) {
         if (o.face == Face::Top)
-            out += rect(s.x(o.at.aft - o.width / 2), s.planY(o.at.right) - o.height.si() * scale / 2, o.width.si() * scale,
-                        o.height.si() * scale, 3);
+            out += rect(s.x(o.at.aft - o.width / 2), s.planY(o.at.right) - o.height.si() * scale / 2,
+                        o.width.si() * scale, o.height.si() * scale, 3);
     }
     return out;
 }
@@ -113,7 +119,8 @@ std::string shape(Call call)
 {
     switch (call) {
     case Call::Hold:
-        return "<rect x='-9' y='-9' width='18' height='18' fill='#D55E00'/><rect x='-9' y='-2' width='18' height='4' fill='#fff' stroke='none'/>";
+        return "<rect x='-9' y='-9' width='18' height='18' fill='#D55E00'/><rect x='-9' y='-2' width='18' "
+               "height='4' fill='#fff' stroke='none'/>";
     case Call::MendSoon:
         return "<path d='M-10 8 L10 8 L10 -8 Z' fill='#CC79A7'/>";
     case Call::Watch:
@@ -134,9 +141,11 @@ std::string balloons(const Rig &rig, const std::vector<ReportFinding> &findings,
             continue;
         const double bx = margin + step * static_cast<double>(i + 1);
         const double by = spot->onPlan ? s.height() - 26 : 30;
-        out += (spot->hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot->x, spot->y, bx, by) + "</g><g transform='translate(" + n(spot->x) + " " + n(spot->y) + ")'>"
-            + shape(findings[i].open.concern.call) + "</g><g fill='#fff'>" + circle(bx, by, 17) + "</g><text x='" + n(bx)
-            + "' y='" + n(by + 6) + "' text-anchor='middle' stroke='none'>" + std::to_string(findings[i].number) + "</text>";
+        out += (spot->hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot->x, spot->y, bx, by) +
+               "</g><g transform='translate(" + n(spot->x) + " " + n(spot->y) + ")'>" +
+               shape(findings[i].open.concern.call) + "</g><g fill='#fff'>" + circle(bx, by, 17) +
+               "</g><text x='" + n(bx) + "' y='" + n(by + 6) + "' text-anchor='middle' stroke='none'>" +
+               std::to_string(findings[i].number) + "</text>";
     }
     return out;
 }
@@ -145,19 +154,21 @@ std::string balloons(const Rig &rig, const std::vector<ReportFinding> &findings,
 
 std::string glyphSvg(Call call)
 {
-    return "<svg width='20' height='20' viewBox='-11 -11 22 22' stroke='#1B1F23' stroke-width='1.5' aria-hidden='true'>"
-        + shape(call) + "</svg>";
+    return "<svg width='20' height='20' viewBox='-11 -11 22 22' stroke='#1B1F23' stroke-width='1.5' "
+           "aria-hidden='true'>" +
+           shape(call) + "</svg>";
 }
 
-std::string drawingSvg(const Rig &rig, const std::vector<ReportFinding> &findings, const std::string &sideWords,
-                       const std::string &planWords)
+std::string drawingSvg(const Rig &rig, const std::vector<ReportFinding> &findings,
+                       const std::string &sideWords, const std::string &planWords)
 {
     const Sheet s(rig);
-    return "<svg viewBox='0 0 " + n(s.width()) + " " + n(s.height())
-        + "' role='img' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18'>" + elevation(rig, s) + plan(rig, s)
-        + "<g fill='#555' stroke='none'><text x='" + n(margin - 40) + "' y='" + n(s.groundY() + 24) + "'>" + escape(sideWords)
-        + "</text><text x='" + n(margin - 40) + "' y='" + n(s.planBottom() + 26) + "'>" + escape(planWords) + "</text></g>"
-        + "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(rig, findings, s) + "</g></svg>\n";
+    return "<svg viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
+           "' role='img' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18'>" +
+           elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" + n(margin - 40) +
+           "' y='" + n(s.groundY() + 24) + "'>" + escape(sideWords) + "</text><text x='" + n(margin - 40) +
+           "' y='" + n(s.planBottom() + 26) + "'>" + escape(planWords) + "</text></g>" +
+           "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(rig, findings, s) + "</g></svg>\n";
 }
 
 } // namespace snugwalk::html

@@ -10,8 +10,8 @@
 namespace snugwalk::html {
 
 /// Ink on paper, in millimetre-like user units; scales to the width it is given.
-[[nodiscard]] std::string drawingSvg(const Rig &rig, const std::vector<ReportFinding> &findings, const std::string &sideWords,
-                                     const std::string &planWords);
+[[nodiscard]] std::string drawingSvg(const Rig &rig, const std::vector<ReportFinding> &findings,
+                                     const std::string &sideWords, const std::string &planWords);
 /// The shape of a call alone, 20 x 20.
 [[nodiscard]] std::string glyphSvg(Call call);
 

@@ -24,8 +24,8 @@ std::string figure(const PageContext &c, const Photo &photo, const std::string &
     const auto bytes = c.thumbnails(photo);
     if (!bytes)
         return {};
-    return "<figure><img alt='" + escape(caption) + "' src='data:image/jpeg;base64," + base64(*bytes) + "'>"
-        + element("figcaption", caption) + "</figure>\n";
+    return "<figure><img alt='" + escape(caption) + "' src='data:image/jpeg;base64," + base64(*bytes) + "'>" +
+           element("figcaption", caption) + "</figure>\n";
 }
 
 std::string photoDate(const Photo &photo)
@@ -49,12 +49,15 @@ std::string findingRow(const PageContext &c, const ReportFinding &f)
     const Rig &rig = c.report.standing.history.rig;
     std::string story;
     for (const Look &look : f.history.looks)
-        story += "<br><span class='quiet'>" + escape(formatLocalShort(look.at) + (look.by.empty() ? "" : ", " + look.by) + ": "
-                                                     + lookWords(f.history, look, c.texts, c.options.units)) + "</span>";
+        story += "<br><span class='quiet'>" +
+                 escape(formatLocalShort(look.at) + (look.by.empty() ? "" : ", " + look.by) + ": " +
+                        lookWords(f.history, look, c.texts, c.options.units)) +
+                 "</span>";
     const bool waits = f.open.status == FindingStatus::Mended;
     const std::string call = waits ? c.texts.phrase("waits") : callWords(f.open.concern, c.texts);
-    std::string out = "<tr><td class='no'>" + std::to_string(f.number) + "</td><td>" + glyphSvg(f.open.concern.call) + "</td><td>"
-        + escape(findingWords(rig, f.history, c.texts, c.options.units)) + story + "<br>";
+    std::string out = "<tr><td class='no'>" + std::to_string(f.number) + "</td><td>" +
+                      glyphSvg(f.open.concern.call) + "</td><td>" +
+                      escape(findingWords(rig, f.history, c.texts, c.options.units)) + story + "<br>";
     for (const Photo &photo : f.history.photos)
         out += figure(c, photo, photoDate(photo));
     return out + "</td>" + cell(call) + "</tr>\n";
@@ -66,8 +69,9 @@ std::string stateSection(const PageContext &c)
 {
     std::string out = "<p class='state'>" + escape(stateSentence(c.report.standing, c.texts)) + "</p>\n";
     for (const StateHold &hold : c.report.standing.state.holds)
-        out += "<p>" + glyphSvg(Call::Hold) + " " + escape(c.texts.point(hold.hit.point).title + ": "
-                                                           + c.texts.word("holds", hold.hit.rule)) + "</p>\n";
+        out += "<p>" + glyphSvg(Call::Hold) + " " +
+               escape(c.texts.point(hold.hit.point).title + ": " + c.texts.word("holds", hold.hit.rule)) +
+               "</p>\n";
     return out;
 }
 
@@ -95,8 +99,8 @@ std::string changesSection(const PageContext &c)
     for (const PointChange &p : c.report.comparison->points) {
         if (p.change == Change::Same || p.change == Change::FirstLook)
             continue;
-        out += "<tr>" + cell(c.texts.point(p.point).title) + cell(stateWords(p.then, c.texts)) + cell(stateWords(p.now, c.texts))
-            + cell(changeWords(p.change, c.texts)) + "</tr>\n";
+        out += "<tr>" + cell(c.texts.point(p.point).title) + cell(stateWords(p.then, c.texts)) +
+               cell(stateWords(p.now, c.texts)) + cell(changeWords(p.change, c.texts)) + "</tr>\n";
     }
     out += "</table>\n";
     for (const ReportPhotoPair &pair : c.report.pairs) {
@@ -118,7 +122,8 @@ std::string dueSection(const PageContext &c)
         std::vector<std::string> why;
         for (const Reason &reason : band.reasons)
             why.push_back(reasonWords(reason, c.texts, c.options.units));
-        out += "<tr>" + cell(c.texts.point(band.point).title) + cell(whenWords(band, c.texts)) + cell(join(why, "; ")) + "</tr>\n";
+        out += "<tr>" + cell(c.texts.point(band.point).title) + cell(whenWords(band, c.texts)) +
+               cell(join(why, "; ")) + "</tr>\n";
     }
     return out + "</table>\n";
 }
@@ -129,13 +134,14 @@ std::string walkSection(const PageContext &c)
         return {};
     const WalkRecord &last = *c.report.lastWalk;
     std::string out = heading(c, "walk");
-    out += element("p", c.texts.kindName(last.walk.kind) + ", " + formatLocalShort(last.walk.started)
-                            + (last.walk.by.empty() ? "" : ", " + last.walk.by) + ": "
-                            + countWords(countMarks(last.walk, last.marks), c.texts) + ".");
+    out += element("p", c.texts.kindName(last.walk.kind) + ", " + formatLocalShort(last.walk.started) +
+                            (last.walk.by.empty() ? "" : ", " + last.walk.by) + ": " +
+                            countWords(countMarks(last.walk, last.marks), c.texts) + ".");
     std::vector<std::string> unseen;
     for (const Mark &mark : last.marks) {
         if (mark.state == MarkState::CouldNotLook)
-            unseen.push_back(c.texts.point(mark.point).title + " (" + c.texts.word("reasons", mark.reason) + ")");
+            unseen.push_back(c.texts.point(mark.point).title + " (" + c.texts.word("reasons", mark.reason) +
+                             ")");
     }
     if (!unseen.empty())
         out += element("p", c.texts.phrase("unseen_list", {join(unseen, ", ")}));

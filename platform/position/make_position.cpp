@@ -35,7 +35,8 @@ Result<std::unique_ptr<PositionSource>> nmeaPosition(const std::string &file)
     auto source = std::make_unique<QNmeaPositionInfoSource>(QNmeaPositionInfoSource::SimulationMode);
     log->setParent(source.get());
     source->setDevice(log.release());
-    return std::unique_ptr<PositionSource>(std::make_unique<QtPosition>(std::move(source), QStringLiteral("log")));
+    return std::unique_ptr<PositionSource>(
+        std::make_unique<QtPosition>(std::move(source), QStringLiteral("log")));
 }
 
 std::unique_ptr<PositionSource> recordedPosition(std::vector<Fix> fixes)

@@ -24,8 +24,8 @@ std::string lookWords(const FindingHistory &history, const Look &look, const Tex
 {
     if (look.grade == 0)
         return texts.phrase("gone_word");
-    std::string out = texts.phrase("grade", {std::to_string(look.grade)}) + ", "
-        + texts.grade(history.finding.point, look.grade);
+    std::string out = texts.phrase("grade", {std::to_string(look.grade)}) + ", " +
+                      texts.grade(history.finding.point, look.grade);
     if (look.extent)
         out += ", " + extentWords(look.extent, units);
     return look.note.empty() ? out : out + "; " + look.note;

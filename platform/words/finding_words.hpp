@@ -11,8 +11,10 @@
 namespace snugwalk {
 
 /// "Belly pan sheet: loose, grade 2, 6.0 mm, underside, 4.5 m from the front, 0.6 m to the kerb side".
-[[nodiscard]] std::string findingWords(const Rig &rig, const FindingHistory &history, const Texts &texts, UnitSystem units);
+[[nodiscard]] std::string findingWords(const Rig &rig, const FindingHistory &history, const Texts &texts,
+                                       UnitSystem units);
 /// "grade 2, rivet lifts under a fingernail, 6.0 mm", or that it is gone.
-[[nodiscard]] std::string lookWords(const FindingHistory &history, const Look &look, const Texts &texts, UnitSystem units);
+[[nodiscard]] std::string lookWords(const FindingHistory &history, const Look &look, const Texts &texts,
+                                    UnitSystem units);
 
 } // namespace snugwalk

@@ -10,7 +10,8 @@
 namespace snugwalk {
 namespace {
 
-std::string oneOrMany(const Texts &texts, const std::string &phrase, int count, const std::string &second = {})
+std::string oneOrMany(const Texts &texts, const std::string &phrase, int count,
+                      const std::string &second = {})
 {
     return texts.phrase(phrase + (count == 1 ? "_1" : "_n"), {std::to_string(count), second});
 }
@@ -19,7 +20,8 @@ std::string lookedWords(const RigState &s, const Texts &texts)
 {
     if (!s.lookedSince)
         return texts.phrase("looked_none");
-    std::string out = oneOrMany(texts, s.hold == 0 ? "no_hold" : "looked", s.lookedAt, formatLocalShort(*s.lookedSince));
+    std::string out =
+        oneOrMany(texts, s.hold == 0 ? "no_hold" : "looked", s.lookedAt, formatLocalShort(*s.lookedSince));
     return out + (s.by.empty() ? "." : " " + texts.phrase("by", {s.by}) + ".");
 }
 
@@ -40,10 +42,9 @@ std::string callCounts(const RigState &s, const Texts &texts)
 }
 
 // Reasons whose sentence takes its word or its number as %1.
-constexpr std::array plainReasons = {std::string_view("last_look"), std::string_view("mended"),
+constexpr std::array plainReasons = {std::string_view("last_look"),     std::string_view("mended"),
                                      std::string_view("distance_used"), std::string_view("usage"),
-                                     std::string_view("never_looked"),
-                                     std::string_view("limit_left_out")};
+                                     std::string_view("never_looked"),  std::string_view("limit_left_out")};
 
 } // namespace
 

@@ -14,9 +14,9 @@ namespace snugwalk {
 struct ActDesk {
     Worker *worker = nullptr;
     const AppParts *parts = nullptr;
-    std::function<Doer()> doer;               ///< who, and where the receiver says they are
+    std::function<Doer()> doer;                ///< who, and where the receiver says they are
     std::function<void(const Error &)> refuse; ///< shows what went wrong
-    std::function<void(bool atOnce)> changed; ///< the logbook has more than the snapshot
+    std::function<void(bool atOnce)> changed;  ///< the logbook has more than the snapshot
 };
 
 } // namespace snugwalk

@@ -24,9 +24,9 @@ struct AppParts {
     std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
     const ImageCodec *codec = nullptr;         ///< used on the worker's thread only
     const Clock *clock = nullptr;
-    PositionSource *position = nullptr; ///< none when null
-    Preferences preferences;            ///< as read before the first window
-    QString preferencesFile;            ///< empty: nothing is kept between runs
+    PositionSource *position = nullptr;                 ///< none when null
+    Preferences preferences;                            ///< as read before the first window
+    QString preferencesFile;                            ///< empty: nothing is kept between runs
     std::function<void(const QString &language)> speak; ///< puts the translator of a language in place
     bool cameraAvailable = false;
     bool still = false; ///< nothing moves or blinks: screenshots and tests

@@ -15,7 +15,7 @@ struct WalkRow {
     QString date;
     QString kindName;
     QString by;
-    QString counts; ///< "24 pass, 2 attention, 3 could not look"
+    QString counts;        ///< "24 pass, 2 attention, 3 could not look"
     bool finished = false; ///< otherwise it is open
 };
 class WalkListModel : public RowModel<WalkRow> {

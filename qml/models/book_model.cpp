@@ -35,7 +35,12 @@ Result<Trip> keepTrip(Logbook &book, const std::string &file, const Id &rig, con
 } // namespace
 
 BookModel::BookModel(const ActDesk *desk, QObject *parent)
-    : QObject(parent), m_desk(desk), m_walks(nullptr), m_trips(nullptr), m_mends(nullptr), m_comparison(nullptr)
+    : QObject(parent),
+      m_desk(desk),
+      m_walks(nullptr),
+      m_trips(nullptr),
+      m_mends(nullptr),
+      m_comparison(nullptr)
 {}
 
 void BookModel::show(const Shown &shown)
@@ -66,7 +71,8 @@ void BookModel::compare(const QString &thenId, const QString &nowId)
     if (history == nullptr || then.isNull() || now.isNull())
         return showComparison(std::nullopt);
     // The job holds the snapshot: nobody changes it, and it lives as long as anyone looks at it.
-    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then, now](Logbook &) {
+    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then,
+                      now](Logbook &) {
         return Result<Compared>(compareWithCalls(*catalogue, *snapshot->history, then, now));
     };
     m_desk->worker->run<Compared>(this, act, [this](Result<Compared> compared) {
@@ -88,7 +94,8 @@ QString BookModel::compareTitle() const
 
 QString BookModel::compareSentence() const
 {
-    return m_compared ? comparisonSentence(m_compared->comparison) : tr("There are no two walks to lay side by side yet.");
+    return m_compared ? comparisonSentence(m_compared->comparison)
+                      : tr("There are no two walks to lay side by side yet.");
 }
 
 void BookModel::importTrip(const QUrl &file)
@@ -103,7 +110,8 @@ void BookModel::importTrip(const QUrl &file)
             return;
         }
         const Voice &voice = *m_shown.voice;
-        QString sentence = tr("%1 on %2 was added.").arg(voice.quantity(trip->summary.length), voice.date(trip->start));
+        QString sentence =
+            tr("%1 on %2 was added.").arg(voice.quantity(trip->summary.length), voice.date(trip->start));
         const long long dropped = trip->summary.fixesRead - trip->summary.fixesKept;
         if (dropped > 0)
             sentence += u' ' + tr("%n positions were left out.", nullptr, static_cast<int>(dropped));

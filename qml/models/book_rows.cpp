@@ -54,7 +54,8 @@ QVariantList outline(const Trip &trip)
 {
     QVariantList points;
     for (const GeoPoint &point : trip.outline)
-        points << QVariantMap{{QStringLiteral("lat"), point.latitude}, {QStringLiteral("lon"), point.longitude}};
+        points << QVariantMap{{QStringLiteral("lat"), point.latitude},
+                              {QStringLiteral("lon"), point.longitude}};
     return points;
 }
 
@@ -83,8 +84,8 @@ std::vector<TripRow> tripRows(const Shown &shown)
     const auto &trips = shown.history()->trips;
     for (auto it = trips.rbegin(); it != trips.rend(); ++it)
         rows.push_back({Voice::text(it->id.text()), Voice::text(it->title), shown.voice->date(it->start),
-                        shown.voice->quantity(it->summary.length), Words::road(it->road), Voice::text(it->note),
-                        outline(*it)});
+                        shown.voice->quantity(it->summary.length), Words::road(it->road),
+                        Voice::text(it->note), outline(*it)});
     return rows;
 }
 
@@ -95,8 +96,9 @@ std::vector<MendRow> mendRows(const Shown &shown)
         return rows;
     const auto &mends = shown.history()->mends;
     for (auto it = mends.rbegin(); it != mends.rend(); ++it)
-        rows.push_back({Voice::text(it->id.text()), shown.voice->date(it->at), shown.voice->mendAction(it->action),
-                        Voice::text(it->what), Voice::text(it->cost), Voice::text(it->by)});
+        rows.push_back({Voice::text(it->id.text()), shown.voice->date(it->at),
+                        shown.voice->mendAction(it->action), Voice::text(it->what), Voice::text(it->cost),
+                        Voice::text(it->by)});
     return rows;
 }
 
@@ -112,15 +114,18 @@ QVariantList photoList(const Shown &shown)
             if (!seen.insert(photo.hash).second)
                 continue;
             const LocalTime at = photo.taken.value_or(photo.added);
-            dated.emplace_back(at, QVariantMap{{QStringLiteral("hash"), Voice::text(photo.hash)},
-                                               {QStringLiteral("date"), voice.date(at)},
-                                               {QStringLiteral("title"), voice.point(history.finding.point)},
-                                               {QStringLiteral("caption"), Voice::text(photo.caption)},
-                                               {QStringLiteral("place"), photo.where ? voice.position(*photo.where) : QString()},
-                                               {QStringLiteral("findingId"), Voice::text(history.finding.id.text())}});
+            dated.emplace_back(
+                at,
+                QVariantMap{{QStringLiteral("hash"), Voice::text(photo.hash)},
+                            {QStringLiteral("date"), voice.date(at)},
+                            {QStringLiteral("title"), voice.point(history.finding.point)},
+                            {QStringLiteral("caption"), Voice::text(photo.caption)},
+                            {QStringLiteral("place"), photo.where ? voice.position(*photo.where) : QString()},
+                            {QStringLiteral("findingId"), Voice::text(history.finding.id.text())}});
         }
     }
-    std::stable_sort(dated.begin(), dated.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
+    std::stable_sort(dated.begin(), dated.end(),
+                     [](const auto &a, const auto &b) { return a.first > b.first; });
     QVariantList list;
     for (auto &[at, photo] : dated)
         list << std::move(photo);

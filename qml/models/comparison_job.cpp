@@ -33,7 +33,8 @@ std::map<Id, Call> callsAt(const Catalogue &catalogue, const RigHistory &history
 
 } // namespace
 
-Compared compareWithCalls(const Catalogue &catalogue, const RigHistory &history, const Id &then, const Id &now)
+Compared compareWithCalls(const Catalogue &catalogue, const RigHistory &history, const Id &then,
+                          const Id &now)
 {
     Compared compared;
     compared.comparison = compareWalks(catalogue, history, then, now);

@@ -129,8 +129,9 @@ ComparisonRow rowOf(const Shown &shown, const Compared &compared, const PointCha
 
 int rank(Change change)
 {
-    static constexpr std::array order = {Change::Worse, Change::New,       Change::Gone,     Change::NotLooked, Change::Same,
-                                         Change::Better, Change::Mended, Change::FirstLook, Change::NotFitted};
+    static constexpr std::array order = {Change::Worse,     Change::New,       Change::Gone,
+                                         Change::NotLooked, Change::Same,      Change::Better,
+                                         Change::Mended,    Change::FirstLook, Change::NotFitted};
     return static_cast<int>(std::find(order.begin(), order.end(), change) - order.begin());
 }
 
@@ -166,8 +167,9 @@ std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Compared &co
         if (!isPlain(point))
             points.push_back(&point);
     }
-    std::stable_sort(points.begin(), points.end(),
-                     [](const PointChange *a, const PointChange *b) { return rank(a->change) < rank(b->change); });
+    std::stable_sort(points.begin(), points.end(), [](const PointChange *a, const PointChange *b) {
+        return rank(a->change) < rank(b->change);
+    });
     std::vector<ComparisonRow> rows;
     for (const PointChange *point : points)
         rows.push_back(rowOf(shown, compared, *point));
@@ -177,11 +179,13 @@ std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Compared &co
 QString comparisonSentence(const Comparison &comparison)
 {
     QStringList parts;
-    for (const Change change : {Change::Worse, Change::New, Change::Gone, Change::Better, Change::Mended, Change::Same,
-                                Change::NotLooked, Change::FirstLook, Change::NotFitted}) {
+    for (const Change change : {Change::Worse, Change::New, Change::Gone, Change::Better, Change::Mended,
+                                Change::Same, Change::NotLooked, Change::FirstLook, Change::NotFitted}) {
         const int count = comparison.pointCounts.of(change);
         if (count > 0)
-            parts << Words::tr("%1 %2", "number of points, what became of them").arg(count).arg(Words::change(change));
+            parts << Words::tr("%1 %2", "number of points, what became of them")
+                         .arg(count)
+                         .arg(Words::change(change));
     }
     return parts.join(QStringLiteral(", "));
 }

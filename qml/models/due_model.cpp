@@ -121,7 +121,8 @@ QVariantList DueModel::months() const
     for (int i = 0; i < monthsShown; ++i) {
         const CivilDate month = addMonths(first, i);
         const int number = static_cast<int>(static_cast<unsigned>(month.month()));
-        list << QVariantMap{{QStringLiteral("label"), m_shown.voice->locale.standaloneMonthName(number, QLocale::ShortFormat)},
+        list << QVariantMap{{QStringLiteral("label"),
+                             m_shown.voice->locale.standaloneMonthName(number, QLocale::ShortFormat)},
                             {QStringLiteral("year"), static_cast<int>(month.year())},
                             {QStringLiteral("day"), static_cast<double>(daysBetween(today, month))}};
     }
@@ -136,7 +137,9 @@ QVariantList DueModel::stays() const
     const CivilDate today = civilDate(m_shown.snapshot->now);
     const double start = months().front().toMap().value(QStringLiteral("day")).toDouble();
     for (const Stay &stay : m_shown.history()->stays) {
-        const auto day = [&](const LocalTime &time) { return static_cast<double>(daysBetween(today, civilDate(time))); };
+        const auto day = [&](const LocalTime &time) {
+            return static_cast<double>(daysBetween(today, civilDate(time)));
+        };
         const double to = stay.to ? day(*stay.to) : 0.0;
         if (to < start)
             continue;

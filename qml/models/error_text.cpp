@@ -14,10 +14,7 @@ public:
     static ErrorText ofCode(Errc code, const QString &where);
 };
 
-bool mentions(const Error &error, const char *word)
-{
-    return error.where.find(word) != std::string::npos;
-}
+bool mentions(const Error &error, const char *word) { return error.where.find(word) != std::string::npos; }
 
 ErrorText Words::ofCode(Errc code, const QString &where)
 {
@@ -36,8 +33,9 @@ ErrorText Words::ofCode(Errc code, const QString &where)
         return {tr("Something else has it: %1").arg(where),
                 tr("Close other programs that use this logbook, then try once more.")};
     case Errc::Io:
-        return {tr("The disk refused: %1").arg(where),
-                tr("Nothing was lost before this. See that the disk is there, has room and may be written to.")};
+        return {
+            tr("The disk refused: %1").arg(where),
+            tr("Nothing was lost before this. See that the disk is there, has room and may be written to.")};
     case Errc::Corrupt:
         return {tr("Damaged: %1").arg(where), tr("Stop writing to it and open a backup.")};
     case Errc::Network:
@@ -67,9 +65,6 @@ ErrorText Words::of(const Error &error)
 
 } // namespace
 
-ErrorText errorText(const Error &error)
-{
-    return Words::of(error);
-}
+ErrorText errorText(const Error &error) { return Words::of(error); }
 
 } // namespace snugwalk

@@ -61,7 +61,8 @@ QVariantMap photoMap(const Voice &voice, const Photo &photo)
 void addConcern(const Shown &shown, const Id &id, QVariantMap &map)
 {
     const std::vector<OpenFinding> &open = shown.snapshot->state.open;
-    const auto found = std::find_if(open.begin(), open.end(), [&](const OpenFinding &o) { return o.id == id; });
+    const auto found =
+        std::find_if(open.begin(), open.end(), [&](const OpenFinding &o) { return o.id == id; });
     if (found == open.end()) {
         map[QStringLiteral("number")] = 0;
         map[QStringLiteral("kind")] = callKind(Call::None);
@@ -109,7 +110,8 @@ QVariantMap findingDetail(const Shown &shown, const FindingHistory &history)
                     {QStringLiteral("why"), QStringList()}};
     map[QStringLiteral("looks")] =
         newestFirst(history.looks, [&](const Look &look) { return lookMap(voice, history, look); });
-    map[QStringLiteral("mends")] = newestFirst(history.mends, [&](const Mend &mend) { return mendMap(voice, mend); });
+    map[QStringLiteral("mends")] =
+        newestFirst(history.mends, [&](const Mend &mend) { return mendMap(voice, mend); });
     map[QStringLiteral("photos")] =
         newestFirst(history.photos, [&](const Photo &photo) { return photoMap(voice, photo); });
     addConcern(shown, finding.id, map);

@@ -45,7 +45,8 @@ QImage PhotoProvider::requestImage(const QString &id, QSize *size, const QSize &
     if (!hash)
         return {};
     const PhotoStore store(m_folder);
-    const Result<std::string> bytes = kind == QStringLiteral("full") ? store.original(*hash) : store.thumbnail(*hash);
+    const Result<std::string> bytes =
+        kind == QStringLiteral("full") ? store.original(*hash) : store.thumbnail(*hash);
     const QImage image = bytes ? decode(*bytes, requested) : QImage();
     if (size != nullptr)
         *size = image.size();

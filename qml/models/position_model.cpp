@@ -31,7 +31,8 @@ PositionModel::PositionModel(PositionSource *source, const Clock &clock, QObject
 {
     if (source == nullptr)
         return;
-    connect(source, &PositionSource::fixed, this, [this, source](const Fix &fix) { take(fix, source->kind()); });
+    connect(source, &PositionSource::fixed, this,
+            [this, source](const Fix &fix) { take(fix, source->kind()); });
     connect(source, &PositionSource::lost, this, [this] {
         if (m_source == QStringLiteral("typed"))
             return;

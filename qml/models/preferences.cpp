@@ -29,8 +29,8 @@ Preferences readPreferences(const QString &file)
 void writePreferences(const QString &file, const Preferences &preferences)
 {
     QSettings kept(file, QSettings::IniFormat);
-    kept.setValue(QStringLiteral("units"), preferences.units == UnitSystem::Us ? QStringLiteral("us")
-                                                                               : QStringLiteral("si"));
+    kept.setValue(QStringLiteral("units"),
+                  preferences.units == UnitSystem::Us ? QStringLiteral("us") : QStringLiteral("si"));
     kept.setValue(QStringLiteral("theme"), preferences.theme);
     kept.setValue(QStringLiteral("gloves"), preferences.gloves);
     kept.setValue(QStringLiteral("language"), preferences.language);

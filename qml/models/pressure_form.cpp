@@ -13,7 +13,8 @@ namespace {
 class PressureForm {
     Q_DECLARE_TR_FUNCTIONS(PressureForm)
 public:
-    PressureForm(const Voice &voice, const std::map<QString, QString> &typed) : m_voice(voice), m_typed(typed) {}
+    PressureForm(const Voice &voice, const std::map<QString, QString> &typed) : m_voice(voice), m_typed(typed)
+    {}
     PressureAnswer work();
 
 private:
@@ -41,7 +42,8 @@ std::optional<Q> PressureForm::read(const char *name)
     constexpr Dimension dimension = DimensionOf<Q>::value;
     // Heights are told in metres or feet, whatever their size.
     const double size = dimension == Dimension::Length ? 10.0 : 0.0;
-    const Result<double> si = parseSi(dimension, text.toStdString(), displayUnit(dimension, m_voice.units, size));
+    const Result<double> si =
+        parseSi(dimension, text.toStdString(), displayUnit(dimension, m_voice.units, size));
     if (si)
         return Q::fromSi(*si);
     m_answer.problem = tr("Not understood: %1. Write the number with its unit.").arg(text);
@@ -57,17 +59,21 @@ QString PressureForm::shown(double pascals) const
 QString PressureForm::warning(const std::string &slug)
 {
     if (slug == "set_outside")
-        return tr("The largest pressure stands in the way: set it outside, where it is as cold as at the start.");
+        return tr(
+            "The largest pressure stands in the way: set it outside, where it is as cold as at the start.");
     if (slug == "maximum_unknown")
-        return tr("The largest pressure of tire and wheel is not typed in: read the sidewall before filling.");
+        return tr(
+            "The largest pressure of tire and wheel is not typed in: read the sidewall before filling.");
     return tr("The tire was warm: this shows only that it is not low.");
 }
 
 void PressureForm::fail(const Error &error)
 {
-    m_answer.problem = error.code == Errc::InvalidInput
-        ? tr("The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.")
-        : tr("Beyond what can be true: %1. Check the number and its unit.").arg(Voice::text(error.where));
+    m_answer.problem =
+        error.code == Errc::InvalidInput
+            ? tr("The largest pressure is below the placard. Read the sidewall and the placard once more; "
+                 "the tire may be the wrong one.")
+            : tr("Beyond what can be true: %1. Check the number and its unit.").arg(Voice::text(error.where));
 }
 
 void PressureForm::add(const QString &label, const Result<Estimate> &estimate)
@@ -78,8 +84,8 @@ void PressureForm::add(const QString &label, const Result<Estimate> &estimate)
     for (const std::string &slug : estimate->warnings)
         warnings << warning(slug);
     const QString range = estimate->low < estimate->high
-        ? tr("%1 to %2", "a range").arg(shown(estimate->low), shown(estimate->high))
-        : QString();
+                              ? tr("%1 to %2", "a range").arg(shown(estimate->low), shown(estimate->high))
+                              : QString();
     m_answer.results << QVariantMap{{QStringLiteral("label"), label},
                                     {QStringLiteral("value"), shown(estimate->value)},
                                     {QStringLiteral("range"), range},
@@ -100,7 +106,8 @@ void PressureForm::addSetting(const TirePlace &now, const TirePlace &then)
 void PressureForm::addElsewhere(const TirePlace &now, const TirePlace &then)
 {
     if (const auto shownNow = read<Pressure>("pressureNow"))
-        add(tr("Shown at the coldest start, when no air goes in or out"), pressureEstimate(*shownNow, now, then, false));
+        add(tr("Shown at the coldest start, when no air goes in or out"),
+            pressureEstimate(*shownNow, now, then, false));
 }
 
 PressureAnswer PressureForm::work()

@@ -52,14 +52,18 @@ QString usage(const Voice &voice, const Reason &reason)
 const std::map<std::string, Sentence> &sentences()
 {
     static const std::map<std::string, Sentence> table = {
-        {"last_look", [](const Voice &v, const Reason &r) { return Words::tr("Last looked at on %1.").arg(dateOf(v, r)); }},
+        {"last_look", [](const Voice &v,
+                         const Reason &r) { return Words::tr("Last looked at on %1.").arg(dateOf(v, r)); }},
         {"could_not_look",
-         [](const Voice &v, const Reason &r) { return Words::tr("Could not be looked at on %1.").arg(dateOf(v, r)); }},
-        {"mended",
-         [](const Voice &v, const Reason &r) { return Words::tr("Since then: %1.").arg(v.mendAction(r.detail)); }},
+         [](const Voice &v, const Reason &r) {
+             return Words::tr("Could not be looked at on %1.").arg(dateOf(v, r));
+         }},
+        {"mended", [](const Voice &v,
+                      const Reason &r) { return Words::tr("Since then: %1.").arg(v.mendAction(r.detail)); }},
         {"months",
          [](const Voice &v, const Reason &r) {
-             return Words::tr("Every %n months, counted from %1.", nullptr, static_cast<int>(r.si.value_or(0)))
+             return Words::tr("Every %n months, counted from %1.", nullptr,
+                              static_cast<int>(r.si.value_or(0)))
                  .arg(dateOf(v, r));
          }},
         {"distance_used",
@@ -67,17 +71,26 @@ const std::map<std::string, Sentence> &sentences()
         {"usage", usage},
         {"wheel_fitted",
          [](const Voice &v, const Reason &r) {
-             return Words::tr("A wheel was fitted on %1; look again from %2 on.").arg(dateOf(v, r), value(v, r));
+             return Words::tr("A wheel was fitted on %1; look again from %2 on.")
+                 .arg(dateOf(v, r), value(v, r));
          }},
-        {"event", [](const Voice &v, const Reason &r) { return Words::tr("Because of: %1.").arg(v.word("events", r.detail)); }},
-        {"never_looked", [](const Voice &, const Reason &) { return Words::tr("Nobody has looked at it yet."); }},
-        {"limit_left_out", [](const Voice &, const Reason &) { return Words::tr("A limit of zero was left out."); }},
+        {"event",
+         [](const Voice &v, const Reason &r) {
+             return Words::tr("Because of: %1.").arg(v.word("events", r.detail));
+         }},
+        {"never_looked",
+         [](const Voice &, const Reason &) { return Words::tr("Nobody has looked at it yet."); }},
+        {"limit_left_out",
+         [](const Voice &, const Reason &) { return Words::tr("A limit of zero was left out."); }},
         {"consequence", consequence},
         {"grade",
-         [](const Voice &v, const Reason &r) { return Words::tr("Grade %1 of 5.").arg(v.number(r.si.value_or(0), 0)); }},
+         [](const Voice &v, const Reason &r) {
+             return Words::tr("Grade %1 of 5.").arg(v.number(r.si.value_or(0), 0));
+         }},
         {"months_ahead",
          [](const Voice &v, const Reason &r) {
-             return Words::tr("The next look is taken to be %1 months away.").arg(v.number(r.si.value_or(0), 1));
+             return Words::tr("The next look is taken to be %1 months away.")
+                 .arg(v.number(r.si.value_or(0), 1));
          }},
         {"chance",
          [](const Voice &v, const Reason &r) {
@@ -88,7 +101,8 @@ const std::map<std::string, Sentence> &sentences()
              return r.detail == "grade_5" ? Words::tr("The worst grade on a point of the hold list.")
                                           : v.word("holds", r.detail);
          }},
-        {"confirm_pending", [](const Voice &, const Reason &) { return Words::tr("It was mended; a look has to confirm it."); }},
+        {"confirm_pending",
+         [](const Voice &, const Reason &) { return Words::tr("It was mended; a look has to confirm it."); }},
     };
     return table;
 }

@@ -19,7 +19,10 @@ public:
     RigForm form;
 
 private:
-    [[nodiscard]] QString text(const char *key) const { return m_map.value(QLatin1String(key)).toString().trimmed(); }
+    [[nodiscard]] QString text(const char *key) const
+    {
+        return m_map.value(QLatin1String(key)).toString().trimmed();
+    }
     void fault(const QString &field, const QString &what, const QString &act);
     void length(const char *key, Length &out);
     std::optional<Length> parse(const QString &field, const QString &typed);
@@ -34,9 +37,8 @@ private:
 
 void FormReader::fault(const QString &field, const QString &what, const QString &act)
 {
-    form.problems << QVariantMap{{QStringLiteral("field"), field},
-                                 {QStringLiteral("what"), what},
-                                 {QStringLiteral("act"), act}};
+    form.problems << QVariantMap{
+        {QStringLiteral("field"), field}, {QStringLiteral("what"), what}, {QStringLiteral("act"), act}};
 }
 
 std::optional<Length> FormReader::parse(const QString &field, const QString &typed)
@@ -95,7 +97,8 @@ void FormReader::check()
             fault(key, tr("The axles cannot be like that."),
                   tr("Give each axle's distance from the front face, foremost first, for example 3.3 m."));
         else
-            fault(key, tr("This cannot be right."), tr("Check the number and its unit, for example 6.4 m or 21 ft."));
+            fault(key, tr("This cannot be right."),
+                  tr("Check the number and its unit, for example 6.4 m or 21 ft."));
     }
 }
 
@@ -106,9 +109,9 @@ void FormReader::read()
     choice("kind", rig.kind);
     choice("practice", rig.practice);
     choice("roof_walk", rig.roofWalk);
-    rig.hitch = !isTowed(rig.kind)                  ? HitchType::None
-        : rig.kind == RigKind::FifthWheel ? HitchType::FifthWheel
-                                          : HitchType::Ball;
+    rig.hitch = !isTowed(rig.kind)                ? HitchType::None
+                : rig.kind == RigKind::FifthWheel ? HitchType::FifthWheel
+                                                  : HitchType::Ball;
     choice("hitch", rig.hitch);
     length("length", rig.measures.length);
     length("width", rig.measures.width);

@@ -18,10 +18,7 @@ RigModel::RigModel(const ActDesk *desk, const WalkModel *walk, QObject *parent)
     connect(walk, &WalkModel::progressChanged, this, &RigModel::barChanged);
 }
 
-const Rig *RigModel::rig() const
-{
-    return m_shown.history() == nullptr ? nullptr : &m_shown.history()->rig;
-}
+const Rig *RigModel::rig() const { return m_shown.history() == nullptr ? nullptr : &m_shown.history()->rig; }
 
 const Measures &RigModel::measures() const
 {
@@ -86,10 +83,7 @@ QVariantList RigModel::mendActionChoices() const
 
 bool RigModel::walkOpen() const { return m_walk->walk() != nullptr; }
 
-QString RigModel::barTitle() const
-{
-    return walkOpen() ? tr("Go on with the walk") : tr("Start a walk");
-}
+QString RigModel::barTitle() const { return walkOpen() ? tr("Go on with the walk") : tr("Start a walk"); }
 
 QString RigModel::barDetail() const
 {
@@ -121,7 +115,9 @@ std::vector<Id> RigModel::numbered() const
 QVariantMap RigModel::finding(const QString &id) const
 {
     const std::vector<Id> known = numbered();
-    const auto wanted = !id.isEmpty() ? Id::parse(id.toStdString()) : known.empty() ? std::nullopt : std::optional(known.front());
+    const auto wanted = !id.isEmpty()   ? Id::parse(id.toStdString())
+                        : known.empty() ? std::nullopt
+                                        : std::optional(known.front());
     const FindingHistory *history = wanted ? m_shown.snapshot->finding(*wanted) : nullptr;
     return history == nullptr ? QVariantMap() : findingDetail(m_shown, *history);
 }

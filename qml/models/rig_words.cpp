@@ -46,7 +46,8 @@ QString Words::holdPart(const Voice &voice, const RigState &state, const QString
     const QString by = voice.text(state.by);
     if (by.isEmpty())
         return tr("No hold among the %n points looked at since %1.", nullptr, state.lookedAt).arg(since);
-    return tr("No hold among the %n points looked at since %1 by %2.", nullptr, state.lookedAt).arg(since, by);
+    return tr("No hold among the %n points looked at since %1 by %2.", nullptr, state.lookedAt)
+        .arg(since, by);
 }
 
 QString couldNot(const Voice &voice, const RigState &state)
@@ -149,12 +150,13 @@ QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue)
         const auto tape = tapeFor(catalogue, shown.history()->rig, kind.slug, {}, {});
         if (!tape)
             continue;
-        list << QVariantMap{{QStringLiteral("slug"), Voice::text(kind.slug)},
-                            {QStringLiteral("name"), Voice::text(shown.voice->texts.kindName(kind.slug))},
-                            {QStringLiteral("about"), Voice::text(shown.voice->texts.kindAbout(kind.slug))},
-                            {QStringLiteral("lines"), static_cast<int>(tape->size())},
-                            {QStringLiteral("minutes"), static_cast<int>(std::lround(minutesOf(catalogue, *tape)))},
-                            {QStringLiteral("suggested"), kind.slug == suggested}};
+        list << QVariantMap{
+            {QStringLiteral("slug"), Voice::text(kind.slug)},
+            {QStringLiteral("name"), Voice::text(shown.voice->texts.kindName(kind.slug))},
+            {QStringLiteral("about"), Voice::text(shown.voice->texts.kindAbout(kind.slug))},
+            {QStringLiteral("lines"), static_cast<int>(tape->size())},
+            {QStringLiteral("minutes"), static_cast<int>(std::lround(minutesOf(catalogue, *tape)))},
+            {QStringLiteral("suggested"), kind.slug == suggested}};
     }
     return list;
 }

@@ -19,7 +19,8 @@ public:
         QVariant (*value)(const Row &row);
     };
 
-    RowModel(std::vector<Role> roles, QObject *parent) : QAbstractListModel(parent), m_roles(std::move(roles)) {}
+    RowModel(std::vector<Role> roles, QObject *parent) : QAbstractListModel(parent), m_roles(std::move(roles))
+    {}
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override
     {

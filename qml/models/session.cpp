@@ -2,8 +2,8 @@
 // Reading the logbook and handing what was read to the models.
 #include "session.hpp"
 
-#include "logbook/acts.hpp"
 #include "error_text.hpp"
+#include "logbook/acts.hpp"
 #include "rig_form.hpp"
 
 namespace snugwalk {
@@ -14,8 +14,11 @@ constexpr int idleMilliseconds = 250;
 } // namespace
 
 Session::Session(AppParts parts, QObject *parent)
-    : QObject(parent), m_parts(std::move(parts)), m_preferences(m_parts.preferences),
-      m_worker(new Worker(m_parts.openBook)), m_position(new PositionModel(m_parts.position, *m_parts.clock, this))
+    : QObject(parent),
+      m_parts(std::move(parts)),
+      m_preferences(m_parts.preferences),
+      m_worker(new Worker(m_parts.openBook)),
+      m_position(new PositionModel(m_parts.position, *m_parts.clock, this))
 {
     m_desk = {m_worker, &m_parts, [this] { return doer(); }, [this](const Error &error) { refuse(error); },
               [this](bool atOnce) { noteChange(atOnce); }};
@@ -40,10 +43,7 @@ Session::~Session()
     delete m_worker;
 }
 
-Doer Session::doer() const
-{
-    return {m_preferences.person.toStdString(), std::nullopt, m_position->where()};
-}
+Doer Session::doer() const { return {m_preferences.person.toStdString(), std::nullopt, m_position->where()}; }
 
 void Session::refuse(const Error &error)
 {
@@ -80,7 +80,9 @@ void Session::refresh()
     const Id chosen = Id::parse(m_preferences.rig.toStdString()).value_or(Id{});
     m_worker->run<std::shared_ptr<const Snapshot>>(
         this,
-        [chosen, catalogue = m_parts.catalogue](Logbook &book) { return takeSnapshot(book, *catalogue, chosen); },
+        [chosen, catalogue = m_parts.catalogue](Logbook &book) {
+            return takeSnapshot(book, *catalogue, chosen);
+        },
         [this](Result<std::shared_ptr<const Snapshot>> answer) { takeAnswer(std::move(answer)); });
 }
 
@@ -157,13 +159,11 @@ QVariantMap Session::emergency() const
 
 QString Session::footer() const
 {
-    const QString who = m_preferences.person.isEmpty() ? tr("one person", "who looked") : m_preferences.person;
+    const QString who =
+        m_preferences.person.isEmpty() ? tr("one person", "who looked") : m_preferences.person;
     return Voice::text(m_shown.voice->texts.text("report_footer")).replace(QStringLiteral("{who}"), who);
 }
 
-QString Session::today() const
-{
-    return m_shown.voice->date(m_parts.clock->now());
-}
+QString Session::today() const { return m_shown.voice->date(m_parts.clock->now()); }
 
 } // namespace snugwalk

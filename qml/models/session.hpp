@@ -88,7 +88,8 @@ public:
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
     /// \param map as typed: name, kind, practice, length, width, height, floor_height, hitch_length,
-    /// axles (list of texts), roof_walk, fittings (list of slugs), hitch; numbers without a unit are metres or feet.
+    /// axles (list of texts), roof_walk, fittings (list of slugs), hitch; numbers without a unit are metres
+    /// or feet.
     Q_INVOKABLE void addRig(const QVariantMap &map);
     /// Reads the logbook again, at once.
     Q_INVOKABLE void refresh();

@@ -21,7 +21,8 @@ void Session::keepPreferences()
 {
     if (m_parts.preferencesFile.isEmpty())
         return;
-    m_worker->runBeside([file = m_parts.preferencesFile, kept = m_preferences] { writePreferences(file, kept); });
+    m_worker->runBeside(
+        [file = m_parts.preferencesFile, kept = m_preferences] { writePreferences(file, kept); });
 }
 
 void Session::speakAgain()

@@ -28,7 +28,8 @@ const FindingHistory *Snapshot::finding(const Id &id) const
     return found == history->findings.end() ? nullptr : &*found;
 }
 
-Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue, const Id &chosen)
+Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
+                                                     const Id &chosen)
 {
     auto snapshot = std::make_shared<Snapshot>();
     snapshot->now = book.now();

@@ -10,8 +10,8 @@ bool isLineOpen(const Walk &walk, const std::vector<Mark> &marks, const std::mul
     return pending.count(line) == 0 && lineState(tapeLine, marks) == MarkState::NotLooked;
 }
 
-std::optional<int> nextOpenLine(const Walk &walk, const std::vector<Mark> &marks, const std::multiset<int> &pending,
-                                int from)
+std::optional<int> nextOpenLine(const Walk &walk, const std::vector<Mark> &marks,
+                                const std::multiset<int> &pending, int from)
 {
     const int count = static_cast<int>(walk.tape.size());
     for (int step = 1; step <= count; ++step) {
@@ -22,7 +22,8 @@ std::optional<int> nextOpenLine(const Walk &walk, const std::vector<Mark> &marks
     return std::nullopt;
 }
 
-std::optional<int> changedLine(const Walk &walk, const std::vector<Mark> &before, const std::vector<Mark> &after)
+std::optional<int> changedLine(const Walk &walk, const std::vector<Mark> &before,
+                               const std::vector<Mark> &after)
 {
     for (std::size_t i = 0; i < walk.tape.size(); ++i) {
         for (const std::string &point : walk.tape[i].points) {

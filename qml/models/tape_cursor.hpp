@@ -12,8 +12,8 @@
 namespace snugwalk {
 
 /// Lines that still need a look, with what was tapped but is not on the disk yet taken as done.
-[[nodiscard]] bool isLineOpen(const Walk &walk, const std::vector<Mark> &marks, const std::multiset<int> &pending,
-                              int line);
+[[nodiscard]] bool isLineOpen(const Walk &walk, const std::vector<Mark> &marks,
+                              const std::multiset<int> &pending, int line);
 
 /// The next open line after `from`, going round once; `from` itself comes last. Nothing when none is.
 [[nodiscard]] std::optional<int> nextOpenLine(const Walk &walk, const std::vector<Mark> &marks,

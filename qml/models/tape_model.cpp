@@ -39,7 +39,8 @@ QString lineSummary(const Voice &voice, const TapeLine &line, const std::vector<
     return parts.join(QStringLiteral("; "));
 }
 
-void describePoints(const Catalogue &catalogue, const Voice &voice, const Rig &rig, const TapeLine &line, TapeRow &row)
+void describePoints(const Catalogue &catalogue, const Voice &voice, const Rig &rig, const TapeLine &line,
+                    TapeRow &row)
 {
     for (const std::string &slug : line.points) {
         const Point *point = catalogue.find(slug);
@@ -59,7 +60,8 @@ QString worstCall(const Snapshot &snapshot, const TapeLine &line)
 {
     Call worst = Call::Watch;
     for (const OpenFinding &open : snapshot.state.open) {
-        const bool isHere = std::find(line.points.begin(), line.points.end(), open.point) != line.points.end();
+        const bool isHere =
+            std::find(line.points.begin(), line.points.end(), open.point) != line.points.end();
         if (isHere)
             worst = std::max(worst, open.concern.call);
     }

@@ -39,6 +39,7 @@ public:
 
 /// \param pending lines that were tapped and are not on the disk yet.
 [[nodiscard]] std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Shown &shown, const Walk &walk,
-                                            const std::vector<Mark> &marks, const std::multiset<int> &pending);
+                                            const std::vector<Mark> &marks,
+                                            const std::multiset<int> &pending);
 
 } // namespace snugwalk

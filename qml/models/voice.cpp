@@ -53,10 +53,7 @@ QString Voice::extent(const std::optional<Extent> &extent) const
     return quantity(extent->dimension, extent->si);
 }
 
-QString Voice::number(double value, int decimals) const
-{
-    return locale.toString(value, 'f', decimals);
-}
+QString Voice::number(double value, int decimals) const { return locale.toString(value, 'f', decimals); }
 
 QString Voice::date(CivilDate date) const
 {
@@ -67,8 +64,8 @@ QString Voice::date(CivilDate date) const
 
 QString Voice::time(const LocalTime &time) const
 {
-    const auto at = QDateTime::fromMSecsSinceEpoch(toMillis(time.instant), Qt::OffsetFromUTC,
-                                                   time.offset.minutes * 60);
+    const auto at =
+        QDateTime::fromMSecsSinceEpoch(toMillis(time.instant), Qt::OffsetFromUTC, time.offset.minutes * 60);
     return at.toString(QStringLiteral("HH:mm"));
 }
 

@@ -15,7 +15,7 @@ namespace snugwalk {
 struct WalkNow {
     Walk walk;
     std::vector<Mark> marks;
-    std::vector<Error> mishaps;  ///< photos that could not be kept; the mark itself stands
+    std::vector<Error> mishaps; ///< photos that could not be kept; the mark itself stands
 };
 
 /// Where and by whom, with everything a job needs beside the logbook.
@@ -29,8 +29,8 @@ struct WalkJob {
 
 /// Marks `points` alike, readings with theirs. Points that were never marked and carry no reading go
 /// in one act; the rest are marked again one by one.
-[[nodiscard]] Result<WalkNow> markAlike(Logbook &book, const WalkJob &job, const TapeLine &line, const MarkDraft &how,
-                                        const std::vector<std::string> &points,
+[[nodiscard]] Result<WalkNow> markAlike(Logbook &book, const WalkJob &job, const TapeLine &line,
+                                        const MarkDraft &how, const std::vector<std::string> &points,
                                         const std::vector<std::vector<TypedReading>> &readings);
 
 /// Writes an attention mark; then keeps the photos, which never undo the mark.

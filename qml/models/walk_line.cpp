@@ -13,7 +13,8 @@ namespace {
 QString kindOf(const Snapshot &snapshot, const Id &id)
 {
     const std::vector<OpenFinding> &open = snapshot.state.open;
-    const auto found = std::find_if(open.begin(), open.end(), [&](const OpenFinding &o) { return o.id == id; });
+    const auto found =
+        std::find_if(open.begin(), open.end(), [&](const OpenFinding &o) { return o.id == id; });
     return callKind(found == open.end() ? Call::None : found->concern.call);
 }
 
@@ -30,7 +31,8 @@ QVariantMap findingMap(const Shown &shown, const FindingHistory &history, const 
             {QStringLiteral("grade"), look.grade},
             {QStringLiteral("gradeText"), Voice::text(voice.texts.grade(finding.point, look.grade))},
             {QStringLiteral("place"), voice.place(shown.history()->rig, finding.place)},
-            {QStringLiteral("photo"), history.photos.empty() ? QString() : Voice::text(history.photos.back().hash)},
+            {QStringLiteral("photo"),
+             history.photos.empty() ? QString() : Voice::text(history.photos.back().hash)},
             {QStringLiteral("kind"), kindOf(*shown.snapshot, finding.id)},
             {QStringLiteral("since"), voice.date(finding.opened)}};
 }
@@ -48,11 +50,12 @@ QVariantList linePoints(const Voice &voice, const TapeLine &line, const std::vec
     for (const std::string &point : line.points) {
         const PointText text = voice.texts.point(point);
         const Mark *mark = findMark(marks, point);
-        list << QVariantMap{{QStringLiteral("slug"), Voice::text(point)},
-                            {QStringLiteral("title"), Voice::text(text.title)},
-                            {QStringLiteral("look"), Voice::text(text.look)},
-                            {QStringLiteral("pass"), Voice::text(text.pass)},
-                            {QStringLiteral("state"), Voice::text(slug(mark ? mark->state : MarkState::NotLooked))}};
+        list << QVariantMap{
+            {QStringLiteral("slug"), Voice::text(point)},
+            {QStringLiteral("title"), Voice::text(text.title)},
+            {QStringLiteral("look"), Voice::text(text.look)},
+            {QStringLiteral("pass"), Voice::text(text.pass)},
+            {QStringLiteral("state"), Voice::text(slug(mark ? mark->state : MarkState::NotLooked))}};
     }
     return list;
 }

@@ -12,20 +12,23 @@
 namespace snugwalk {
 
 /// [{slug, title, look, pass, state}]
-[[nodiscard]] QVariantList linePoints(const Voice &voice, const TapeLine &line, const std::vector<Mark> &marks);
+[[nodiscard]] QVariantList linePoints(const Voice &voice, const TapeLine &line,
+                                      const std::vector<Mark> &marks);
 
 /// Codes of the cautions on a line, each once, in the order of the points.
 [[nodiscard]] std::vector<std::string> lineCautions(const Catalogue &catalogue, const TapeLine &line);
 
 /// [{slug, word}] of what can be wrong with a point; "other" last.
-[[nodiscard]] QVariantList defectChoices(const Catalogue &catalogue, const Voice &voice, std::string_view point);
+[[nodiscard]] QVariantList defectChoices(const Catalogue &catalogue, const Voice &voice,
+                                         std::string_view point);
 /// [{grade, word}], 1 to 5.
 [[nodiscard]] QVariantList gradeChoices(const Voice &voice, std::string_view point);
 /// [{slug, text}]
 [[nodiscard]] QVariantList reasonChoices(const Voice &voice);
 
 /// Findings of the line's points that are not closed, most recent look first:
-/// [{id, number, words, grade, gradeText, place, photo, kind, since}]. `number` as on the drawing, 0 = not there.
+/// [{id, number, words, grade, gradeText, place, photo, kind, since}]. `number` as on the drawing, 0 = not
+/// there.
 [[nodiscard]] QVariantList openFindingsOf(const Shown &shown, const std::vector<std::string> &points,
                                           const std::vector<Id> &numbered);
 

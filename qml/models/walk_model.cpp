@@ -8,7 +8,7 @@
 
 namespace snugwalk {
 
-WalkModel::WalkModel(const ActDesk *desk, QObject *parent) 
+WalkModel::WalkModel(const ActDesk *desk, QObject *parent)
     : QObject(parent), m_desk(desk), m_tape(nullptr), m_taps(std::make_shared<std::vector<int>>())
 {}
 
@@ -41,7 +41,8 @@ void WalkModel::adopt(const WalkRecord *open)
         return;
     m_walk = open->walk;
     m_marks = open->marks;
-    m_current = static_cast<int>(nextLine(*m_walk, m_marks).value_or(m_walk->tape.empty() ? 0 : m_walk->tape.size() - 1));
+    m_current = static_cast<int>(
+        nextLine(*m_walk, m_marks).value_or(m_walk->tape.empty() ? 0 : m_walk->tape.size() - 1));
 }
 
 void WalkModel::setNumbered(std::vector<Id> findings)
@@ -61,8 +62,9 @@ void WalkModel::showTape()
 
 const TapeLine *WalkModel::line() const
 {
-    return m_walk && m_current >= 0 && m_current < count() ? &m_walk->tape[static_cast<std::size_t>(m_current)]
-                                                            : nullptr;
+    return m_walk && m_current >= 0 && m_current < count()
+               ? &m_walk->tape[static_cast<std::size_t>(m_current)]
+               : nullptr;
 }
 
 // The points an act is about: the one selected, else those of the line without a mark, else all.
@@ -82,10 +84,7 @@ std::string WalkModel::singlePoint() const
     return points.empty() ? std::string() : points.front();
 }
 
-int WalkModel::linesLeft() const
-{
-    return m_walk ? snugwalk::linesLeft(*m_walk, m_marks) : 0;
-}
+int WalkModel::linesLeft() const { return m_walk ? snugwalk::linesLeft(*m_walk, m_marks) : 0; }
 
 QString WalkModel::kindName() const
 {
@@ -106,12 +105,14 @@ QString WalkModel::standSlug() const
 
 QString WalkModel::standName() const
 {
-    return line() == nullptr ? QString() : Voice::text(voice().texts.standName(standOf(catalogue(), *line())));
+    return line() == nullptr ? QString()
+                             : Voice::text(voice().texts.standName(standOf(catalogue(), *line())));
 }
 
 QString WalkModel::standHelp() const
 {
-    return line() == nullptr ? QString() : Voice::text(voice().texts.standInstruction(standOf(catalogue(), *line())));
+    return line() == nullptr ? QString()
+                             : Voice::text(voice().texts.standInstruction(standOf(catalogue(), *line())));
 }
 
 QString WalkModel::title() const

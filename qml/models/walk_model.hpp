@@ -142,8 +142,8 @@ private:
     std::vector<Id> m_numbered;
     std::optional<Walk> m_walk;
     std::vector<Mark> m_marks;
-    std::multiset<int> m_pending; ///< lines with acts on their way to the disk
-    int m_waiting = 0;            ///< other acts on their way
+    std::multiset<int> m_pending;             ///< lines with acts on their way to the disk
+    int m_waiting = 0;                        ///< other acts on their way
     std::shared_ptr<std::vector<int>> m_taps; ///< see `WalkJob::taps`
     bool m_active = false;
     int m_current = -1;

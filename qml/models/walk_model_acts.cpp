@@ -48,10 +48,7 @@ void WalkModel::moveTo(int line)
     Q_EMIT currentChanged();
 }
 
-void WalkModel::moveOn()
-{
-    moveTo(nextOpenLine(*m_walk, m_marks, m_pending, m_current).value_or(m_current));
-}
+void WalkModel::moveOn() { moveTo(nextOpenLine(*m_walk, m_marks, m_pending, m_current).value_or(m_current)); }
 
 void WalkModel::goTo(int line)
 {
@@ -88,7 +85,8 @@ void WalkModel::selectPoint(const QString &slug)
 {
     const std::string wanted = slug.toStdString();
     const TapeLine *at = line();
-    const bool isHere = at != nullptr && std::find(at->points.begin(), at->points.end(), wanted) != at->points.end();
+    const bool isHere =
+        at != nullptr && std::find(at->points.begin(), at->points.end(), wanted) != at->points.end();
     m_selected = isHere ? wanted : std::string();
     Q_EMIT currentChanged();
 }
@@ -108,7 +106,8 @@ void WalkModel::write(Act act)
 {
     const int at = m_current;
     m_pending.insert(at);
-    m_desk->worker->run<WalkNow>(this, std::move(act), [this, at](Result<WalkNow> now) { settle(at, std::move(now)); });
+    m_desk->worker->run<WalkNow>(this, std::move(act),
+                                 [this, at](Result<WalkNow> now) { settle(at, std::move(now)); });
     showTape();
     Q_EMIT progressChanged();
 }

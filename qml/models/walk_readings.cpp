@@ -32,7 +32,8 @@ const Reading *lastReading(const RigHistory &history, const std::string &point, 
     return nullptr;
 }
 
-QString lastWords(const Shown &shown, const std::string &point, const ReadingSpec &spec, const std::string &place)
+QString lastWords(const Shown &shown, const std::string &point, const ReadingSpec &spec,
+                  const std::string &place)
 {
     const Mark *on = nullptr;
     const Reading *reading = lastReading(*shown.history(), point, spec.slug, place, &on);
@@ -55,7 +56,8 @@ QString limitWords(const Voice &voice, const ReadingSpec &spec, const Limits &li
     return spec.setBy == "maker" ? Words::tr("maker's figure: not typed in") : QString();
 }
 
-QVariantMap readingField(const Shown &shown, const Point &point, const ReadingSpec &spec, const TypedReadings &typed)
+QVariantMap readingField(const Shown &shown, const Point &point, const ReadingSpec &spec,
+                         const TypedReadings &typed)
 {
     const Voice &voice = *shown.voice;
     const Rig &rig = shown.history()->rig;
@@ -90,8 +92,8 @@ QVariantMap readingField(const Shown &shown, const Point &point, const ReadingSp
 
 } // namespace
 
-QVariantList readingFields(const Shown &shown, const Catalogue &catalogue, const std::vector<std::string> &points,
-                           const TypedReadings &typed)
+QVariantList readingFields(const Shown &shown, const Catalogue &catalogue,
+                           const std::vector<std::string> &points, const TypedReadings &typed)
 {
     QVariantList list;
     if (shown.history() == nullptr)

@@ -29,8 +29,8 @@ public:
     template <typename T, typename Job, typename Then>
     void run(QObject *context, Job job, Then then)
     {
-        post([this, guard = QPointer<QObject>(context), job = std::move(job), then = std::move(then)](
-                 Result<Logbook> &book) mutable {
+        post([this, guard = QPointer<QObject>(context), job = std::move(job),
+              then = std::move(then)](Result<Logbook> &book) mutable {
             auto answer = std::make_shared<Result<T>>(book ? job(*book) : Result<T>(book.error()));
             answerAtHome([guard, answer, then = std::move(then)]() mutable {
                 if (guard)

@@ -35,7 +35,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
     std::optional<Dimension> last;
     for (const Unit &unit : allUnits()) {
         if (unit.symbol.empty() && unit.dimension == Dimension::Fraction)
-            continue; // a bare number is read as percent, so only percent comes back the same
+            continue;               // a bare number is read as percent, so only percent comes back the same
         if (last != unit.dimension) // the first of each is the SI unit
             checkReading(unit, text);
         last = unit.dimension;

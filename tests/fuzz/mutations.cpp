@@ -8,10 +8,7 @@ namespace {
 
 constexpr std::size_t maxSize = 8192;
 
-std::size_t below(std::mt19937 &rng, std::size_t limit)
-{
-    return limit == 0 ? 0 : rng() % limit;
-}
+std::size_t below(std::mt19937 &rng, std::size_t limit) { return limit == 0 ? 0 : rng() % limit; }
 
 std::string piece(const std::string &text, std::mt19937 &rng)
 {

@@ -43,7 +43,8 @@ QJsonObject objectOf(const QObject &model, int rowLimit)
         const QMetaProperty property = meta.property(i);
         const QVariant value = property.read(&model);
         const auto *list = qobject_cast<QAbstractItemModel *>(value.value<QObject *>());
-        object[QLatin1String(property.name())] = list == nullptr ? jsonOf(value) : QJsonValue(rowsOf(*list, rowLimit));
+        object[QLatin1String(property.name())] =
+            list == nullptr ? jsonOf(value) : QJsonValue(rowsOf(*list, rowLimit));
     }
     return object;
 }
@@ -71,8 +72,8 @@ bool isAsKept(const QByteArray &dump, const char *name)
     for (qsizetype line = 0; line < std::max(is.size(), was.size()); ++line) {
         if (is.value(line) == was.value(line))
             continue;
-        qInfo("%s, line %lld: kept %s, now %s", name, static_cast<long long>(line + 1), was.value(line).constData(),
-              is.value(line).constData());
+        qInfo("%s, line %lld: kept %s, now %s", name, static_cast<long long>(line + 1),
+              was.value(line).constData(), is.value(line).constData());
         return false;
     }
     return true;

@@ -49,7 +49,8 @@ void TstBench::theWorkedExampleOfTheShed()
 
     // a maximum that stands in the way: set outside, and never over it
     bench.set(QStringLiteral("maxPressure"), QStringLiteral("70 psi"));
-    QCOMPARE(first(bench).value(QStringLiteral("value")).toString().section(QChar(0xa0), 0, 0).toDouble(), 70.0);
+    QCOMPARE(first(bench).value(QStringLiteral("value")).toString().section(QChar(0xa0), 0, 0).toDouble(),
+             70.0);
     QVERIFY(!first(bench).value(QStringLiteral("warnings")).toStringList().isEmpty());
 }
 

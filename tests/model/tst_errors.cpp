@@ -23,8 +23,8 @@ private Q_SLOTS:
 void TstErrors::everyCodeSaysWhatToDo()
 {
     QSet<QString> told;
-    for (const Errc code : {Errc::Usage, Errc::InvalidInput, Errc::OutOfRange, Errc::Unsupported, Errc::NotFound,
-                            Errc::Conflict, Errc::Io, Errc::Corrupt, Errc::Network}) {
+    for (const Errc code : {Errc::Usage, Errc::InvalidInput, Errc::OutOfRange, Errc::Unsupported,
+                            Errc::NotFound, Errc::Conflict, Errc::Io, Errc::Corrupt, Errc::Network}) {
         const ErrorText text = errorText({code, "what", "the-place", "act"});
         QVERIFY(text.what.contains(QStringLiteral("the-place")));
         QVERIFY(!text.act.isEmpty());
@@ -40,7 +40,8 @@ void TstErrors::aPlaceThatIsNoFolder()
     const std::string file = app.folder().file("plain") + "/book.snugwalk";
     app.parts.openBook = [file, clock = app.parts.clock] {
         static CountingIds ids("errors");
-        return Logbook::open(file, {DeviceKey::fromSeed(blake2b("errors").view()), "test", clock, &ids, true});
+        return Logbook::open(file,
+                             {DeviceKey::fromSeed(blake2b("errors").view()), "test", clock, &ids, true});
     };
     Session &session = app.open();
     QVERIFY(session.isLoaded());
@@ -62,7 +63,8 @@ void TstErrors::aFileThatIsNoLogbook()
     AppFixture app(AppFixture::Book::Empty);
     spill(app.file(), std::string(8192, 'x'));
     Session &session = app.open();
-    QVERIFY(session.errorWhat().startsWith(QStringLiteral("Damaged")) || session.errorWhat().startsWith(QStringLiteral("This version")));
+    QVERIFY(session.errorWhat().startsWith(QStringLiteral("Damaged")) ||
+            session.errorWhat().startsWith(QStringLiteral("This version")));
     QVERIFY(!session.errorDo().isEmpty());
 }
 
@@ -73,9 +75,10 @@ void TstErrors::aPhotoThatIsNonePassesTheMark()
     app.start(QStringLiteral("full_round"));
     spill(app.folder().path() / "note.jpg", "no picture at all");
     const QString defect = app.walk().defects().first().toMap().value(QStringLiteral("slug")).toString();
-    app.walk().attention({{QStringLiteral("defect"), defect},
-                          {QStringLiteral("grade"), 2},
-                          {QStringLiteral("photos"), QStringList{QString::fromStdString(app.folder().file("note.jpg"))}}});
+    app.walk().attention(
+        {{QStringLiteral("defect"), defect},
+         {QStringLiteral("grade"), 2},
+         {QStringLiteral("photos"), QStringList{QString::fromStdString(app.folder().file("note.jpg"))}}});
     app.settle();
     QCOMPARE(cell(*app.walk().tape(), 0, "state").toString(), QStringLiteral("attention"));
     QVERIFY(!app.session().errorWhat().isEmpty());

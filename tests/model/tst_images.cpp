@@ -68,15 +68,16 @@ void TstImages::theThumbnailIsSmall()
     PhotoProvider provider(one.folder.path());
     const QImage thumb = provider.requestImage(QStringLiteral("thumb/") + one.hash, nullptr, {});
     QVERIFY(!thumb.isNull());
-    QCOMPARE(std::max(thumb.width(), thumb.height()), std::min(thumbnailEdge, std::max(one.size.width(), one.size.height())));
+    QCOMPARE(std::max(thumb.width(), thumb.height()),
+             std::min(thumbnailEdge, std::max(one.size.width(), one.size.height())));
 }
 
 void TstImages::anUnknownNameGivesNoPicture()
 {
     const OnePhoto one;
     PhotoProvider provider(one.folder.path());
-    for (const QString &id : {QStringLiteral("thumb/"), QStringLiteral("thumb/../../etc/passwd"), QStringLiteral("full/") + QString(64, u'0'),
-                              QString(), QStringLiteral("///")})
+    for (const QString &id : {QStringLiteral("thumb/"), QStringLiteral("thumb/../../etc/passwd"),
+                              QStringLiteral("full/") + QString(64, u'0'), QString(), QStringLiteral("///")})
         QVERIFY(provider.requestImage(id, nullptr, {}).isNull());
 }
 

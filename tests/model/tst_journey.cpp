@@ -21,7 +21,8 @@ QVariantMap seamForm(int grade)
                                                   {QStringLiteral("z"), 2.6}}},
             {QStringLiteral("extent"), QStringLiteral("90 mm")},
             {QStringLiteral("note"), QStringLiteral("near the marker lamp")},
-            {QStringLiteral("photos"), QStringList{QUrl::fromLocalFile(photoFile("front-seam-2025-03.jpg")).toString()}}};
+            {QStringLiteral("photos"),
+             QStringList{QUrl::fromLocalFile(photoFile("front-seam-2025-03.jpg")).toString()}}};
 }
 
 // Goes to the line of a point and gives its index.
@@ -111,7 +112,8 @@ void TstJourney::undoTakesBackTheLastTapAndGoesThere()
     app.walk().undo(); // queued behind both
     app.settle();
     QCOMPARE(app.walk().current(), 1);
-    QCOMPARE(tapeStates(app.walk()).mid(0, 2), (QStringList{QStringLiteral("pass"), QStringLiteral("not_looked")}));
+    QCOMPARE(tapeStates(app.walk()).mid(0, 2),
+             (QStringList{QStringLiteral("pass"), QStringLiteral("not_looked")}));
 
     const int line = goToPoint(app.walk(), "Front cap seam");
     app.walk().attention(seamForm(3));
@@ -133,7 +135,8 @@ void TstJourney::aFinishedWalkIsLeftAndComparedWithTheNext()
         goToPoint(app.walk(), "Front cap seam");
         QVariantMap form = seamForm(grade);
         if (app.session().rig()->findingCount() > 0)
-            form[QStringLiteral("same")] = app.walk().openFindings().first().toMap().value(QStringLiteral("id"));
+            form[QStringLiteral("same")] =
+                app.walk().openFindings().first().toMap().value(QStringLiteral("id"));
         app.walk().attention(form);
         app.settle();
         QSignalSpy finished(&app.walk(), &WalkModel::finished);

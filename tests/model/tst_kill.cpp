@@ -17,7 +17,8 @@ AppParts partsOver(AppFixture &app, const std::string &file, CountingIds &ids)
 {
     AppParts parts = app.parts;
     parts.openBook = [file, clock = app.parts.clock, &ids] {
-        return Logbook::open(file, {DeviceKey::fromSeed(blake2b("tst_kill").view()), "child", clock, &ids, true});
+        return Logbook::open(file,
+                             {DeviceKey::fromSeed(blake2b("tst_kill").view()), "child", clock, &ids, true});
     };
     return parts;
 }
@@ -52,7 +53,8 @@ void TstKill::everyLineShownAsMarkedIsThereAfterwards()
 {
     AppFixture app;
     QProcess child;
-    child.start(QCoreApplication::applicationFilePath(), {QStringLiteral("--walk-and-die"), QString::fromStdString(app.file())});
+    child.start(QCoreApplication::applicationFilePath(),
+                {QStringLiteral("--walk-and-die"), QString::fromStdString(app.file())});
     QVERIFY(child.waitForFinished());
     QCOMPARE(child.exitStatus(), QProcess::CrashExit);
 

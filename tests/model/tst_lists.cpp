@@ -56,8 +56,13 @@ void TstLists::anyOrderBecomesAnyOther_data()
 {
     QTest::addColumn<QString>("before");
     QTest::addColumn<QString>("after");
-    const QStringList orders = {QString(), QStringLiteral("a"), QStringLiteral("abcd"), QStringLiteral("dcba"),
-                                QStringLiteral("bd"), QStringLiteral("xaybz"), QStringLiteral("bcdea")};
+    const QStringList orders = {QString(),
+                                QStringLiteral("a"),
+                                QStringLiteral("abcd"),
+                                QStringLiteral("dcba"),
+                                QStringLiteral("bd"),
+                                QStringLiteral("xaybz"),
+                                QStringLiteral("bcdea")};
     for (const QString &before : orders) {
         for (const QString &after : orders)
             QTest::addRow("%s to %s", qPrintable(before), qPrintable(after)) << before << after;
@@ -101,8 +106,9 @@ void TstLists::allListsOfTheDemoKeepTheContract()
 {
     AppFixture app(AppFixture::Book::Demo);
     Session &session = app.open();
-    const QList<QAbstractItemModel *> models = {session.rig()->findings(), session.walk()->tape(), session.due()->rows(),
-                                                session.book()->walks(),   session.book()->trips(), session.book()->mends(),
+    const QList<QAbstractItemModel *> models = {session.rig()->findings(),   session.walk()->tape(),
+                                                session.due()->rows(),       session.book()->walks(),
+                                                session.book()->trips(),     session.book()->mends(),
                                                 session.book()->comparison()};
     std::vector<std::unique_ptr<Tester>> testers;
     for (QAbstractItemModel *model : models)

@@ -92,14 +92,22 @@ void TstPosition::whatIsTypedIsRead_data()
     QTest::addColumn<QString>("longitude");
     QTest::addColumn<double>("north");
     QTest::addColumn<double>("east");
-    QTest::newRow("signs") << "-44.262" << "170.105" << -44.262 << 170.105;
-    QTest::newRow("letters") << "44.262 S" << "170.105 E" << -44.262 << 170.105;
-    QTest::newRow("commas") << "44,262 s" << "3,5 O" << -44.262 << -3.5;
-    QTest::newRow("west") << "51.5N" << "0.12W" << 51.5 << -0.12;
-    QTest::newRow("no number") << "north" << "170" << qQNaN() << qQNaN();
-    QTest::newRow("off the earth") << "91" << "0" << qQNaN() << qQNaN();
-    QTest::newRow("empty") << "" << "" << qQNaN() << qQNaN();
-    QTest::newRow("not a number") << "nan" << "nan" << qQNaN() << qQNaN();
+    QTest::newRow("signs") << "-44.262"
+                           << "170.105" << -44.262 << 170.105;
+    QTest::newRow("letters") << "44.262 S"
+                             << "170.105 E" << -44.262 << 170.105;
+    QTest::newRow("commas") << "44,262 s"
+                            << "3,5 O" << -44.262 << -3.5;
+    QTest::newRow("west") << "51.5N"
+                          << "0.12W" << 51.5 << -0.12;
+    QTest::newRow("no number") << "north"
+                               << "170" << qQNaN() << qQNaN();
+    QTest::newRow("off the earth") << "91"
+                                   << "0" << qQNaN() << qQNaN();
+    QTest::newRow("empty") << ""
+                           << "" << qQNaN() << qQNaN();
+    QTest::newRow("not a number") << "nan"
+                                  << "nan" << qQNaN() << qQNaN();
 }
 
 void TstPosition::whatIsTypedIsRead()

@@ -31,15 +31,21 @@ void TstPreferences::whatWasSetIsThereAgain()
     const QString rig = session.rigs().first().toMap().value(QStringLiteral("id")).toString();
     app.close();
     const Preferences kept = readPreferences(file);
-    const Preferences wanted{UnitSystem::Us, QStringLiteral("sun"), true, QStringLiteral("es"),
-                             QStringLiteral("Ñ. with; odd = signs"), 1.75, rig};
+    const Preferences wanted{UnitSystem::Us,
+                             QStringLiteral("sun"),
+                             true,
+                             QStringLiteral("es"),
+                             QStringLiteral("Ñ. with; odd = signs"),
+                             1.75,
+                             rig};
     QVERIFY(kept == wanted);
 }
 
 void TstPreferences::nonsenseInTheFileKeepsTheDefaults()
 {
     const TempFolder folder;
-    spill(folder.path() / "p.ini", "[General]\nunits=furlongs\ntheme=beige\ntext_scale=900\ngloves=perhaps\n");
+    spill(folder.path() / "p.ini",
+          "[General]\nunits=furlongs\ntheme=beige\ntext_scale=900\ngloves=perhaps\n");
     const Preferences read = readPreferences(QString::fromStdString(folder.file("p.ini")));
     QCOMPARE(read.units, UnitSystem::Si);
     QCOMPARE(read.theme, QStringLiteral("day"));

@@ -112,7 +112,8 @@ void TstSession::aTrackBecomesATrip()
     AppFixture app;
     Session &session = app.open();
     QSignalSpy imported(session.book(), &BookModel::tripImported);
-    session.book()->importTrip(QUrl::fromLocalFile(QStringLiteral(SNUGWALK_SOURCE_DIR "/demo-rig/tracks/2024-10-05-lindis-south.gpx")));
+    session.book()->importTrip(QUrl::fromLocalFile(
+        QStringLiteral(SNUGWALK_SOURCE_DIR "/demo-rig/tracks/2024-10-05-lindis-south.gpx")));
     QVERIFY(imported.wait());
     QVERIFY(imported.first().first().toString().contains(QStringLiteral("km")));
     app.settle();

@@ -4,6 +4,7 @@
 
 #include "app_fixture.hpp"
 #include "dump.hpp"
+#include "logbook/query.hpp"
 #include "support/actions.hpp"
 
 using namespace snugwalk;
@@ -20,8 +21,9 @@ void writeRound(AppFixture &app)
     const Doer doer{"A", std::nullopt, GeoPoint{-44.262, 170.105, 640.0, metres(6)}};
     const Rig rig = allRigs(book)->front();
     const Walk walk = *startWalk(book, *app.parts.catalogue, rig, "full_round", {}, {}, doer);
-    for (const MarkDraft &draft : {passOf("roof-vent-sealant", "smooth"), attentionOn("front-cap-seam", 2, "hairline"),
-                                   attentionOn("chains-condition", 5, "link worn"), couldNotLook("roof-membrane")}) {
+    for (const MarkDraft &draft :
+         {passOf("roof-vent-sealant", "smooth"), attentionOn("front-cap-seam", 2, "hairline"),
+          attentionOn("chains-condition", 5, "link worn"), couldNotLook("roof-membrane")}) {
         app.clock().advance(std::chrono::minutes(1));
         SNUG_ASSERT(markPoint(book, *app.parts.catalogue, rig, walk, draft, doer).has_value());
     }

@@ -137,7 +137,8 @@ void TstTaps::aReadingGoesWithItsMark()
     walk.setReading(slug, QStringLiteral("wheel 2R"), QStringLiteral("20 psi"));
     QCOMPARE(checked.size(), 1);
     QCOMPARE(checked.first().at(2).toBool(), true);
-    QVERIFY(checked.first().at(3).toString().contains(QStringLiteral("outside"))); // under the tandem's placard
+    QVERIFY(
+        checked.first().at(3).toString().contains(QStringLiteral("outside"))); // under the tandem's placard
     walk.pass(QStringLiteral("measured"));
     app.settle();
     const Mark *mark = findMark(walk.marks(), "tire-pressure");

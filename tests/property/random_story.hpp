@@ -55,10 +55,10 @@ private:
         const int roll = below(10);
         if (roll == 0)
             return;
-        const MarkState state = roll < 5 ? MarkState::Pass
-            : roll < 8                   ? MarkState::Attention
-            : roll == 8                  ? MarkState::CouldNotLook
-                                         : MarkState::NotFitted;
+        const MarkState state = roll < 5    ? MarkState::Pass
+                                : roll < 8  ? MarkState::Attention
+                                : roll == 8 ? MarkState::CouldNotLook
+                                            : MarkState::NotFitted;
         Mark &mark = m_story.mark(walk, point, state, when);
         if (point == "tread" && (state == MarkState::Pass || state == MarkState::Attention))
             mark.readings = {{"tread-depth", "wheel 1L", Dimension::Length, 1e-3 * (1 + below(8)), "mm"}};
@@ -66,22 +66,26 @@ private:
             return;
         for (const Id &id : m_findings) {
             if (m_story.find(id)->finding.point == point && below(3) != 0)
-                m_story.look(id, walk, below(6), when).extent = Extent{Dimension::Length, 1e-3 * below(30), "mm"};
+                m_story.look(id, walk, below(6), when).extent =
+                    Extent{Dimension::Length, 1e-3 * below(30), "mm"};
         }
         if (below(2) == 0)
-            m_findings.push_back(m_story.finding(walk, point, below(2) == 0 ? "crack" : "loose", 1 + below(5), when));
+            m_findings.push_back(
+                m_story.finding(walk, point, below(2) == 0 ? "crack" : "loose", 1 + below(5), when));
     }
 
     void addBetween(int i)
     {
-        static const char *const actions[] = {"replace", "reseal", "retorque", "clean", "lubricate", "adjust", "other"};
+        static const char *const actions[] = {"replace",   "reseal", "retorque", "clean",
+                                              "lubricate", "adjust", "other"};
         static const char *const kinds[] = {"hail", "flood", "wheel_fitted"};
         for (const Id &id : m_findings) {
             if (below(4) == 0)
                 m_story.mend(day(i, 100 + below(2)), actions[below(7)], {id});
         }
         if (below(2) == 0)
-            m_story.trip(day(i, 200), day(i, 200 + 60 * 24 * (1 + below(9))), kilometres(50.0 * (1 + below(40))));
+            m_story.trip(day(i, 200), day(i, 200 + 60 * 24 * (1 + below(9))),
+                         kilometres(50.0 * (1 + below(40))));
         if (below(5) == 0)
             m_story.happening(day(i, 150), kinds[below(3)]);
     }

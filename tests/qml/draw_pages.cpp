@@ -37,7 +37,8 @@ int main(int argc, char *argv[])
     }
     QTranslator translator;
     const QString catalogue = QStringLiteral("snugwalk_%1").arg(words[4]);
-    if (translator.load(catalogue, QStringLiteral(":/i18n")) || translator.load(catalogue, app.applicationDirPath()))
+    if (translator.load(catalogue, QStringLiteral(":/i18n")) ||
+        translator.load(catalogue, app.applicationDirPath()))
         QCoreApplication::installTranslator(&translator);
 
     snugwalk::RowsModel::registerType();
@@ -56,8 +57,8 @@ int main(int argc, char *argv[])
     session->setProperty("textScale", words[5].toDouble());
     QQmlComponent maker(&engine);
     maker.setData("import Snugwalk.App\nMain {}", {});
-    auto *window = qobject_cast<QQuickWindow *>(maker.createWithInitialProperties(
-        {{QStringLiteral("session"), QVariant::fromValue(session)}}));
+    auto *window = qobject_cast<QQuickWindow *>(
+        maker.createWithInitialProperties({{QStringLiteral("session"), QVariant::fromValue(session)}}));
     if (window == nullptr) {
         QTextStream(stderr) << maker.errorString();
         return 1;

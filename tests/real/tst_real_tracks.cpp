@@ -50,8 +50,8 @@ std::vector<Recording> recordings()
     for (std::string line; std::getline(list, line);) {
         const auto cells = split(line, '\t');
         REQUIRE(cells.size() == 5);
-        found.push_back({folder / cells[0], std::string(cells[1]) + " " + std::string(cells[2]) + ", "
-                             + std::string(cells[3]) + ", " + std::string(cells[4])});
+        found.push_back({folder / cells[0], std::string(cells[1]) + " " + std::string(cells[2]) + ", " +
+                                                std::string(cells[3]) + ", " + std::string(cells[4])});
     }
     return found;
 }
@@ -82,11 +82,13 @@ double geodLength(const std::vector<GeoPoint> &points)
             out << '\n';
         }
     }
-    const std::string command = std::string(SNUGWALK_GEOD) + " -I +ellps=WGS84 -F %.9f '" + steps.string() + "'";
+    const std::string command =
+        std::string(SNUGWALK_GEOD) + " -I +ellps=WGS84 -F %.9f '" + steps.string() + "'";
     const std::unique_ptr<FILE, int (*)(FILE *)> pipe(::popen(command.c_str(), "r"), ::pclose);
     double sum = 0.0;
     std::size_t lines = 0;
-    for (std::array<char, 512> line{}; std::fgets(line.data(), static_cast<int>(line.size()), pipe.get()) != nullptr; ++lines)
+    for (std::array<char, 512> line{};
+         std::fgets(line.data(), static_cast<int>(line.size()), pipe.get()) != nullptr; ++lines)
         sum += parseDouble(trim(split(trim(line.data()), '\t').back())).value_or(NAN);
     REQUIRE(lines + 1 == std::max<std::size_t>(1, points.size()));
     return sum;
@@ -97,10 +99,7 @@ struct Seen {
 };
 
 // Their reader takes old dates for a later round of the system's week counter, 1024 weeks on.
-Instant withinRound(Instant time)
-{
-    return Instant(time.time_since_epoch() % std::chrono::weeks(1024));
-}
+Instant withinRound(Instant time) { return Instant(time.time_since_epoch() % std::chrono::weeks(1024)); }
 
 // The package's own reading of the log: a JSON line for each fix, by time.
 std::multimap<Instant, Seen> reportedFixes(const fs::path &path)
@@ -133,10 +132,11 @@ TEST_CASE("lengths agree with PROJ within 0.1 % over the same points")
         const auto points = measuredPoints(track.fixes);
         const double ours = summary.length.si();
         const double theirs = geodLength(points);
-        std::printf("%s\n    %lld of %lld fixes, %zu points, %s m by us, %s m by geod, %d gaps (%s m), %zu stops",
-                    recording.label.c_str(), summary.fixesKept, summary.fixesRead, points.size(),
-                    fixed(ours, 3).c_str(), fixed(theirs, 3).c_str(), summary.gaps,
-                    fixed(summary.inferred.si(), 1).c_str(), summary.stops.size());
+        std::printf(
+            "%s\n    %lld of %lld fixes, %zu points, %s m by us, %s m by geod, %d gaps (%s m), %zu stops",
+            recording.label.c_str(), summary.fixesKept, summary.fixesRead, points.size(),
+            fixed(ours, 3).c_str(), fixed(theirs, 3).c_str(), summary.gaps,
+            fixed(summary.inferred.si(), 1).c_str(), summary.stops.size());
         for (const Drop &drop : summary.drops)
             std::printf(", %s %lld", drop.reason.c_str(), drop.count);
         std::printf("\n");
@@ -169,8 +169,8 @@ TEST_CASE("positions agree with the package's own reader")
             CHECK(nearest < 1e-4); // a receiver may say two places in one second, some metres apart
             same += nearest < 1e-7 ? 1 : 0;
         }
-        std::printf("%s: %zu fixes compared, %zu the same, %zu reported\n", recording.label.c_str(), here, same,
-                    reported.size());
+        std::printf("%s: %zu fixes compared, %zu the same, %zu reported\n", recording.label.c_str(), here,
+                    same, reported.size());
         CHECK(here > 0);
         CHECK(10 * same >= 9 * here);
         compared += here;

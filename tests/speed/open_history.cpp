@@ -62,7 +62,8 @@ void measureOnce(const std::string &file, const LogbookOptions &options, LocalTi
     }));
     SNUG_ASSERT(history.walks.size() >= 8);
     RigHistory copy = history;
-    t.standing.push_back(milliseconds([&] { SNUG_ASSERT(!standingOf(productCatalogue(), std::move(copy), now).bands.empty()); }));
+    t.standing.push_back(milliseconds(
+        [&] { SNUG_ASSERT(!standingOf(productCatalogue(), std::move(copy), now).bands.empty()); }));
     t.compare.push_back(milliseconds([&] {
         const WalkPair pair = lastTwo(history).value();
         SNUG_ASSERT(!compareWalks(productCatalogue(), history, pair.then, pair.now).points.empty());
@@ -74,7 +75,8 @@ void measureOnce(const std::string &file, const LogbookOptions &options, LocalTi
 int main(int argc, char **argv)
 {
     SNUG_ASSERT(argc == 2);
-    const auto folder = std::filesystem::temp_directory_path() / ("snugwalk-speed-" + RandomIds().next().shortText());
+    const auto folder =
+        std::filesystem::temp_directory_path() / ("snugwalk-speed-" + RandomIds().next().shortText());
     std::filesystem::create_directories(folder);
     const std::string file = (folder / "demo.snugwalk").string();
     SNUG_ASSERT(loadDemo(file, argv[1], PlainCodec()).has_value());
@@ -87,9 +89,12 @@ int main(int argc, char **argv)
         measureOnce(file, options, now, t);
     const double bare = median(t.bare);
     std::printf("bare read of all rows        %8.2f ms\n", bare);
-    std::printf("open and load the history    %8.2f ms  ratio %.2f\n", median(t.history), median(t.history) / bare);
-    std::printf("due bands, concern, state    %8.2f ms  ratio %.2f\n", median(t.standing), median(t.standing) / bare);
-    std::printf("compare the last two walks   %8.2f ms  ratio %.2f\n", median(t.compare), median(t.compare) / bare);
+    std::printf("open and load the history    %8.2f ms  ratio %.2f\n", median(t.history),
+                median(t.history) / bare);
+    std::printf("due bands, concern, state    %8.2f ms  ratio %.2f\n", median(t.standing),
+                median(t.standing) / bare);
+    std::printf("compare the last two walks   %8.2f ms  ratio %.2f\n", median(t.compare),
+                median(t.compare) / bare);
     std::filesystem::remove_all(folder);
     return 0;
 }

@@ -17,7 +17,8 @@ constexpr unsigned histories = 2000;
 
 Comparison lastTwo(RandomStory &random, const RigHistory &history)
 {
-    return compareWalks(smallCatalogue(), history, random.walks()[random.walks().size() - 2], random.walks().back());
+    return compareWalks(smallCatalogue(), history, random.walks()[random.walks().size() - 2],
+                        random.walks().back());
 }
 
 } // namespace
@@ -57,7 +58,8 @@ TEST_CASE("a point not looked at now is told so, and no finding hides")
             const auto asked = std::any_of(c.points.begin(), c.points.end(),
                                            [&](const PointChange &p) { return p.point == f.finding.point; });
             // open at the end of the later walk, which nothing followed but mends
-            const bool mended = std::any_of(f.mends.begin(), f.mends.end(), [&](const Mend &) { return true; });
+            const bool mended =
+                std::any_of(f.mends.begin(), f.mends.end(), [&](const Mend &) { return true; });
             if (asked && !mended && statusOf(f) == FindingStatus::Open) {
                 REQUIRE(listed.count(f.finding.id) == 1);
                 ++open;
@@ -75,7 +77,8 @@ TEST_CASE("a walk against itself: nothing new, worse, better, mended or gone")
         const Id walk = random.walks().back();
         const Comparison c = compareWalks(smallCatalogue(), random.history(), walk, walk);
         CAPTURE(seed);
-        for (const Change change : {Change::New, Change::Worse, Change::Better, Change::Mended, Change::FirstLook})
+        for (const Change change :
+             {Change::New, Change::Worse, Change::Better, Change::Mended, Change::FirstLook})
             REQUIRE(c.pointCounts.of(change) == 0);
         for (const Change change : {Change::New, Change::Worse, Change::Better, Change::Mended, Change::Gone})
             REQUIRE(c.findingCounts.of(change) == 0);

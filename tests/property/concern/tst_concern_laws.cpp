@@ -71,8 +71,10 @@ TEST_CASE("mending a finding raises no concern and no count of holds")
         const RigState before = stateOfAll(random.history(), now);
         if (before.open.empty())
             continue;
-        const OpenFinding &chosen = before.open[static_cast<std::size_t>(random.below(static_cast<int>(before.open.size())))];
-        const char *const actions[] = {"replace", "reseal", "retorque", "clean", "lubricate", "adjust", "other"};
+        const OpenFinding &chosen =
+            before.open[static_cast<std::size_t>(random.below(static_cast<int>(before.open.size())))];
+        const char *const actions[] = {"replace",   "reseal", "retorque", "clean",
+                                       "lubricate", "adjust", "other"};
         LocalTime justNow = now;
         justNow.instant -= std::chrono::minutes(1);
         random.story().mend(justNow, actions[random.below(7)], {chosen.id});
@@ -132,9 +134,8 @@ TEST_CASE("a missing look never counts as a pass; numbers stay in their range")
             REQUIRE(f.concern.high <= 100.0);
             REQUIRE((f.concern.call == Call::Hold) == !f.concern.holds.empty());
         }
-        const auto loose = std::count_if(state.holds.begin(), state.holds.end(), [](const StateHold &h) {
-            return h.finding.isNull();
-        });
+        const auto loose = std::count_if(state.holds.begin(), state.holds.end(),
+                                         [](const StateHold &h) { return h.finding.isNull(); });
         REQUIRE(state.hold >= static_cast<int>(loose));
         REQUIRE(state.forbids.empty() == state.holds.empty());
     }

@@ -17,9 +17,9 @@ TEST_CASE("table rows, geopotential metres")
     const struct {
         double metres, pascals, halfDigit;
     } rows[] = {
-        {0, 101325, 0.05},    {500, 95460.8, 0.05},   {1000, 89874.6, 0.05},  {1500, 84556.0, 0.05},
-        {2000, 79495.2, 0.05}, {2500, 74682.5, 0.05}, {3000, 70108.5, 0.05},  {4000, 61640.2, 0.05},
-        {5000, 54019.9, 0.05}, {8000, 35599.8, 0.05}, {10000, 26436.3, 0.05}, {11000, 22632.1, 0.05},
+        {0, 101325, 0.05},      {500, 95460.8, 0.05},  {1000, 89874.6, 0.05},  {1500, 84556.0, 0.05},
+        {2000, 79495.2, 0.05},  {2500, 74682.5, 0.05}, {3000, 70108.5, 0.05},  {4000, 61640.2, 0.05},
+        {5000, 54019.9, 0.05},  {8000, 35599.8, 0.05}, {10000, 26436.3, 0.05}, {11000, 22632.1, 0.05},
         {-500, 107477.5, 0.05},
     };
     for (const auto &row : rows) {
@@ -49,6 +49,8 @@ TEST_CASE("geometric 1,000 m is 999.84 m geopotential: 89876 Pa in the geometric
 TEST_CASE("a gauge with a sealed reference reads high by the missing air: 2.5958 psi at a mile")
 {
     const double sea = standardAir(metres(0)).value().si();
-    CHECK((sea - standardAir(metres(1609.344)).value().si()) / pascalsPerPsi == doctest::Approx(2.5958).epsilon(2e-5));
-    CHECK((sea - standardAir(metres(3000)).value().si()) / pascalsPerPsi == doctest::Approx(4.5276).epsilon(2e-5));
+    CHECK((sea - standardAir(metres(1609.344)).value().si()) / pascalsPerPsi ==
+          doctest::Approx(2.5958).epsilon(2e-5));
+    CHECK((sea - standardAir(metres(3000)).value().si()) / pascalsPerPsi ==
+          doctest::Approx(4.5276).epsilon(2e-5));
 }

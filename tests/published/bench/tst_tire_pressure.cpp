@@ -49,7 +49,8 @@ TEST_CASE("per 10 degF from 20 degC: 1.23, 1.51 and 1.79 psi at 50, 65 and 80 ps
     } rows[] = {{50, 1.23, 0.005}, {65, 1.51, 0.005}, {80, 1.79, 0.005}};
     for (const auto &row : rows) {
         const TirePlace warmer{celsius(20) + TemperatureDifference::fromSi(10.0 / 1.8), {}};
-        const double rise = inPsi(pressureElsewhere(psi(row.start), {celsius(20), {}}, warmer).value()) - row.start;
+        const double rise =
+            inPsi(pressureElsewhere(psi(row.start), {celsius(20), {}}, warmer).value()) - row.start;
         CAPTURE(row.start);
         CHECK(std::abs(rise - row.rise) <= row.tolerance);
     }

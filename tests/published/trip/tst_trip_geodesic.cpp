@@ -33,10 +33,7 @@ constexpr Row rows[] = {
     {"across the pole", 89.9999, 0, 89.9999, 180, 22.338795913, 0, 1e-9},
 };
 
-GeoPoint at(double latitude, double longitude)
-{
-    return {latitude, longitude, std::nullopt, std::nullopt};
-}
+GeoPoint at(double latitude, double longitude) { return {latitude, longitude, std::nullopt, std::nullopt}; }
 
 } // namespace
 
@@ -77,14 +74,16 @@ TEST_CASE("the plane for short steps keeps the published accuracy")
     struct Bound {
         double metres, relative;
     };
-    for (const auto &[metres, relative] : {Bound{10, 1e-9}, Bound{100, 1e-10}, Bound{1000, 6e-9}, Bound{9900, 6e-7}}) {
+    for (const auto &[metres, relative] :
+         {Bound{10, 1e-9}, Bound{100, 1e-10}, Bound{1000, 6e-9}, Bound{9900, 6e-7}}) {
         double worst = 0.0;
         for (int i = 0; i < 3000; ++i) {
             const double lat = latitude(rng);
             const double angle = turn(rng);
             const GeoPoint a = at(lat, 100.0);
-            const GeoPoint b = at(lat + metres * std::cos(angle) / 111200.0,
-                                  100.0 + metres * std::sin(angle) / (111200.0 * std::cos(lat * 0.017453292519943295)));
+            const GeoPoint b =
+                at(lat + metres * std::cos(angle) / 111200.0,
+                   100.0 + metres * std::sin(angle) / (111200.0 * std::cos(lat * 0.017453292519943295)));
             const double exact = distanceBetween(a, b).si();
             worst = std::max(worst, std::abs(stepBetween(a, b).si() - exact) / exact);
         }

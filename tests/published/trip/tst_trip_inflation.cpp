@@ -20,7 +20,10 @@ class Noise {
 public:
     GeoPoint around(double east, double north)
     {
-        return {45.0 + (north + m_normal(m_rng)) / 111131.7746, 7.0 + (east + m_normal(m_rng)) / 78846.8351, {}, {}};
+        return {45.0 + (north + m_normal(m_rng)) / 111131.7746,
+                7.0 + (east + m_normal(m_rng)) / 78846.8351,
+                {},
+                {}};
     }
 
 private:

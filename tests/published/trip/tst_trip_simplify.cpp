@@ -22,14 +22,16 @@ GeoPoint metresFromOrigin(double east, double north)
 
 std::vector<GeoPoint> line(double scale)
 {
-    const double xy[][2] = {{0, 0}, {1, .1}, {2, -.1}, {3, 5}, {4, 6}, {5, 7}, {6, 8.1}, {7, 9}, {8, 9}, {9, 9}};
+    const double xy[][2] = {{0, 0}, {1, .1},  {2, -.1}, {3, 5}, {4, 6},
+                            {5, 7}, {6, 8.1}, {7, 9},   {8, 9}, {9, 9}};
     std::vector<GeoPoint> points;
     for (const auto &[x, y] : xy)
         points.push_back(metresFromOrigin(x * scale, y * scale));
     return points;
 }
 
-std::vector<std::size_t> keptIndices(const std::vector<GeoPoint> &points, double tolerance, std::size_t atMost = 500)
+std::vector<std::size_t> keptIndices(const std::vector<GeoPoint> &points, double tolerance,
+                                     std::size_t atMost = 500)
 {
     std::vector<std::size_t> indices;
     std::size_t next = 0;
@@ -66,8 +68,8 @@ TEST_CASE("a limit keeps the ends and the widest deviations")
 
 TEST_CASE("a loop, doubles, one point and the antimeridian")
 {
-    const std::vector<GeoPoint> loop{metresFromOrigin(0, 0), metresFromOrigin(50, 0), metresFromOrigin(50, 50),
-                                     metresFromOrigin(0, 0)};
+    const std::vector<GeoPoint> loop{metresFromOrigin(0, 0), metresFromOrigin(50, 0),
+                                     metresFromOrigin(50, 50), metresFromOrigin(0, 0)};
     CHECK(keptIndices(loop, 10.0) == Indices{0, 1, 2, 3});
     const std::vector<GeoPoint> doubles(5, metresFromOrigin(3, 4));
     CHECK(simplify(doubles, metres(1), 500).size() == 2);

@@ -102,6 +102,6 @@ TEST_CASE("a warm reading is never a pass, only not low")
     CHECK(judge(psi(64.9), false, psi(65), psi(80)) == PressureCall::Low);
     CHECK(judge(psi(81), false, psi(65), psi(80)) == PressureCall::OverMaximum);
     CHECK(judge(psi(81), false, psi(65), std::nullopt) == PressureCall::AtLeastPlacard);
-    CHECK(judge(Pressure::fromSi(std::numeric_limits<double>::quiet_NaN()), false, psi(65), psi(80))
-          == PressureCall::Low);
+    CHECK(judge(Pressure::fromSi(std::numeric_limits<double>::quiet_NaN()), false, psi(65), psi(80)) ==
+          PressureCall::Low);
 }

@@ -53,8 +53,11 @@ Photo photo(Story &story, Id look, LocalTime added)
 
 TEST_CASE("grade decides first")
 {
-    for (const auto &[grade, change] : {std::pair{1, Change::Better}, {2, Change::Better}, {3, Change::Same},
-                                        {4, Change::Worse}, {5, Change::Worse}}) {
+    for (const auto &[grade, change] : {std::pair{1, Change::Better},
+                                        {2, Change::Better},
+                                        {3, Change::Same},
+                                        {4, Change::Worse},
+                                        {5, Change::Worse}}) {
         Two two;
         two.story.look(two.finding, two.now, grade, at("2026-03-01"));
         CHECK(two.only().change == change);
@@ -78,7 +81,7 @@ TEST_CASE("extent decides when the grade is equal, beyond 1 mm or a tenth")
     CHECK(change(length(100), length(112)) == Change::Worse);
     CHECK(change(count(2), count(3)) == Change::Worse);
     CHECK(change(count(2), count(2)) == Change::Same);
-    CHECK(change(length(5), count(50)) == Change::Same); // nothing to compare
+    CHECK(change(length(5), count(50)) == Change::Same);       // nothing to compare
     CHECK(change(length(5), length(50), 2) == Change::Better); // the grade comes first
 }
 

@@ -20,7 +20,10 @@ struct Two {
     Story story;
     Id then;
     Id now;
-    Two() : then(story.walk(at("2026-01-01"), "full_round", {"seam"})), now(story.walk(at("2026-03-01"), "full_round", {"seam"})) {}
+    Two()
+        : then(story.walk(at("2026-01-01"), "full_round", {"seam"})),
+          now(story.walk(at("2026-03-01"), "full_round", {"seam"}))
+    {}
 
     void marks(MarkState before, MarkState after)
     {
@@ -29,7 +32,10 @@ struct Two {
         if (after != notLooked)
             story.mark(now, "seam", after, at("2026-03-01", 10));
     }
-    [[nodiscard]] Comparison all() const { return compareWalks(smallCatalogue(), story.history(), then, now); }
+    [[nodiscard]] Comparison all() const
+    {
+        return compareWalks(smallCatalogue(), story.history(), then, now);
+    }
     [[nodiscard]] PointChange seam() const
     {
         const Comparison c = all();

@@ -15,7 +15,10 @@ Reading tread(double mm, const std::string &unit = "mm", const std::string &plac
     return {"tread-depth", place, Dimension::Length, mm * 1e-3, unit};
 }
 
-ReadingChange treadChange(double then, double now) { return compareReading(tread(then), tread(now), 1.6e-3, {}); }
+ReadingChange treadChange(double then, double now)
+{
+    return compareReading(tread(then), tread(now), 1.6e-3, {});
+}
 
 } // namespace
 

@@ -19,11 +19,13 @@ std::vector<HoldHit> hits(const std::string &point, std::vector<Reading> reading
 {
     Story story;
     story.rig() = std::move(rig);
-    story.mark(story.walk(at("2026-01-01")), point, MarkState::Pass, at("2026-01-01")).readings = std::move(readings);
+    story.mark(story.walk(at("2026-01-01")), point, MarkState::Pass, at("2026-01-01")).readings =
+        std::move(readings);
     return holdsByReading(*realCatalogue().find(point), story.history(), at("2026-01-02"));
 }
 
-std::vector<HoldHit> nose(double kg, std::optional<double> grossKg, Practice practice, std::optional<double> ratedKg)
+std::vector<HoldHit> nose(double kg, std::optional<double> grossKg, Practice practice,
+                          std::optional<double> ratedKg)
 {
     Story story;
     story.rig().practice = practice;
@@ -53,7 +55,8 @@ TEST_CASE("tread under 1.6 mm, the wheel named")
 
 TEST_CASE("a flat tire")
 {
-    CHECK(hits("tire-pressure", {reading("cold-pressure", "wheel 1L", Dimension::Pressure, 0.0)}).size() == 1);
+    CHECK(hits("tire-pressure", {reading("cold-pressure", "wheel 1L", Dimension::Pressure, 0.0)}).size() ==
+          1);
     CHECK(hits("tire-pressure", {reading("cold-pressure", "wheel 1L", Dimension::Pressure, 3e5)}).empty());
 }
 
@@ -63,7 +66,8 @@ TEST_CASE("hubs: over 93 degC, or over 77 and 14 above the hottest mate")
         const auto hub = [](const char *place, double degC) {
             return reading("hub-temperature", place, Dimension::Temperature, celsius(degC).si());
         };
-        return hits("hub-temperature", {hub("wheel 1L", a), hub("wheel 1R", b), hub("wheel 2L", c), hub("wheel 2R", d)});
+        return hits("hub-temperature",
+                    {hub("wheel 1L", a), hub("wheel 1R", b), hub("wheel 2L", c), hub("wheel 2R", d)});
     };
     CHECK(hubs(44, 48, 43, 66).empty()); // 18 above its mates, but not hot: told, not held
     CHECK(hubs(60, 62, 61, 78).size() == 1);
@@ -75,9 +79,12 @@ TEST_CASE("hubs: over 93 degC, or over 77 and 14 above the hottest mate")
 
 TEST_CASE("linings, breakaway time, jaws and skin voltage")
 {
-    CHECK(hits("brake-linings", {reading("lining-thickness", "wheel 1L", Dimension::Length, 1.5e-3)}).front().number == 5);
+    CHECK(hits("brake-linings", {reading("lining-thickness", "wheel 1L", Dimension::Length, 1.5e-3)})
+              .front()
+              .number == 5);
     CHECK(hits("fifth-wheel-head", {reading("head-play", "", Dimension::Length, 13e-3)}).front().number == 7);
-    CHECK(hits("live-skin-check", {reading("skin-voltage", "", Dimension::Voltage, 3.0)}).front().forbids == "plug");
+    CHECK(hits("live-skin-check", {reading("skin-voltage", "", Dimension::Voltage, 3.0)}).front().forbids ==
+          "plug");
     CHECK(hits("live-skin-check", {reading("skin-voltage", "", Dimension::Voltage, 1.0)}).empty());
 }
 
@@ -87,7 +94,8 @@ TEST_CASE("the breakaway holds for 15 minutes, in the unit that the catalogue re
     REQUIRE(spec != nullptr);
     REQUIRE(spec->lowSi.has_value());
     CHECK(hits("breakaway-battery", {reading(spec->slug, "", spec->dimension, *spec->lowSi)}).empty());
-    CHECK(hits("breakaway-battery", {reading(spec->slug, "", spec->dimension, *spec->lowSi * 0.9)}).size() == 1);
+    CHECK(hits("breakaway-battery", {reading(spec->slug, "", spec->dimension, *spec->lowSi * 0.9)}).size() ==
+          1);
 }
 
 TEST_CASE("loads against the plates")
@@ -95,11 +103,13 @@ TEST_CASE("loads against the plates")
     Rig rig;
     rig.ratings.gross = kilograms(3000);
     rig.ratings.axle = {kilograms(1500), kilograms(1400)};
-    CHECK(hits("gross-weight", {reading("gross-weight", "", Dimension::Mass, 3001)}, rig).front().number == 2);
+    CHECK(hits("gross-weight", {reading("gross-weight", "", Dimension::Mass, 3001)}, rig).front().number ==
+          2);
     CHECK(hits("gross-weight", {reading("gross-weight", "", Dimension::Mass, 3000)}, rig).empty());
     CHECK(hits("axle-loads", {reading("axle-load", "axle 2", Dimension::Mass, 1450)}, rig).size() == 1);
     CHECK(hits("axle-loads", {reading("axle-load", "axle 1", Dimension::Mass, 1450)}, rig).empty());
-    CHECK(hits("axle-loads", {reading("axle-load", "", Dimension::Mass, 1450)}, rig).empty()); // which of the two?
+    CHECK(hits("axle-loads", {reading("axle-load", "", Dimension::Mass, 1450)}, rig)
+              .empty()); // which of the two?
 }
 
 TEST_CASE("nose weight over the rating, or under the practice's low end of a weighed rig")
@@ -111,7 +121,7 @@ TEST_CASE("nose weight over the rating, or under the practice's low end of a wei
     CHECK(nose(205, 3000.0, Practice::AustraliaNewZealand, 290.0).size() == 1);
     CHECK(nose(55, 1300.0, Practice::Europe, 100.0).empty()); // 4 %: 52
     CHECK(nose(50, 1300.0, Practice::Europe, 100.0).size() == 1);
-    CHECK(nose(24, std::nullopt, Practice::Europe, 100.0).size() == 1); // 25 kg whatever the rig weighs
+    CHECK(nose(24, std::nullopt, Practice::Europe, 100.0).size() == 1);   // 25 kg whatever the rig weighs
     CHECK(nose(50, std::nullopt, Practice::NorthAmerica, 290.0).empty()); // not weighed is no hold
 }
 

@@ -30,9 +30,10 @@ inline const Catalogue &realCatalogue()
 {
     static const Catalogue loaded = [] {
         std::vector<std::string> zones;
-        for (const char *zone : {"alarms-and-exits", "brakes", "fitted-extras", "gas", "hitch", "inside",
-                                 "latches-and-doors", "lights-and-electrics", "lubrication", "motor-base", "roof",
-                                 "tires-and-wheels", "underbody", "walls-and-seals", "water", "weights"})
+        for (const char *zone :
+             {"alarms-and-exits", "brakes", "fitted-extras", "gas", "hitch", "inside", "latches-and-doors",
+              "lights-and-electrics", "lubrication", "motor-base", "roof", "tires-and-wheels", "underbody",
+              "walls-and-seals", "water", "weights"})
             zones.push_back(fileText("core/catalogue/data/points/" + std::string(zone) + ".json"));
         return Catalogue::load({zones.begin(), zones.end()}, fileText("core/catalogue/data/sets.json"),
                                fileText("core/catalogue/data/sources.json"))
@@ -45,24 +46,27 @@ inline const Catalogue &realCatalogue()
 inline const Catalogue &smallCatalogue()
 {
     static const auto point = [](std::string slug, std::string consequence, std::string rest) {
-        return R"({"slug":")" + slug + R"(","stand":"nose","consequence":[")" + consequence
-            + R"("],"source":{"tag":"CP","keys":["CP"]},)" + rest + "}";
+        return R"({"slug":")" + slug + R"(","stand":"nose","consequence":[")" + consequence +
+               R"("],"source":{"tag":"CP","keys":["CP"]},)" + rest + "}";
     };
     static const Catalogue loaded = [] {
-        const std::string points = R"({"zone":"test","points":[)"
-            + point("seam", "W", R"("interval":{"months":3,"uses":["hail"]})") + ","
-            + point("grease", "T", R"("interval":{"months":12,"miles":6000})") + ","
-            + point("shine", "K", R"("interval":{"months":1})") + ","
-            + point("latch", "C", R"("interval":{"months":6})") + ","
-            + point("lap", "T", R"("hold":11,"forbids":"move","interval":{"uses":["every_move"]})") + ","
-            + point("nut", "T", R"("hold":3,"forbids":"move","interval":{"months":3,"uses":["wheel_fitted"]})") + ","
-            + point("frame", "T", R"("hold":8,"forbids":"move","interval":{"months":6,"uses":["flood"]})") + ","
-            + point("frost", "W", R"("interval":{"uses":["before_frost"]})") + ","
-            + point("tread", "T",
-                    R"("hold":1,"forbids":"move","interval":{"months":3},"readings":[{"slug":"tread-depth",)"
-                    R"("quantity":"length","unit":"mm","low":1.6,"set_by":"published","source":"570.62"}])")
-            + "," + point("zero", "W", R"("interval":{"months":0,"miles":0})") + ","
-            + point("road", "W", R"("interval":{"miles":1000})") + "]}";
+        const std::string points =
+            R"({"zone":"test","points":[)" +
+            point("seam", "W", R"("interval":{"months":3,"uses":["hail"]})") + "," +
+            point("grease", "T", R"("interval":{"months":12,"miles":6000})") + "," +
+            point("shine", "K", R"("interval":{"months":1})") + "," +
+            point("latch", "C", R"("interval":{"months":6})") + "," +
+            point("lap", "T", R"("hold":11,"forbids":"move","interval":{"uses":["every_move"]})") + "," +
+            point("nut", "T",
+                  R"("hold":3,"forbids":"move","interval":{"months":3,"uses":["wheel_fitted"]})") +
+            "," +
+            point("frame", "T", R"("hold":8,"forbids":"move","interval":{"months":6,"uses":["flood"]})") +
+            "," + point("frost", "W", R"("interval":{"uses":["before_frost"]})") + "," +
+            point("tread", "T",
+                  R"("hold":1,"forbids":"move","interval":{"months":3},"readings":[{"slug":"tread-depth",)"
+                  R"("quantity":"length","unit":"mm","low":1.6,"set_by":"published","source":"570.62"}])") +
+            "," + point("zero", "W", R"("interval":{"months":0,"miles":0})") + "," +
+            point("road", "W", R"("interval":{"miles":1000})") + "]}";
         const std::string sets =
             R"({"kinds":[{"slug":"full_round","all":true},{"slug":"before_road","sets":["every_move"]}],)"
             R"("sets":{"every_move":[{"line":"lap","points":["lap"]}]},"routes":{"lap":["nose"]},)"
@@ -135,7 +139,8 @@ public:
         f.looks.push_back(look);
         return f.looks.back();
     }
-    void mend(LocalTime when, const std::string &action, std::vector<Id> findings, std::vector<std::string> points = {})
+    void mend(LocalTime when, const std::string &action, std::vector<Id> findings,
+              std::vector<std::string> points = {})
     {
         Mend mend;
         mend.id = nextId();

@@ -24,7 +24,8 @@ DueBand bandOf(const Story &story, std::string_view point, LocalTime now)
 
 bool hasReason(const DueBand &band, std::string_view slug)
 {
-    return std::any_of(band.reasons.begin(), band.reasons.end(), [&](const Reason &r) { return r.slug == slug; });
+    return std::any_of(band.reasons.begin(), band.reasons.end(),
+                       [&](const Reason &r) { return r.slug == slug; });
 }
 
 Story passedOn(std::string_view date, const std::string &point)
@@ -105,7 +106,8 @@ TEST_CASE("distance used up says when and is counted down")
 
 TEST_CASE("distance ahead widens into a band, cut off by the months")
 {
-    const Story story = passedOn("2026-01-01", "grease"); // 12 months or 6,000 mi; 10,000 km a year by default
+    const Story story =
+        passedOn("2026-01-01", "grease"); // 12 months or 6,000 mi; 10,000 km a year by default
     const DueBand band = bandOf(story, "grease", at("2026-01-01"));
     // 9,656 km at twice 10,000 km a year: 176 days; at the median 353; the months say 365
     CHECK(band.early == day("2026-06-26"));
@@ -151,7 +153,8 @@ TEST_CASE("points of each move carry no date; points of an event alone are not l
     CHECK(lap.rule == "every_move");
     CHECK(lap.everyMove);
     CHECK_FALSE(lap.likely);
-    const auto bands = dueBands(smallCatalogue(), passedOn("2026-01-01", "frost").history(), at("2026-02-01"));
+    const auto bands =
+        dueBands(smallCatalogue(), passedOn("2026-01-01", "frost").history(), at("2026-02-01"));
     CHECK(findBand(bands, "frost") == nullptr);
 }
 

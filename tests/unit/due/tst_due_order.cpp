@@ -24,8 +24,8 @@ TEST_CASE("past due comes first, the worst consequence before the oldest date")
     for (const DueBand &band : bands)
         order.push_back(band.point);
     // then what was never looked at, by severity and slug; then later dates; at last no date
-    CHECK(order == std::vector<std::string>{"frame", "seam", "latch", "tread", "frost", "grease", "road", "zero",
-                                            "shine", "nut", "lap"});
+    CHECK(order == std::vector<std::string>{"frame", "seam", "latch", "tread", "frost", "grease", "road",
+                                            "zero", "shine", "nut", "lap"});
 }
 
 TEST_CASE("shuffled histories give the same bands")

@@ -19,7 +19,8 @@ Story summers()
     Story story;
     for (const char *year : {"2024", "2025"}) {
         for (const char *month : {"-06-10", "-07-10", "-08-10"})
-            story.trip(at(std::string(year) + month), at(std::string(year) + month, 60 * 48), kilometres(500));
+            story.trip(at(std::string(year) + month), at(std::string(year) + month, 60 * 48),
+                       kilometres(500));
     }
     return story;
 }
@@ -33,8 +34,8 @@ TEST_CASE("a trip under way counts by its share of time")
     const RigHistory history = story.history();
     CHECK(distanceSince(history, at("2025-12-01").instant).si() == doctest::Approx(400e3));
     CHECK(distanceSince(history, at("2026-01-02").instant).si() == doctest::Approx(300e3));
-    CHECK(distanceBetween(history, at("2026-01-02").instant, at("2026-01-03").instant).si()
-          == doctest::Approx(100e3));
+    CHECK(distanceBetween(history, at("2026-01-02").instant, at("2026-01-03").instant).si() ==
+          doctest::Approx(100e3));
     CHECK(distanceSince(history, at("2026-02-01").instant) == Distance());
 }
 
@@ -55,8 +56,8 @@ TEST_CASE("splitting a trip in two files changes nothing")
     split.trip(at("2026-01-03"), at("2026-01-05"), kilometres(200));
     split.trip(at("2026-01-01"), at("2026-01-03"), kilometres(200));
     for (const char *date : {"2025-12-31", "2026-01-02", "2026-01-04"})
-        CHECK(distanceSince(whole.history(), at(date).instant).si()
-              == doctest::Approx(distanceSince(split.history(), at(date).instant).si()));
+        CHECK(distanceSince(whole.history(), at(date).instant).si() ==
+              doctest::Approx(distanceSince(split.history(), at(date).instant).si()));
 }
 
 TEST_CASE("nothing known: 10,000 km a year, known within a factor of two")

@@ -44,11 +44,12 @@ TEST_CASE("takes timed points of all segments and counts the others")
 
 TEST_CASE("GPX 1.0 is read alike, with its speed and its prefix")
 {
-    const auto track = parseGpx("<g:gpx version='1.0' xmlns:g='http://www.topografix.com/GPX/1/0'><g:name>old</g:name>"
-                                "<g:trk><g:trkseg><g:trkpt lat='-33.5' lon='+151.25'><g:ele>12</g:ele>"
-                                "<g:time>2003-05-24T17:09:04Z</g:time><g:speed>3.5</g:speed></g:trkpt>"
-                                "<trkpt lat='1' lon='1'><time>2003-05-24T17:09:05Z</time></trkpt>"
-                                "</g:trkseg></g:trk></g:gpx>");
+    const auto track =
+        parseGpx("<g:gpx version='1.0' xmlns:g='http://www.topografix.com/GPX/1/0'><g:name>old</g:name>"
+                 "<g:trk><g:trkseg><g:trkpt lat='-33.5' lon='+151.25'><g:ele>12</g:ele>"
+                 "<g:time>2003-05-24T17:09:04Z</g:time><g:speed>3.5</g:speed></g:trkpt>"
+                 "<trkpt lat='1' lon='1'><time>2003-05-24T17:09:05Z</time></trkpt>"
+                 "</g:trkseg></g:trk></g:gpx>");
     REQUIRE(track);
     CHECK(track->name == "old");
     REQUIRE(track->fixes.size() == 1);
@@ -60,10 +61,11 @@ TEST_CASE("GPX 1.0 is read alike, with its speed and its prefix")
 
 TEST_CASE("segments written newest first are turned round and sorted")
 {
-    const auto track = parseGpx(gpx("<trk><trkseg>" + point("45", "7", "2026-05-01T10:00:20Z")
-                                    + point("45.001", "7", "2026-05-01T10:00:10Z") + "</trkseg></trk><trk><trkseg/><trkseg>"
-                                    + point("45.002", "7", "2026-05-01T09:00:00Z")
-                                    + point("45.003", "7", "2026-05-01T09:00:10Z") + "</trkseg></trk>"));
+    const auto track =
+        parseGpx(gpx("<trk><trkseg>" + point("45", "7", "2026-05-01T10:00:20Z") +
+                     point("45.001", "7", "2026-05-01T10:00:10Z") + "</trkseg></trk><trk><trkseg/><trkseg>" +
+                     point("45.002", "7", "2026-05-01T09:00:00Z") +
+                     point("45.003", "7", "2026-05-01T09:00:10Z") + "</trkseg></trk>"));
     REQUIRE(track);
     REQUIRE(track->fixes.size() == 4);
     for (std::size_t i = 1; i < 4; ++i)
@@ -74,7 +76,8 @@ TEST_CASE("segments written newest first are turned round and sorted")
 
 TEST_CASE("a file without times says so and what to do")
 {
-    const auto track = parseGpx(gpx("<trk><trkseg>\n<trkpt lat='1' lon='1'/><trkpt lat='1' lon='2'/></trkseg></trk>"));
+    const auto track =
+        parseGpx(gpx("<trk><trkseg>\n<trkpt lat='1' lon='1'/><trkpt lat='1' lon='2'/></trkseg></trk>"));
     REQUIRE_FALSE(track);
     CHECK(track.error().code == Errc::InvalidInput);
     CHECK(track.error().what == "no point of the track has a time");
@@ -84,8 +87,9 @@ TEST_CASE("a file without times says so and what to do")
 
 TEST_CASE("routes and waypoints alone are no journey")
 {
-    const auto track = parseGpx(gpx("<wpt lat='1' lon='1'><time>2026-05-01T10:00:20Z</time></wpt>"
-                                    "<rte><rtept lat='1' lon='1'><time>2026-05-01T10:00:20Z</time></rtept></rte>"));
+    const auto track =
+        parseGpx(gpx("<wpt lat='1' lon='1'><time>2026-05-01T10:00:20Z</time></wpt>"
+                     "<rte><rtept lat='1' lon='1'><time>2026-05-01T10:00:20Z</time></rtept></rte>"));
     REQUIRE_FALSE(track);
     CHECK(track.error().what == "no track in this GPX file");
 }
@@ -94,8 +98,8 @@ TEST_CASE("impossible positions are left out, whatever they are")
 {
     for (const char *lat : {"90.0001", "-91", "nan", "inf", "", "4 5", "1e999", "45,5"}) {
         CAPTURE(lat);
-        const auto track = parseGpx(gpx("<trk><trkseg>" + point(lat, "7", "2026-05-01T10:00:20Z")
-                                        + point("45", "7", "2026-05-01T10:00:30Z") + "</trkseg></trk>"));
+        const auto track = parseGpx(gpx("<trk><trkseg>" + point(lat, "7", "2026-05-01T10:00:20Z") +
+                                        point("45", "7", "2026-05-01T10:00:30Z") + "</trkseg></trk>"));
         REQUIRE(track);
         CHECK(track->fixes.size() == 1);
         CHECK(dropped(track->drops, "bad_position") == 1);

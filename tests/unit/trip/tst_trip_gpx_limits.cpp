@@ -45,8 +45,9 @@ TEST_CASE("what is not GPX is said to be so")
 
 TEST_CASE("entity declarations are refused before they expand")
 {
-    const auto bomb = parseGpx("<!DOCTYPE gpx [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;&a;&a;&a;&a;'>]>"
-                               "<gpx><trk><name>&b;&b;&b;&b;</name></trk></gpx>");
+    const auto bomb =
+        parseGpx("<!DOCTYPE gpx [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;&a;&a;&a;&a;'>]>"
+                 "<gpx><trk><name>&b;&b;&b;&b;</name></trk></gpx>");
     REQUIRE_FALSE(bomb);
     CHECK(bomb.error().what == "GPX with entity declarations is not read");
     CHECK_FALSE(parseGpx("<!DOCTYPE gpx [<!ENTITY f SYSTEM 'file:///etc/hostname'>]><gpx>&f;</gpx>"));
@@ -60,8 +61,9 @@ TEST_CASE("32 levels are read, 33 are not")
             open += "<x>";
             close += "</x>";
         }
-        return parseGpx("<gpx><trk><trkseg><trkpt lat='1' lon='1'><time>2026-05-01T10:00:20Z</time></trkpt></trkseg></trk>"
-                        + open + close + "</gpx>");
+        return parseGpx("<gpx><trk><trkseg><trkpt lat='1' "
+                        "lon='1'><time>2026-05-01T10:00:20Z</time></trkpt></trkseg></trk>" +
+                        open + close + "</gpx>");
     };
     CHECK(nested(32));
     REQUIRE_FALSE(nested(33));
@@ -85,9 +87,9 @@ TEST_CASE("a long name is cut between characters")
     std::string name;
     for (int i = 0; i < 300; ++i)
         name += "ü";
-    const auto track = parseGpx("<gpx><trk><name>" + name
-                                + "</name><trkseg><trkpt lat='1' lon='1'><time>2026-05-01T10:00:20Z</time>"
-                                  "</trkpt></trkseg></trk></gpx>");
+    const auto track = parseGpx("<gpx><trk><name>" + name +
+                                "</name><trkseg><trkpt lat='1' lon='1'><time>2026-05-01T10:00:20Z</time>"
+                                "</trkpt></trkseg></trk></gpx>");
     REQUIRE(track);
     CHECK(track->name.size() <= 256);
     CHECK(track->name.size() % 2 == 0);

@@ -20,7 +20,8 @@ std::string rmc(const std::string &time, const std::string &date, const std::str
 
 std::string gga(const std::string &time, const std::string &quality = "1", const std::string &talker = "GP")
 {
-    return sentence(talker + "GGA," + time + ",4500.0000,N,00700.0000,E," + quality + ",08,1.2,410.0,M,48.0,M,,");
+    return sentence(talker + "GGA," + time + ",4500.0000,N,00700.0000,E," + quality +
+                    ",08,1.2,410.0,M,48.0,M,,");
 }
 
 } // namespace
@@ -50,8 +51,8 @@ TEST_CASE("sentences of one moment make one fix, in either order and from any ta
 
 TEST_CASE("GGA takes its date from the nearest RMC, over midnight too")
 {
-    const auto track = parseNmea(gga("235958") + gga("235959") + rmc("000000", "010126") + gga("000001")
-                                 + rmc("235959", "010126") + gga("000000"));
+    const auto track = parseNmea(gga("235958") + gga("235959") + rmc("000000", "010126") + gga("000001") +
+                                 rmc("235959", "010126") + gga("000000"));
     REQUIRE(track);
     REQUIRE(track->fixes.size() == 6);
     CHECK(track->drops.empty());
@@ -64,14 +65,14 @@ TEST_CASE("bad sentences are counted and cost nothing else")
 {
     std::string damaged = rmc("101502", "010526");
     damaged[20] = damaged[20] == '9' ? '8' : '9';
-    const std::string log = "# a comment\n2026-05-01 10:15:00 > " + rmc("101500", "010526") + damaged
-        + "$GPRMC,101503,A,4500" + gga("101504") // cut by the next sentence
-        + gga("101505", "0") + sentence("GPRMC,101506,V,,,,,,,,,,N")
-        + sentence("GPGSV,3,1,12,01,40,083,46") + sentence("PGRMC,A,218.8,100") + "!AIVDM,1,1,,A,x*00\n"
-        + rmc("101507", "010526", "9500.0000,N") + rmc("101508", "010526", "4560.0000,N")
-        + rmc("101509", "320526") + sentence("GPRMC,,A,4500.0,N,00700.0,E,,,010526,,")
-        + "$GPGGA,101510," + std::string(1100, '1') + "*00\r\n" + std::string("\x00\xb5\x62\xff", 4)
-        + rmc("101511", "010526");
+    const std::string log =
+        "# a comment\n2026-05-01 10:15:00 > " + rmc("101500", "010526") + damaged + "$GPRMC,101503,A,4500" +
+        gga("101504") // cut by the next sentence
+        + gga("101505", "0") + sentence("GPRMC,101506,V,,,,,,,,,,N") + sentence("GPGSV,3,1,12,01,40,083,46") +
+        sentence("PGRMC,A,218.8,100") + "!AIVDM,1,1,,A,x*00\n" + rmc("101507", "010526", "9500.0000,N") +
+        rmc("101508", "010526", "4560.0000,N") + rmc("101509", "320526") +
+        sentence("GPRMC,,A,4500.0,N,00700.0,E,,,010526,,") + "$GPGGA,101510," + std::string(1100, '1') +
+        "*00\r\n" + std::string("\x00\xb5\x62\xff", 4) + rmc("101511", "010526");
     const auto track = parseNmea(log);
     REQUIRE(track);
     REQUIRE(track->fixes.size() == 3);
@@ -122,9 +123,9 @@ TEST_CASE("every line of a log counts, however the lines end")
 
 TEST_CASE("recordings put together in the wrong order are sorted, a wild clock is not")
 {
-    const auto track = parseNmea(rmc("152500", "010526") + rmc("152501", "010526") + rmc("000000", "060180")
-                                 + rmc("152502", "010526") + rmc("152503", "010526") + rmc("143300", "010526")
-                                 + rmc("143301", "010526"));
+    const auto track = parseNmea(rmc("152500", "010526") + rmc("152501", "010526") + rmc("000000", "060180") +
+                                 rmc("152502", "010526") + rmc("152503", "010526") + rmc("143300", "010526") +
+                                 rmc("143301", "010526"));
     REQUIRE(track);
     REQUIRE(track->fixes.size() == 7);
     CHECK(formatInstant(track->fixes[0].time) == "2026-05-01T14:33:00Z");

@@ -11,10 +11,7 @@ using namespace snugwalk;
 
 namespace {
 
-GeoPoint somewhere(double shift)
-{
-    return {-43.5 + shift, 172.6, 12.5 + shift, metres(4.0)};
-}
+GeoPoint somewhere(double shift) { return {-43.5 + shift, 172.6, 12.5 + shift, metres(4.0)}; }
 
 Trip fullTrip()
 {
@@ -103,7 +100,8 @@ TEST_CASE("what a newer version adds is passed over, what is broken keeps its de
     value.member("hyperlane") = Value::List{1, 2};
     value.member("road") = "magnetic";
     value.member("end") = "soon";
-    value.member("outline") = Value::List{Value::List{91, 0}, Value::List{1}, "x", Value::List{1, 2, infinite}};
+    value.member("outline") =
+        Value::List{Value::List{91, 0}, Value::List{1}, "x", Value::List{1, 2, infinite}};
     value.member("summary").member("first") = Value::Map{{"latitude", infinite}, {"longitude", 0}};
     value.member("summary").member("gaps") = -4;
     value.member("summary").member("stops") = Value::List{Value{}, 7};
