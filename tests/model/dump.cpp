@@ -56,7 +56,7 @@ QByteArray dumpOf(const QObject &model, int rowLimit)
     return QJsonDocument(objectOf(model, rowLimit)).toJson();
 }
 
-bool isAsKept(const QByteArray &dump, const char *name)
+bool isAsKept(const QByteArray &dump, const QByteArray &name)
 {
     QFile kept(QStringLiteral(SNUGWALK_SOURCE_DIR "/tests/model/golden/%1.json").arg(QLatin1String(name)));
     if (qEnvironmentVariableIsSet("SNUGWALK_WRITE_GOLDEN")) {
@@ -72,7 +72,7 @@ bool isAsKept(const QByteArray &dump, const char *name)
     for (qsizetype line = 0; line < std::max(is.size(), was.size()); ++line) {
         if (is.value(line) == was.value(line))
             continue;
-        qInfo("%s, line %lld: kept %s, now %s", name, static_cast<long long>(line + 1),
+        qInfo("%s, line %lld: kept %s, now %s", name.constData(), static_cast<long long>(line + 1),
               was.value(line).constData(), is.value(line).constData());
         return false;
     }

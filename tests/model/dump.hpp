@@ -12,6 +12,6 @@ namespace snugwalk::test {
 
 /// Compares with tests/model/golden/<name>.json. With SNUGWALK_WRITE_GOLDEN set, writes that file and
 /// fails, so that no run that writes ever passes.
-[[nodiscard]] bool isAsKept(const QByteArray &dump, const char *name);
+[[nodiscard]] bool isAsKept(const QByteArray &dump, const QByteArray &name);
 
 } // namespace snugwalk::test
