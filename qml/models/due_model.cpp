@@ -99,17 +99,22 @@ QString DueModel::sentence() const
         return {};
     int past = 0;
     int soon = 0;
+    int never = 0;
     for (const DueRow &row : m_rows.rows()) {
-        past += row.pastDue ? 1 : 0;
-        soon += !row.pastDue && row.likely <= soonDays ? 1 : 0;
+        const bool isNever = row.kind == QStringLiteral("never");
+        never += isNever ? 1 : 0;
+        past += !isNever && row.pastDue ? 1 : 0;
+        soon += !isNever && !row.pastDue && row.likely <= soonDays ? 1 : 0;
     }
-    if (past == 0 && soon == 0)
-        return tr("Nothing falls due within a month.");
     QStringList parts;
+    if (never > 0)
+        parts << tr("%n were not looked at yet.", nullptr, never);
     if (past > 0)
         parts << tr("%n are past due.", nullptr, past);
     if (soon > 0)
         parts << tr("%n fall due within a month.", nullptr, soon);
+    if (past == 0 && soon == 0)
+        parts << tr("Nothing falls due within a month.");
     return parts.join(u' ');
 }
 

@@ -52,8 +52,7 @@ std::optional<Q> PressureForm::read(const char *name)
 
 QString PressureForm::shown(double pascals) const
 {
-    const Unit unit = displayUnit(Dimension::Pressure, m_voice.units, pascals);
-    return m_voice.inUnit(Dimension::Pressure, pascals, unit.symbol);
+    return m_voice.quantity(Dimension::Pressure, pascals);
 }
 
 QString PressureForm::warning(const std::string &slug)

@@ -88,7 +88,7 @@ QString RigModel::barTitle() const { return walkOpen() ? tr("Go on with the walk
 QString RigModel::barDetail() const
 {
     if (!walkOpen())
-        return {};
+        return suggestionWords(m_kinds);
     if (m_walk->isComplete())
         return tr("every line has a mark");
     return tr("at %1, %2 left", "line of the walk, number of lines")

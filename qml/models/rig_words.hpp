@@ -21,4 +21,7 @@ namespace snugwalk {
 /// [{slug, name, about, lines, minutes, suggested}] for a rig.
 [[nodiscard]] QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue);
 
+/// "Before the road, 14 lines, about 9 minutes": the kind that is suggested.
+[[nodiscard]] QString suggestionWords(const QVariantList &kinds);
+
 } // namespace snugwalk
