@@ -1247,6 +1247,11 @@
         <source>twin-axle</source>
         <translation>twin-axle</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>axles, kind of rig</comment>
+        <translation>%1 %2</translation>
+    </message>
     <message numerus="yes">
         <source>%n-axle</source>
         <translation>
@@ -1360,8 +1365,8 @@
         <translation>sun, black on white</translation>
     </message>
     <message>
-        <source>Gloves: larger places to press, nothing to swipe</source>
-        <translation>Gloves: larger places to press, nothing to swipe</translation>
+        <source>Hands; gloves get larger places to press</source>
+        <translation>Hands; gloves get larger places to press</translation>
     </message>
     <message>
         <source>bare hands</source>

@@ -1247,6 +1247,11 @@
         <source>twin-axle</source>
         <translation>de dos ejes</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>axles, kind of rig</comment>
+        <translation>%2 %1</translation>
+    </message>
     <message numerus="yes">
         <source>%n-axle</source>
         <translation>
@@ -1360,8 +1365,8 @@
         <translation>sol, negro sobre blanco</translation>
     </message>
     <message>
-        <source>Gloves: larger places to press, nothing to swipe</source>
-        <translation>Guantes: zonas más grandes, nada que deslizar</translation>
+        <source>Hands; gloves get larger places to press</source>
+        <translation>Manos; con guantes, zonas más grandes</translation>
     </message>
     <message>
         <source>bare hands</source>

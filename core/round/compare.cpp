@@ -28,20 +28,23 @@ std::size_t inCommon(const std::set<std::string> &a, const std::set<std::string>
 
 Result<WalkPair> lastTwo(const RigHistory &history)
 {
-    if (history.walks.size() < 2)
+    // a walk that was only begun has nothing to say yet
+    auto now = history.walks.rbegin();
+    while (now != history.walks.rend() && lookedAt(*now).empty())
+        ++now;
+    if (now == history.walks.rend() || std::next(now) == history.walks.rend())
         return Error{Errc::NotFound, "there are no two walks to compare", history.rig.name,
                      "finish a second walk, then ask again"};
-    const WalkRecord &now = history.walks.back();
-    const std::set<std::string> points = lookedAt(now);
-    const WalkRecord *best = &history.walks[history.walks.size() - 2];
+    const std::set<std::string> points = lookedAt(*now);
+    const WalkRecord *best = &*std::next(now);
     // the latest walk that shares at least half of the points; else the one just before
-    for (auto it = history.walks.rbegin() + 1; it != history.walks.rend(); ++it) {
+    for (auto it = std::next(now); it != history.walks.rend(); ++it) {
         if (2 * inCommon(points, lookedAt(*it)) >= points.size()) {
             best = &*it;
             break;
         }
     }
-    return WalkPair{best->walk.id, now.walk.id};
+    return WalkPair{best->walk.id, now->walk.id};
 }
 
 } // namespace snugwalk

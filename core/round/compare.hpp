@@ -12,8 +12,8 @@ struct WalkPair {
     Id now;
 };
 
-/// The last walk and the one before it that looked at most of its points: a full round is not held
-/// against a look at a fuel stop. `NotFound` with fewer than two walks.
+/// The last walk with a look on it, and the one before it that looked at half of its points or more: a
+/// full round is not held against a look at a fuel stop. `NotFound` with fewer than two walks.
 [[nodiscard]] Result<WalkPair> lastTwo(const RigHistory &history);
 
 } // namespace snugwalk

@@ -37,7 +37,7 @@ Scroll {
         onPicked: slug => root.session.theme = slug
     }
     Choice {
-        label: qsTr("Gloves: larger places to press, nothing to swipe")
+        label: qsTr("Hands; gloves get larger places to press")
         answers: [{ slug: "off", name: qsTr("bare hands") }, { slug: "on", name: qsTr("gloves") }]
         chosen: root.session.gloves ? "on" : "off"
         Layout.fillWidth: true

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: Apache-2.0
+// The main job by taps in the real app. Two lives of one program: `walk` begins and is killed by the
+// test's driver in the middle of a mark, `resume` must stand on the same line with every mark.
+#include <cstdio>
+#include <exception>
+
+#include <QDir>
+#include <QGuiApplication>
+#include <QQuickItem>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTest>
+#include <QUrl>
+
+#include "book_model.hpp"
+#include "comparison_model.hpp"
+#include "finger.hpp"
+#include "settled.hpp"
+#include "tape_model.hpp"
+#include "walk_model.hpp"
+#include "wiring.hpp"
+
+using namespace snugwalk;
+using namespace snugwalk::journey;
+
+namespace {
+
+const QString rivetPoint = QStringLiteral("belly-pan-sheet");
+
+void say(const QString &line)
+{
+    std::printf("%s\n", qPrintable(line));
+    std::fflush(stdout);
+}
+
+QString placeOf(Wiring &app)
+{
+    return app.window().property("currentPlace").toString();
+}
+
+void grab(Wiring &app, const QString &folder, const QString &name)
+{
+    (void)waitUntilSettled(app.session(), app.window());
+    QDir().mkpath(folder);
+    expect(app.window().grabWindow().save(folder + QLatin1Char('/') + name + QStringLiteral(".png")), name);
+}
+
+QVariant cell(const QAbstractItemModel &model, int row, const char *role)
+{
+    const auto names = model.roleNames();
+    for (auto it = names.begin(); it != names.end(); ++it) {
+        if (it.value() == role)
+            return model.data(model.index(row, 0), it.key());
+    }
+    giveUp(QStringLiteral("no such role: ") + QString::fromLatin1(role));
+}
+
+int lineTitled(const WalkModel &walk, const QString &title)
+{
+    QAbstractItemModel &tape = *walk.property("tape").value<QAbstractItemModel *>();
+    for (int row = 0; row < tape.rowCount(); ++row) {
+        if (cell(tape, row, "title").toString() == title)
+            return row;
+    }
+    giveUp(QStringLiteral("no line is called ") + title);
+}
+
+// Cautions come in full first; a person reads them and goes on.
+void readCautions(Finger &finger, const WalkModel &walk)
+{
+    while (!walk.property("cautionPanel").toList().isEmpty()) {
+        finger.tapStarting(QStringLiteral("read:"));
+        QTest::qWait(20);
+    }
+}
+
+// One pass by a tap; told only when the logbook has it.
+void passOneLine(Finger &finger, WalkModel &walk)
+{
+    readCautions(finger, walk);
+    const int line = walk.property("current").toInt();
+    bool marked = false;
+    const auto heard = QObject::connect(&walk, &WalkModel::marked, &walk, [&](int at, const QString &) { marked = marked || at == line; });
+    finger.tap(QStringLiteral("Pass"));
+    finger.waitFor([&] { return marked; }, QStringLiteral("the mark on the disk"));
+    QObject::disconnect(heard);
+    say(QStringLiteral("marked %1").arg(line));
+}
+
+void logRivet(Finger &finger, WalkModel &walk, const QString &photo, const QString &title)
+{
+    finger.tap(QStringLiteral("all lines"));
+    finger.tapStarting(title);
+    const int line = lineTitled(walk, title);
+    finger.waitFor([&] { return walk.property("current").toInt() == line; }, title);
+    readCautions(finger, walk);
+    finger.tap(QStringLiteral("Attention"));
+    finger.tapStarting(QStringLiteral("Finding 4 now: worse"));
+    finger.tapStarting(QStringLiteral("grade 4:"));
+    finger.type(QStringLiteral("How much"), QStringLiteral("14 mm"));
+    QQuickItem *photos = finger.itemOfType(QStringLiteral("PhotoChoice"));
+    expect(photos != nullptr, QStringLiteral("the place for photos"));
+    const QVariant files = QVariantList{QUrl::fromLocalFile(photo)};
+    QMetaObject::invokeMethod(photos, "add", Q_ARG(QVariant, files)); // what the file dialog hands over
+    bool marked = false;
+    const auto heard = QObject::connect(&walk, &WalkModel::marked, &walk, [&] { marked = true; });
+    finger.tap(QStringLiteral("Write down"));
+    finger.waitFor([&] { return marked; }, QStringLiteral("the rivet on the disk"));
+    QObject::disconnect(heard);
+    say(QStringLiteral("marked %1").arg(line));
+}
+
+void walkUntilKilled(Wiring &app, const QString &photo, const QString &shots)
+{
+    Finger finger(app.window());
+    WalkModel &walk = *app.session().property("walk").value<WalkModel *>();
+    grab(app, shots, QStringLiteral("1-home"));
+    finger.tap(QStringLiteral("Start a walk"));
+    finger.tapStarting(QStringLiteral("Full round."));
+    finger.waitFor([&] { return placeOf(app) == QStringLiteral("walk"); }, QStringLiteral("the walk"));
+    logRivet(finger, walk, photo, QStringLiteral("Belly pan sheet"));
+    walk.goTo(0);
+    grab(app, shots, QStringLiteral("2-walk"));
+    for (;;)
+        passOneLine(finger, walk);
+}
+
+void resume(Wiring &app, const QString &shots)
+{
+    Finger finger(app.window());
+    WalkModel &walk = *app.session().property("walk").value<WalkModel *>();
+    expect(placeOf(app) == QStringLiteral("walk"), QStringLiteral("opened on ") + placeOf(app) + QStringLiteral(", not on the walk"));
+    QAbstractItemModel &tape = *walk.property("tape").value<QAbstractItemModel *>();
+    QString marks;
+    for (int row = 0; row < tape.rowCount(); ++row) {
+        if (cell(tape, row, "mark").toString() != QStringLiteral("not_looked"))
+            marks += QStringLiteral(" %1").arg(row);
+    }
+    say(QStringLiteral("resumed at %1 with%2").arg(walk.property("current").toInt()).arg(marks));
+    grab(app, shots, QStringLiteral("3-resumed"));
+    while (!walk.property("complete").toBool())
+        passOneLine(finger, walk);
+    if (placeOf(app) != QStringLiteral("finish"))
+        finger.tap(QStringLiteral("stop here"));
+    grab(app, shots, QStringLiteral("4-finish"));
+    finger.tap(QStringLiteral("Finish the walk"));
+    finger.waitFor([&] { return placeOf(app) == QStringLiteral("rig"); }, QStringLiteral("home after the walk"));
+    finger.tap(QStringLiteral("Logbook"));
+    finger.tap(QStringLiteral("Compare the last two"));
+    QAbstractItemModel &changes =
+        *app.session().property("book").value<QObject *>()->property("comparison").value<QAbstractItemModel *>();
+    finger.waitFor([&] { return changes.rowCount() > 0; }, QStringLiteral("the comparison"));
+    grab(app, shots, QStringLiteral("5-compare"));
+    for (int row = 0; row < changes.rowCount(); ++row) {
+        if (cell(changes, row, "point").toString() != rivetPoint)
+            continue;
+        expect(cell(changes, row, "change").toString() == QStringLiteral("worse"), QStringLiteral("the rivet is not worse"));
+        expect(cell(changes, row, "thenPhotos").toList().size() == 1, QStringLiteral("not one photo then"));
+        expect(cell(changes, row, "nowPhotos").toList().size() == 1, QStringLiteral("not one photo now"));
+        expect(finger.itemOfType(QStringLiteral("PhotoPair")) != nullptr, QStringLiteral("no photos side by side"));
+        return say(QStringLiteral("rivet worse, both photos side by side"));
+    }
+    giveUp(QStringLiteral("the rivet is not in the comparison"));
+}
+
+int run(int argc, char **argv)
+{
+    QGuiApplication app(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("snugwalk"));
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    const QStringList arguments = QGuiApplication::arguments();
+    expect(arguments.size() == 5, QStringLiteral("usage: app_journey walk|resume BOOK PHOTO SHOTS"));
+    Options options;
+    options.book = arguments[2];
+    options.now = parseLocal("2026-11-20T08:10:00+13:00");
+    Result<std::unique_ptr<Wiring>> wiring = Wiring::make(options, Wiring::Mode::Still);
+    expect(wiring.has_value(), QStringLiteral("the app does not open"));
+    expect(waitUntilSettled((*wiring)->session(), (*wiring)->window()), QStringLiteral("the app does not settle"));
+    if (arguments[1] == QStringLiteral("walk"))
+        walkUntilKilled(**wiring, arguments[3], arguments[4]);
+    else
+        resume(**wiring, arguments[4]);
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    try {
+        return run(argc, argv);
+    } catch (const std::exception &fault) {
+        std::printf("failed: %s\n", fault.what());
+        return 70;
+    }
+}

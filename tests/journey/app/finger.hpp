@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+// What a person's finger does: finds a word on the screen, brings it into view, taps it.
+#pragma once
+
+#include <functional>
+
+#include <QString>
+
+class QQuickItem;
+class QQuickWindow;
+
+namespace snugwalk::journey {
+
+class Finger {
+public:
+    explicit Finger(QQuickWindow &window) : m_window(window) {}
+
+    /// Taps the thing that a screen reader would call `words`, waiting up to 10 s for it to show.
+    /// Ends the program with a message when it does not: a journey cannot go on without it.
+    void tap(const QString &words);
+    /// The first whose name starts with `start`.
+    void tapStarting(const QString &start);
+    /// Types into the field of that label.
+    void type(const QString &label, const QString &text);
+
+    /// True when such a thing can be tapped now.
+    [[nodiscard]] bool sees(const QString &words) const;
+    [[nodiscard]] QQuickItem *itemOfType(const QString &qmlType) const;
+
+    /// Runs the event loop until `condition`, or ends the program saying what was waited for.
+    void waitFor(const std::function<bool()> &condition, const QString &what);
+
+private:
+    using Match = std::function<bool(const QString &)>;
+    [[nodiscard]] QQuickItem *find(const Match &match) const;
+    void tapMatching(const Match &match, const QString &what);
+
+    QQuickWindow &m_window;
+};
+
+[[noreturn]] void giveUp(const QString &why);
+void expect(bool condition, const QString &what);
+
+} // namespace snugwalk::journey
