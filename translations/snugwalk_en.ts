@@ -1326,6 +1326,25 @@
         <source>It is on the hold list and could not be looked at.</source>
         <translation>It is on the hold list and could not be looked at.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n lines</source>
+        <translation>
+            <numerusform>%n line</numerusform>
+            <numerusform>%n lines</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n minutes</source>
+        <translation>
+            <numerusform>about %n minute</numerusform>
+            <numerusform>about %n minutes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>kind of walk, lines, minutes</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -2112,6 +2131,13 @@
         <translation>
             <numerusform>%n falls due within a month.</numerusform>
             <numerusform>%n fall due within a month.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were not looked at yet.</source>
+        <translation>
+            <numerusform>%n was not looked at yet.</numerusform>
+            <numerusform>%n were not looked at yet.</numerusform>
         </translation>
     </message>
 </context>

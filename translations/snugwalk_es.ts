@@ -1326,6 +1326,25 @@
         <source>It is on the hold list and could not be looked at.</source>
         <translation>Está en la lista de retención y no se pudo revisar.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n lines</source>
+        <translation>
+            <numerusform>%n línea</numerusform>
+            <numerusform>%n líneas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n minutes</source>
+        <translation>
+            <numerusform>cerca de %n minuto</numerusform>
+            <numerusform>cerca de %n minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>kind of walk, lines, minutes</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -2112,6 +2131,13 @@
         <translation>
             <numerusform>%n vence dentro de un mes.</numerusform>
             <numerusform>%n vencen dentro de un mes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were not looked at yet.</source>
+        <translation>
+            <numerusform>%n todavía no se revisó.</numerusform>
+            <numerusform>%n todavía no se revisaron.</numerusform>
         </translation>
     </message>
 </context>

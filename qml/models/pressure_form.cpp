@@ -50,10 +50,7 @@ std::optional<Q> PressureForm::read(const char *name)
     return std::nullopt;
 }
 
-QString PressureForm::shown(double pascals) const
-{
-    return m_voice.quantity(Dimension::Pressure, pascals);
-}
+QString PressureForm::shown(double pascals) const { return m_voice.quantity(Dimension::Pressure, pascals); }
 
 QString PressureForm::warning(const std::string &slug)
 {

@@ -87,8 +87,9 @@ QString aboutWords(const Shown &shown)
     const Voice &voice = *shown.voice;
     const Rig &rig = history.rig;
     const QString axles = Words::axles(rig.measures.axles.size());
-    QStringList parts{axles.isEmpty() ? voice.rigKind(rig.kind)
-                                      : Words::tr("%1 %2", "axles, kind of rig").arg(axles, voice.rigKind(rig.kind))};
+    QStringList parts{axles.isEmpty()
+                          ? voice.rigKind(rig.kind)
+                          : Words::tr("%1 %2", "axles, kind of rig").arg(axles, voice.rigKind(rig.kind))};
     parts << voice.quantity(rig.measures.length);
     if (rig.ratings.gross)
         parts << voice.quantity(*rig.ratings.gross);
@@ -169,7 +170,8 @@ QString suggestionWords(const QVariantList &kinds)
         if (!kind.value(QStringLiteral("suggested")).toBool())
             continue;
         const QString lines = Words::tr("%n lines", nullptr, kind.value(QStringLiteral("lines")).toInt());
-        const QString minutes = Words::tr("about %n minutes", nullptr, kind.value(QStringLiteral("minutes")).toInt());
+        const QString minutes =
+            Words::tr("about %n minutes", nullptr, kind.value(QStringLiteral("minutes")).toInt());
         return Words::tr("%1, %2, %3", "kind of walk, lines, minutes")
             .arg(kind.value(QStringLiteral("name")).toString(), lines, minutes);
     }

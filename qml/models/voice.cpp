@@ -50,7 +50,9 @@ QString Voice::extent(const std::optional<Extent> &extent) const
         return {};
     if (extent->dimension == Dimension::Count)
         return number(extent->si, 0);
-    return quantity(extent->dimension, extent->si);
+    const bool asRead = units == UnitSystem::Si && !extent->unit.empty();
+    return asRead ? inUnit(extent->dimension, extent->si, extent->unit)
+                  : quantity(extent->dimension, extent->si);
 }
 
 QString Voice::number(double value, int decimals) const { return locale.toString(value, 'f', decimals); }
