@@ -50,9 +50,8 @@ void BookModel::show(const Shown &shown)
     m_trips.assign(tripRows(shown));
     m_mends.assign(mendRows(shown));
     m_photos = photoList(shown);
-    if (m_compared)
-        compare(Voice::text(m_compared->comparison.thenWalk.text()),
-                Voice::text(m_compared->comparison.nowWalk.text()));
+    if (m_asked)
+        compare(QString(m_asked->first), QString(m_asked->second));
     Q_EMIT changed();
 }
 
@@ -63,6 +62,7 @@ bool BookModel::isComparable() const
 
 void BookModel::compare(const QString &thenId, const QString &nowId)
 {
+    m_asked = std::pair(thenId, nowId);
     const RigHistory *history = m_shown.history();
     const Result<WalkPair> usual = history == nullptr ? Error{} : lastTwo(*history);
     const WalkPair last = usual ? *usual : WalkPair();

@@ -55,6 +55,8 @@ private:
 
     const ActDesk *m_desk;
     Shown m_shown;
+    /// What was asked for last, ids or empty; an answer from an older snapshot is asked for again.
+    std::optional<std::pair<QString, QString>> m_asked;
     std::optional<Compared> m_compared;
     WalkListModel m_walks;
     TripListModel m_trips;

@@ -14,7 +14,9 @@ ListView {
     property int lines: 2
 
     readonly property int wanted: root.ahead ? root.walk.current + 1 : root.walk.current - 1
-    readonly property real lineHeight: root.currentItem ? root.currentItem.height : Tone.px(30)
+    property real lineHeight: Tone.px(30)
+    // the line's height follows the list's, so it is told once the list has settled
+    Binding { target: root; property: "lineHeight"; value: root.currentItem ? root.currentItem.height : Tone.px(30); delayed: true }
 
     visible: root.wanted >= 0 && root.wanted < root.count
     implicitHeight: root.lines * Tone.px(34)

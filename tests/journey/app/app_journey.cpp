@@ -55,6 +55,14 @@ QVariant cell(const QAbstractItemModel &model, int row, const char *role)
     giveUp(QStringLiteral("no such role: ") + QString::fromLatin1(role));
 }
 
+int count(const QAbstractItemModel &changes, const char *change)
+{
+    int found = 0;
+    for (int row = 0; row < changes.rowCount(); ++row)
+        found += cell(changes, row, "change").toString() == QLatin1String(change) ? 1 : 0;
+    return found;
+}
+
 int lineTitled(const WalkModel &walk, const QString &title)
 {
     QAbstractItemModel &tape = *walk.property("tape").value<QAbstractItemModel *>();
@@ -149,7 +157,9 @@ void resume(Wiring &app, const QString &shots)
     finger.tap(QStringLiteral("Compare the last two"));
     QAbstractItemModel &changes =
         *app.session().property("book").value<QObject *>()->property("comparison").value<QAbstractItemModel *>();
-    finger.waitFor([&] { return changes.rowCount() > 0; }, QStringLiteral("the comparison"));
+    // every line got a mark, so that nothing may be told as not looked at
+    finger.waitFor([&] { return changes.rowCount() > 0 && count(changes, "not_looked") == 0; },
+                   QStringLiteral("a comparison with all marks of the walk"));
     grab(app, shots, QStringLiteral("5-compare"));
     for (int row = 0; row < changes.rowCount(); ++row) {
         if (cell(changes, row, "point").toString() != rivetPoint)
