@@ -5,7 +5,7 @@ import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style
 
-ColumnLayout {
+Column {
     id: root
 
     property string label: ""
@@ -15,16 +15,15 @@ ColumnLayout {
     property string problem: ""
     signal picked(string slug)
 
+    // A plain column: a layout keeps the height that the label had while it was narrow.
     spacing: 4
-    Layout.fillHeight: false
-    Layout.minimumHeight: implicitHeight
+    Layout.preferredWidth: 10 // else the chips' widths and this width ask each other
 
-    BodyText { visible: root.label !== ""; text: root.label; level: "small"; quiet: true; Layout.fillWidth: true }
+    BodyText { visible: root.label !== ""; text: root.label; level: "small"; quiet: true; width: root.width }
     Flow {
         id: row
+        width: root.width
         spacing: Tone.gap
-        Layout.fillWidth: true
-        Layout.preferredWidth: 10 // else the chips' widths and this width ask each other
         Repeater {
             model: root.answers
             Chip {
@@ -40,5 +39,5 @@ ColumnLayout {
             }
         }
     }
-    BodyText { visible: root.problem !== ""; text: root.problem; level: "small"; font.bold: true; Layout.fillWidth: true }
+    BodyText { visible: root.problem !== ""; text: root.problem; level: "small"; font.bold: true; width: root.width }
 }

@@ -77,7 +77,7 @@ QVariantList RigModel::mendActionChoices() const
     QVariantList list;
     for (const std::string &action : mendActions())
         list << QVariantMap{{QStringLiteral("slug"), Voice::text(action)},
-                            {QStringLiteral("name"), m_shown.voice->mendAction(action)}};
+                            {QStringLiteral("word"), m_shown.voice->mendAction(action)}};
     return list;
 }
 
