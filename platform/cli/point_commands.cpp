@@ -48,6 +48,13 @@ Value pointValue(const Point &point, const Texts &texts)
         {"sources", stringList(point.sourceKeys)}};
 }
 
+// " in °C": the symbol people read, whatever spelling the data has; nothing for a bare count.
+std::string unitWords(const ReadingSpec &spec)
+{
+    const auto unit = findUnit(spec.dimension, spec.unit);
+    return unit && !unit->symbol.empty() ? " in " + std::string(unit->symbol) : std::string();
+}
+
 std::string pointWords(const Point &point, const Texts &texts)
 {
     const PointText text = texts.point(point.slug);
@@ -56,7 +63,7 @@ std::string pointWords(const Point &point, const Texts &texts)
     for (const std::string &code : point.cautions)
         out += "  caution: " + texts.cautionFull(code) + "\n";
     for (const ReadingSpec &spec : point.readings)
-        out += "  reading " + spec.slug + " in " + spec.unit + "\n";
+        out += "  reading " + spec.slug + unitWords(spec) + "\n";
     for (int grade = 1; grade <= 5; ++grade)
         out += "  grade " + std::to_string(grade) + ": " + texts.grade(point.slug, grade) + "\n";
     const auto &sources = productCatalogue().sources();

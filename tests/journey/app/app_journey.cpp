@@ -33,10 +33,7 @@ void say(const QString &line)
     std::fflush(stdout);
 }
 
-QString placeOf(Wiring &app)
-{
-    return app.window().property("currentPlace").toString();
-}
+QString placeOf(Wiring &app) { return app.window().property("currentPlace").toString(); }
 
 void grab(Wiring &app, const QString &folder, const QString &name)
 {
@@ -88,7 +85,8 @@ void passOneLine(Finger &finger, WalkModel &walk)
     readCautions(finger, walk);
     const int line = walk.property("current").toInt();
     bool marked = false;
-    const auto heard = QObject::connect(&walk, &WalkModel::marked, &walk, [&](int at, const QString &) { marked = marked || at == line; });
+    const auto heard = QObject::connect(&walk, &WalkModel::marked, &walk,
+                                        [&](int at, const QString &) { marked = marked || at == line; });
     finger.tap(QStringLiteral("Pass"));
     finger.waitFor([&] { return marked; }, QStringLiteral("the mark on the disk"));
     QObject::disconnect(heard);
@@ -137,7 +135,8 @@ void resume(Wiring &app, const QString &shots)
 {
     Finger finger(app.window());
     WalkModel &walk = *app.session().property("walk").value<WalkModel *>();
-    expect(placeOf(app) == QStringLiteral("walk"), QStringLiteral("opened on ") + placeOf(app) + QStringLiteral(", not on the walk"));
+    expect(placeOf(app) == QStringLiteral("walk"),
+           QStringLiteral("opened on ") + placeOf(app) + QStringLiteral(", not on the walk"));
     QAbstractItemModel &tape = *walk.property("tape").value<QAbstractItemModel *>();
     QString marks;
     for (int row = 0; row < tape.rowCount(); ++row) {
@@ -152,11 +151,15 @@ void resume(Wiring &app, const QString &shots)
         finger.tap(QStringLiteral("stop here"));
     grab(app, shots, QStringLiteral("4-finish"));
     finger.tap(QStringLiteral("Finish the walk"));
-    finger.waitFor([&] { return placeOf(app) == QStringLiteral("rig"); }, QStringLiteral("home after the walk"));
+    finger.waitFor([&] { return placeOf(app) == QStringLiteral("rig"); },
+                   QStringLiteral("home after the walk"));
     finger.tap(QStringLiteral("Logbook"));
     finger.tap(QStringLiteral("Compare the last two"));
-    QAbstractItemModel &changes =
-        *app.session().property("book").value<QObject *>()->property("comparison").value<QAbstractItemModel *>();
+    QAbstractItemModel &changes = *app.session()
+                                       .property("book")
+                                       .value<QObject *>()
+                                       ->property("comparison")
+                                       .value<QAbstractItemModel *>();
     // every line got a mark, so that nothing may be told as not looked at
     finger.waitFor([&] { return changes.rowCount() > 0 && count(changes, "not_looked") == 0; },
                    QStringLiteral("a comparison with all marks of the walk"));
@@ -164,10 +167,12 @@ void resume(Wiring &app, const QString &shots)
     for (int row = 0; row < changes.rowCount(); ++row) {
         if (cell(changes, row, "point").toString() != rivetPoint)
             continue;
-        expect(cell(changes, row, "change").toString() == QStringLiteral("worse"), QStringLiteral("the rivet is not worse"));
+        expect(cell(changes, row, "change").toString() == QStringLiteral("worse"),
+               QStringLiteral("the rivet is not worse"));
         expect(cell(changes, row, "thenPhotos").toList().size() == 1, QStringLiteral("not one photo then"));
         expect(cell(changes, row, "nowPhotos").toList().size() == 1, QStringLiteral("not one photo now"));
-        expect(finger.itemOfType(QStringLiteral("PhotoPair")) != nullptr, QStringLiteral("no photos side by side"));
+        expect(finger.itemOfType(QStringLiteral("PhotoPair")) != nullptr,
+               QStringLiteral("no photos side by side"));
         return say(QStringLiteral("rivet worse, both photos side by side"));
     }
     giveUp(QStringLiteral("the rivet is not in the comparison"));
@@ -185,7 +190,8 @@ int run(int argc, char **argv)
     options.now = parseLocal("2026-11-20T08:10:00+13:00");
     Result<std::unique_ptr<Wiring>> wiring = Wiring::make(options, Wiring::Mode::Still);
     expect(wiring.has_value(), QStringLiteral("the app does not open"));
-    expect(waitUntilSettled((*wiring)->session(), (*wiring)->window()), QStringLiteral("the app does not settle"));
+    expect(waitUntilSettled((*wiring)->session(), (*wiring)->window()),
+           QStringLiteral("the app does not settle"));
     if (arguments[1] == QStringLiteral("walk"))
         walkUntilKilled(**wiring, arguments[3], arguments[4]);
     else

@@ -20,10 +20,7 @@ bool isCalled(const QQuickItem &item, const std::function<bool(const QString &)>
     return match(item.property("text").toString()) || match(item.property("spoken").toString());
 }
 
-bool isPress(const QQuickItem &item)
-{
-    return item.inherits("QQuickAbstractButton");
-}
+bool isPress(const QQuickItem &item) { return item.inherits("QQuickAbstractButton"); }
 
 QQuickItem *search(QQuickItem *item, const std::function<bool(QQuickItem &)> &wanted)
 {
@@ -50,7 +47,8 @@ void bringIntoView(QQuickItem &item)
         const double most = std::max(0.0, parent->property("contentHeight").toDouble() - parent->height());
         const double origin = parent->property("originY").toDouble();
         if (at.y() < 24 || at.y() > parent->height() - 24)
-            parent->setProperty("contentY", std::clamp(content + at.y() - parent->height() / 2, origin, origin + most));
+            parent->setProperty("contentY",
+                                std::clamp(content + at.y() - parent->height() / 2, origin, origin + most));
     }
 }
 
@@ -58,8 +56,8 @@ void bringIntoView(QQuickItem &item)
 void leafOn(QQuickItem &page)
 {
     QQuickItem *list = search(&page, [](QQuickItem &item) {
-        return item.inherits("QQuickFlickable") && item.property("interactive").toBool()
-            && item.property("contentHeight").toDouble() > item.height() + 1;
+        return item.inherits("QQuickFlickable") && item.property("interactive").toBool() &&
+               item.property("contentHeight").toDouble() > item.height() + 1;
     });
     if (list == nullptr)
         return;
@@ -100,7 +98,8 @@ QQuickItem *Finger::find(const Match &match) const
 QQuickItem *Finger::itemOfType(const QString &qmlType) const
 {
     return search(m_window.contentItem(), [&](QQuickItem &item) {
-        return QString::fromLatin1(item.metaObject()->className()).startsWith(qmlType + QStringLiteral("_QMLTYPE"));
+        return QString::fromLatin1(item.metaObject()->className())
+            .startsWith(qmlType + QStringLiteral("_QMLTYPE"));
     });
 }
 
@@ -119,7 +118,8 @@ void Finger::tapMatching(const Match &match, const QString &what)
     QQuickItem *item = find(match);
     expect(item != nullptr, what + QStringLiteral(" went away while it was brought into view"));
     const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
-    expect(QRectF(QPointF(0, 0), m_window.size()).contains(middle), what + QStringLiteral(" lies outside the window"));
+    expect(QRectF(QPointF(0, 0), m_window.size()).contains(middle),
+           what + QStringLiteral(" lies outside the window"));
     QTest::mouseClick(&m_window, Qt::LeftButton, Qt::NoModifier, middle.toPoint());
 }
 
