@@ -1785,6 +1785,14 @@
             <numerusform>, about %n minutes</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>, about %n hour(s)</source>
+        <comment>a walk takes</comment>
+        <translation>
+            <numerusform>, about %n hour</numerusform>
+            <numerusform>, about %n hours</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TapeRow</name>

@@ -1785,6 +1785,14 @@
             <numerusform>, cerca de %n minutos</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>, about %n hour(s)</source>
+        <comment>a walk takes</comment>
+        <translation>
+            <numerusform>, cerca de %n hora</numerusform>
+            <numerusform>, cerca de %n horas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TapeRow</name>

@@ -13,6 +13,10 @@ Scroll {
     required property RigModel rig
     signal chosen(string slug)
 
+    function duration(minutes: real): string {
+        return minutes < 100 ? qsTr(", about %n minute(s)", "a walk takes", Math.round(minutes)) : qsTr(", about %n hour(s)", "a walk takes", Math.round(minutes / 60));
+    }
+
     spacing: 0
 
     BodyText { text: qsTr("Start a walk"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 4; Layout.bottomMargin: Tone.gap }
@@ -33,7 +37,7 @@ Scroll {
                 BodyText { visible: kind.modelData.suggested === true; text: qsTr("most likely the one for today"); level: "small"; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
                 BodyText { text: kind.modelData.about; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
                 BodyText {
-                    text: qsTr("%n line(s)", "of a walk", kind.modelData.lines) + qsTr(", about %n minute(s)", "a walk takes", Math.round(kind.modelData.minutes))
+                    text: qsTr("%n line(s)", "of a walk", kind.modelData.lines) + root.duration(kind.modelData.minutes)
                     level: "small"
                     quiet: true
                     Layout.fillWidth: true
