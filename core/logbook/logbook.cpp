@@ -92,7 +92,7 @@ Status Logbook::start()
 {
     // The schema is looked at before WAL is asked for, so that a file that is not ours stays as it was.
     SNUG_TRY(prepareSchema(m_db));
-    SNUG_TRY(m_db.exec(settings));
+    SNUG_TRY(m_db.execPatiently(settings));
     SNUG_TRY(joinStream());
     return refreshProjection();
 }

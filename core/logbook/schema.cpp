@@ -58,9 +58,13 @@ Error newer(const std::string &file)
             "update the program on this machine"};
 }
 
-} // namespace
+struct Marks {
+    std::int64_t application = 0;
+    std::int64_t version = 0;
+    std::int64_t tables = 0;
+};
 
-Status prepareSchema(sqlite::Connection &db)
+Result<Marks> readMarks(const sqlite::Connection &db)
 {
     const auto application = db.number("PRAGMA application_id");
     if (!application)
@@ -71,12 +75,33 @@ Status prepareSchema(sqlite::Connection &db)
     const auto tables = db.number("SELECT count(*) FROM sqlite_schema");
     if (!tables)
         return tables.error();
-    const bool isNew = *tables == 0 && *version == 0 && *application == 0;
-    if (!isNew && *application != logbookApplicationId)
+    return Marks{*application, *version, *tables};
+}
+
+// All three as of one moment: a process that begins the same logbook must not come between them.
+Result<Marks> marksOf(sqlite::Connection &db)
+{
+    SNUG_TRY(db.exec("BEGIN"));
+    Result<Marks> marks = readMarks(db);
+    const Status ended = db.exec("ROLLBACK");
+    if (marks && !ended) // a fault while reading says more than the one it left behind
+        return ended.error();
+    return marks;
+}
+
+} // namespace
+
+Status prepareSchema(sqlite::Connection &db)
+{
+    const Result<Marks> marks = marksOf(db);
+    if (!marks)
+        return marks.error();
+    const bool isNew = marks->tables == 0 && marks->version == 0 && marks->application == 0;
+    if (!isNew && marks->application != logbookApplicationId)
         return Error{Errc::Unsupported, "a database of another program", db.file(), "give a logbook of ours"};
-    if (*version > logbookVersion)
+    if (marks->version > logbookVersion)
         return newer(db.file());
-    if (*version == logbookVersion)
+    if (marks->version == logbookVersion)
         return done();
 
     Result<sqlite::Transaction> transaction = sqlite::Transaction::begin(db);
@@ -88,9 +113,9 @@ Status prepareSchema(sqlite::Connection &db)
         return now.error();
     for (auto at = static_cast<std::size_t>(*now); at < migrations.size(); ++at)
         SNUG_TRY(db.exec(migrations.at(at)));
-    const std::string marks = "PRAGMA application_id = " + std::to_string(logbookApplicationId) +
-                              "; PRAGMA user_version = " + std::to_string(logbookVersion);
-    SNUG_TRY(db.exec(marks.c_str()));
+    const std::string mark = "PRAGMA application_id = " + std::to_string(logbookApplicationId) +
+                             "; PRAGMA user_version = " + std::to_string(logbookVersion);
+    SNUG_TRY(db.exec(mark.c_str()));
     return std::move(*transaction).commit();
 }
 

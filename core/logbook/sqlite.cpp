@@ -154,6 +154,16 @@ Status Connection::exec(const char *sql)
     return done();
 }
 
+Status Connection::execPatiently(const char *sql)
+{
+    Status result = exec(sql);
+    for (int tries = 0; !result && result.error().code == Errc::Conflict && tries < 100; ++tries) {
+        sqlite3_sleep(50);
+        result = exec(sql);
+    }
+    return result;
+}
+
 Result<Statement> Connection::prepare(std::string_view sql) const
 {
     sqlite3_stmt *raw = nullptr;

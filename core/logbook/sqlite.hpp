@@ -58,6 +58,9 @@ public:
     [[nodiscard]] static Result<Connection> open(const std::string &file, OpenMode mode);
 
     [[nodiscard]] Status exec(const char *sql);
+    /// The same, waiting for other processes up to 5 s where SQLite itself does not: it refuses a change of
+    /// the journal's kind at once while another process opens the file.
+    [[nodiscard]] Status execPatiently(const char *sql);
     /// Statements are kept for the next time: preparing one costs more than running it.
     [[nodiscard]] Result<Statement> prepare(std::string_view sql) const;
     /// The first column of the first row as a number; `fallback` without a row.
