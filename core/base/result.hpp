@@ -53,7 +53,8 @@ public:
         SNUG_ASSERT(has_value());
         return *std::get_if<0>(&m_state);
     }
-    [[nodiscard]] T &&value() &&
+    /// By value, so that `for (x : f().value())` never reads what is gone.
+    [[nodiscard]] T value() &&
     {
         SNUG_ASSERT(has_value());
         return std::move(*std::get_if<0>(&m_state));

@@ -178,7 +178,8 @@ Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const 
         const bool low = limits.lowSi && reading->si < *limits.lowSi;
         const bool high = limits.highSi && reading->si > *limits.highSi;
         if (low || high)
-            checked.warnings.push_back({reading->slug, reading->place, reading->si, limits});
+            checked.warnings.push_back(
+                {reading->slug, reading->place, reading->dimension, reading->si, limits});
         checked.readings.push_back(*reading);
     }
     for (const FindingDraft &finding : draft.findings) {

@@ -49,6 +49,7 @@ struct Limits {
 struct LimitWarning {
     std::string reading;
     std::string place;
+    Dimension dimension = Dimension::Count;
     double si = 0.0;
     Limits limits;
 };

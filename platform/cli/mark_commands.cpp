@@ -127,6 +127,29 @@ Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
     return draft;
 }
 
+Value warningJson(const LimitWarning &w)
+{
+    return Value::Map{{"reading", w.reading},
+                      {"place", w.place},
+                      {"value", w.si},
+                      {"unit", siSymbol(w.dimension)},
+                      {"low", Value(w.limits.lowSi)},
+                      {"high", Value(w.limits.highSi)},
+                      {"basis", w.limits.basis}};
+}
+
+// "Cold pressure 300 kPa at wheel 1L; at least 380 kPa, at most 450 kPa (maker)".
+std::string warningWords(const LimitWarning &w, const Texts &texts, UnitSystem units)
+{
+    std::vector<std::string> limits;
+    if (w.limits.lowSi)
+        limits.push_back("at least " + formatFor(w.dimension, *w.limits.lowSi, units));
+    if (w.limits.highSi)
+        limits.push_back("at most " + formatFor(w.dimension, *w.limits.highSi, units));
+    return readingWords({w.reading, w.place, w.dimension, w.si, ""}, texts, units) + "; " +
+           join(limits, ", ") + " (" + replaceAll(w.limits.basis, "_", " ") + ")";
+}
+
 Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceipt &receipt,
                       const std::vector<Photo> &photos)
 {
@@ -137,13 +160,9 @@ Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceip
         text += "finding " + id.shortText() + "\n";
     }
     Value::List warnings;
-    for (const LimitWarning &w : receipt.warnings) {
-        const Reading shown{w.reading, w.place,
-                            productCatalogue().find(draft.point)->reading(w.reading)->dimension, w.si, ""};
-        const std::string line = readingWords(shown, session.texts(), session.units()) +
-                                 " is outside its limits (" + replaceAll(w.limits.basis, "_", " ") + ")";
-        warnings.push_back(line);
-        text += "look again: " + line + "\n";
+    for (const LimitWarning &warning : receipt.warnings) {
+        warnings.push_back(warningJson(warning));
+        text += "look again: " + warningWords(warning, session.texts(), session.units()) + "\n";
     }
     Value::List photoIds;
     for (const Photo &photo : photos)

@@ -28,8 +28,7 @@ struct AppParts {
     Preferences preferences;                            ///< as read before the first window
     QString preferencesFile;                            ///< empty: nothing is kept between runs
     std::function<void(const QString &language)> speak; ///< puts the translator of a language in place
-    bool cameraAvailable = false;
-    bool still = false; ///< nothing moves or blinks: screenshots and tests
+    bool still = false;                                 ///< nothing moves or blinks: screenshots and tests
 };
 
 } // namespace snugwalk

@@ -25,7 +25,6 @@ class Session : public QObject {
     Q_PROPERTY(bool hasRig READ hasRig NOTIFY snapshotChanged)
     Q_PROPERTY(bool busy READ isBusy NOTIFY busyChanged)
     Q_PROPERTY(bool still READ isStill CONSTANT)
-    Q_PROPERTY(bool cameraAvailable READ cameraAvailable CONSTANT)
     Q_PROPERTY(QString errorWhat READ errorWhat NOTIFY errorChanged)
     Q_PROPERTY(QString errorDo READ errorDo NOTIFY errorChanged)
     Q_PROPERTY(QString units READ units WRITE setUnits NOTIFY preferencesChanged)
@@ -55,7 +54,6 @@ public:
     [[nodiscard]] bool hasRig() const { return m_shown.history() != nullptr; }
     [[nodiscard]] bool isBusy() const { return m_walk->isBusy() || m_reading; }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
-    [[nodiscard]] bool cameraAvailable() const { return m_parts.cameraAvailable; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
     [[nodiscard]] QString errorDo() const { return m_errorDo; }
     [[nodiscard]] QString units() const;

@@ -30,6 +30,16 @@ def walk_two_zones(program, walk):
     return marked
 
 
+def low_tire_warns(program):
+    """Limits are the placard and sidewall of the demo rig; JSON stays in SI whatever the units shown."""
+    marked = acted(program, "--units", "us", "walk", "mark", "tire-pressure", "pass", "--how", "measured",
+                   "--reading", "cold-pressure@wheel 1L=300 kPa", "--reading", "cold-pressure@wheel 1R=400 kPa")
+    check(len(marked["warnings"]) == 1, f"warnings {marked['warnings']}")
+    warning = marked["warnings"][0]
+    check((warning["place"], warning["unit"], warning["basis"]) == ("wheel 1L", "Pa", "maker"), f"warning {warning}")
+    check([round(warning[key]) for key in ("value", "low", "high")] == [300_000, 380_000, 450_000], f"warning {warning}")
+
+
 def log_rivet(program, source):
     photo = os.path.join(source, "demo-rig", "photos", "rivet-2026-11.jpg")
     program.refused("walk", "mark", RIVET, "attention", "--defect", "loose", "--grade", "4", code=6,
@@ -102,8 +112,9 @@ def journey(program, source):
     walk = acted(program, "walk", "start", "full_round")
     program.refused("walk", "start", "full_round", code=6, saying=["not finished"])
     done = walk_two_zones(program, walk)
+    low_tire_warns(program)
     rivet = log_rivet(program, source)
-    done += [RIVET] + kill_between_marks(program, walk, done)
+    done += [RIVET, "tire-pressure"] + kill_between_marks(program, walk, done)
     expect_marks(program, done)
     undo_takes_one_back(program, walk, done)
     acted(program, "walk", "finish")

@@ -25,7 +25,6 @@ QtObject {
         tingle: "Tingle from the skin: hands off, do not step in or out holding metal, breaker off at the post." })
     property string footer: "Not an official inspection. Says what A. looked at, when and how; what was not looked at is listed. Maker's figures, local law and licensed people decide."
     property PositionModel position: PositionModel {}
-    property bool cameraAvailable: false
     property RigModel rig: RigModel {}
     property WalkModel walk: WalkModel {}
     property DueModel due: DueModel {}
