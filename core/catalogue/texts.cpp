@@ -6,14 +6,31 @@
 
 namespace snugwalk {
 
-Result<Texts> Texts::load(std::string_view bytes)
+namespace {
+
+Error unreadable(const std::string &where)
 {
-    Result<Value> root = parseJson(bytes);
-    if (!root || !(*root)["points"].isMap())
-        return Error{Errc::Corrupt, "the catalogue's texts cannot be read",
-                     root ? "points" : root.error().where, "install the program again"};
+    return {Errc::Corrupt, "the catalogue's texts cannot be read", where, "install the program again"};
+}
+
+} // namespace
+
+Result<Texts> Texts::load(std::string_view words, const std::vector<std::string_view> &pointWords)
+{
+    const Result<Value> root = parseJson(words);
+    if (!root || !(*root)["phrases"].isMap())
+        return unreadable(root ? "phrases" : root.error().where);
+    Value::Map all = root->map();
+    Value::Map points;
+    for (std::string_view bytes : pointWords) {
+        const Result<Value> zone = parseJson(bytes);
+        if (!zone || !(*zone)["points"].isMap())
+            return unreadable(zone ? "points" : zone.error().where);
+        points.merge(Value::Map((*zone)["points"].map()));
+    }
+    all["points"] = std::move(points);
     Texts texts;
-    texts.m_root = std::move(root).value();
+    texts.m_root = std::move(all);
     return texts;
 }
 

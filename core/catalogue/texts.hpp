@@ -20,8 +20,10 @@ struct PointText {
 /// Looks words up by slug; an unknown slug reads as the slug itself, so that nothing is ever blank.
 class Texts {
 public:
-    /// From the bytes of texts/<language>.json; `Corrupt` when it is not such a file.
-    [[nodiscard]] static Result<Texts> load(std::string_view bytes);
+    /// From the bytes of texts/<language>.json and of texts/<language>/<zone>.json, one a zone;
+    /// `Corrupt` when one is not such a file.
+    [[nodiscard]] static Result<Texts> load(std::string_view words,
+                                            const std::vector<std::string_view> &pointWords);
 
     [[nodiscard]] PointText point(std::string_view slug) const;
     /// `grade` 1 to 5.

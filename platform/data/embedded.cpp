@@ -7,15 +7,20 @@
 namespace snugwalk {
 namespace {
 
+std::vector<std::string_view> filesUnder(std::string_view folder)
+{
+    std::vector<std::string_view> files;
+    for (const auto &[path, bytes] : embeddedFiles()) {
+        if (path.starts_with(folder))
+            files.push_back(bytes);
+    }
+    return files;
+}
+
 Catalogue loadProduct()
 {
-    std::vector<std::string_view> points;
-    for (const auto &[path, bytes] : embeddedFiles()) {
-        if (path.starts_with("points/"))
-            points.push_back(bytes);
-    }
-    Result<Catalogue> catalogue =
-        Catalogue::load(points, embeddedFiles().at("sets.json"), embeddedFiles().at("sources.json"));
+    Result<Catalogue> catalogue = Catalogue::load(filesUnder("points/"), embeddedFiles().at("sets.json"),
+                                                  embeddedFiles().at("sources.json"));
     SNUG_ASSERT(catalogue.has_value());
     return std::move(catalogue).value();
 }
@@ -30,10 +35,10 @@ const Catalogue &productCatalogue()
 
 Result<Texts> productTexts(std::string_view language)
 {
-    const std::string path = "texts/" + std::string(language) + ".json";
-    const auto found = embeddedFiles().find(path);
+    const std::string folder = "texts/" + std::string(language);
+    const auto found = embeddedFiles().find(folder + ".json");
     if (found != embeddedFiles().end())
-        return Texts::load(found->second);
+        return Texts::load(found->second, filesUnder(folder + "/"));
     return Error{Errc::NotFound, "no words in \"" + std::string(language) + "\"", "language", "use en or es"};
 }
 

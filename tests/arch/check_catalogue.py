@@ -25,7 +25,10 @@ FITTINGS = """slide_out awning lp_gas electric_brakes overrun_brakes weight_bars
  fifth_wheel_coupling jockey_wheel leaf_springs grease_fittings multi_axle adjustable_bearings sealed_bearings
  motor_mover seven_way_plug thirteen_pin_plug safety_chains breakaway_cable membrane_roof moulded_or_metal_roof
  rooflights solar roof_ac mains house_battery fresh_water waste_tanks ramp_door tie_down_rings flat_tow_bar
- camper_tie_downs rear_rack lift_roof entry_step baggage_doors belly_pan engine wide_body""".split()
+ camper_tie_downs rear_rack lift_roof entry_step baggage_doors belly_pan engine wide_body absorption_fridge
+ screen_door shock_absorbers torsion_axle spare_wheel bolted_chassis generator leveling_system laminated_walls
+ hydraulic_brakes water_heater toilet cassette_toilet loose_tanks heating_on_move fuel_heater lithium_battery
+ tank_sensors hot_vents""".split()
 DEFECTS = """crack gap lifted loose missing leaking worn corroded bent seized dead expired play delaminated
  soft other""".split()
 TOOLS = """torch mirror tread-gauge pressure-gauge torque-wrench infrared-thermometer multimeter plug-tester
@@ -67,8 +70,19 @@ def load(root):
     data = root / "core" / "catalogue" / "data"
     read = lambda path: json.loads(path.read_text(encoding="utf-8"))
     zones = {path.stem: read(path) for path in sorted((data / "points").glob("*.json"))}
-    texts = {language: read(data / "texts" / f"{language}.json") for language in ("en", "es")}
+    texts = {language: texts_of(data / "texts", language, read) for language in ("en", "es")}
     return zones, texts, read(data / "sets.json"), read(data / "sources.json")
+
+
+def texts_of(folder, language, read):
+    """The words of one language: the common file and one file a zone."""
+    words = read(folder / f"{language}.json")
+    words["points"] = {}
+    for path in sorted((folder / language).glob("*.json")):
+        points = read(path)["points"]
+        expect(not set(points) & set(words["points"]), path.stem, "a point has its words twice")
+        words["points"].update(points)
+    return words
 
 
 def check_reading(reading, where, sources):
@@ -98,7 +112,7 @@ def check_enums(point, where, sources):
     only(point["interval"]["uses"], USES, where, "use")
     for name, allowed in (("kinds", RIGS), ("practices", PRACTICES), ("needs", FITTINGS), ("without", FITTINGS)):
         only(point["applies"][name], allowed, where, name)
-    only([point["repeat"]], ["none", "wheel", "lamp", "door", "vent"], where, "repeat")
+    only([point["repeat"]], ["none", "wheel", "lamp", "door", "vent", "window", "hatch"], where, "repeat")
     only([point["source"]["tag"]], ["P", "FM", "CP", "calc"], where, "source tag")
     only(point["source"]["keys"], sources, where, "source key")
     expect(point["source"]["keys"], where, "no source key")

@@ -86,6 +86,8 @@ TEST_CASE("words: both languages name every point, and what is unknown reads as 
         CHECK(texts.point("no-such-point").look == "no-such-point");
         CHECK(texts.grade("no-such-point", 3) == "3");
     }
-    CHECK(Texts::load("{").error().code == Errc::Corrupt);
-    CHECK(Texts::load("{}").error().code == Errc::Corrupt);
+    CHECK(Texts::load("{", {}).error().code == Errc::Corrupt);
+    CHECK(Texts::load("{}", {}).error().code == Errc::Corrupt);
+    CHECK(Texts::load(R"({"phrases": {}})", {"{"}).error().code == Errc::Corrupt);
+    CHECK(Texts::load(R"({"phrases": {}})", {"{}"}).error().code == Errc::Corrupt);
 }

@@ -50,8 +50,12 @@ const Texts &realTexts(const std::string &language)
     const auto found = loaded.find(language);
     if (found != loaded.end())
         return found->second;
-    const std::string bytes = slurp(folder / "texts" / (language + ".json"));
-    return loaded.emplace(language, Texts::load(bytes).value()).first->second;
+    const std::string words = slurp(folder / "texts" / (language + ".json"));
+    std::vector<std::string> zones;
+    for (const auto &file : std::filesystem::directory_iterator(folder / "texts" / language))
+        zones.push_back(slurp(file.path()));
+    const std::vector<std::string_view> views(zones.begin(), zones.end());
+    return loaded.emplace(language, Texts::load(words, views).value()).first->second;
 }
 
 } // namespace snugwalk::test
