@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <filesystem>
 #include <map>
+#include <string_view>
+#include <vector>
 
 #include "support/temp_folder.hpp"
 
