@@ -20,6 +20,7 @@ enum class Dimension {
     Duration,
     Voltage,
     Current,
+    Resistance,
     Count,   ///< a plain number of things
     Fraction ///< held as 0.18, shown as 18 %
 };

@@ -44,6 +44,7 @@ using Angle = Quantity<struct AngleDim>;                                 ///< ra
 using Duration = Quantity<struct DurationDim>;                           ///< second
 using Voltage = Quantity<struct VoltageDim>;                             ///< volt
 using Current = Quantity<struct CurrentDim>;                             ///< ampere
+using Resistance = Quantity<struct ResistanceDim>;                       ///< ohm
 
 /// A point on the thermometer, in kelvin. Points do not add; their difference is a
 /// `TemperatureDifference`.

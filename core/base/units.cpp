@@ -72,6 +72,7 @@ constexpr std::array unitTable = {
     Unit{Dimension::Voltage, "mV", "mv", 1e-3},
     Unit{Dimension::Current, "A", "a amp amps ampere amperes", 1.0},
     Unit{Dimension::Current, "mA", "ma", 1e-3},
+    Unit{Dimension::Resistance, "Ω", "ω Ω ohm ohms", 1.0},
     Unit{Dimension::Count, "", "", 1.0},
     Unit{Dimension::Fraction, "", "", 1.0},
     Unit{Dimension::Fraction, "%", "% percent", 0.01},
@@ -96,6 +97,7 @@ constexpr std::array dimensionNames = {
     NamedDimension{Dimension::Duration, "duration"},
     NamedDimension{Dimension::Voltage, "voltage"},
     NamedDimension{Dimension::Current, "current"},
+    NamedDimension{Dimension::Resistance, "resistance"},
     NamedDimension{Dimension::Count, "count"},
     NamedDimension{Dimension::Fraction, "percent"},
 };
@@ -134,7 +136,9 @@ std::string_view displaySymbol(Dimension dimension, UnitSystem system, double ma
     case Dimension::Voltage:
         return "V";
     case Dimension::Current:
-        return "A";
+        return magnitude < 0.2 ? "mA" : "A"; // what a rig draws at rest is told in milliamperes
+    case Dimension::Resistance:
+        return "Ω";
     case Dimension::Count:
         return "";
     case Dimension::Fraction:
@@ -147,7 +151,7 @@ int displayDecimals(const Unit &unit, double shown)
 {
     const double size = std::fabs(shown);
     if (unit.dimension == Dimension::Count || unit.symbol == "kPa" || unit.symbol == "kg" ||
-        unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL")
+        unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL" || unit.symbol == "mA")
         return 0;
     if (unit.symbol == "in")
         return 2;

@@ -77,6 +77,7 @@ SNUG_DIMENSION(Angle)
 SNUG_DIMENSION(Duration)
 SNUG_DIMENSION(Voltage)
 SNUG_DIMENSION(Current)
+SNUG_DIMENSION(Resistance)
 #undef SNUG_DIMENSION
 
 /// Typed reading of what a person wrote; errors as `parseSi`.

@@ -61,6 +61,8 @@ double readingUncertainty(Dimension dimension, double si)
         return std::max(0.05, 0.005 * size);
     case Dimension::Current:
         return std::max(0.1, 0.02 * size);
+    case Dimension::Resistance:
+        return std::max(0.1, 0.02 * size);
     case Dimension::Fraction:
         return 0.02;
     case Dimension::Count:

@@ -83,6 +83,8 @@ const std::vector<Typed> understood = {
     {Dimension::Duration, "1.5 h", 5400.0},
     {Dimension::Voltage, "12.6 V", 12.6},
     {Dimension::Current, "150 mA", 0.15},
+    {Dimension::Resistance, "3.2 ohm", 3.2},
+    {Dimension::Resistance, "3.2 Ω", 3.2},
     {Dimension::Force, "10 lbf", 44.4822161526050},
     {Dimension::Count, "6", 6.0},
     {Dimension::Fraction, "18 %", 0.18},
