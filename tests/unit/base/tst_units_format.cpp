@@ -85,7 +85,8 @@ TEST_CASE("the first unit of each dimension is SI, and names lead back to the di
         }
         CHECK(findDimension(dimensionName(unit.dimension)) == unit.dimension);
     }
-    CHECK(seen.size() == 16);
+    CHECK(seen.size() == 17);
+    CHECK(formatFor(Dimension::Current, 0.05, UnitSystem::Si) == "50 mA");
     CHECK_FALSE(findDimension("colour"));
 }
 

@@ -25,8 +25,10 @@ TEST_CASE("a rig is kept as given; saving it again writes only what changed")
 TEST_CASE("a walk keeps its tape and goes on after reopening at the same line")
 {
     Walker walker;
-    REQUIRE(walker.mark(passOf(walker.walk.tape[0].points[0])));
-    REQUIRE(walker.mark(passOf(walker.walk.tape[1].points[0])));
+    for (std::size_t line : {0, 1}) {
+        for (const std::string &point : walker.walk.tape[line].points)
+            REQUIRE(walker.mark(passOf(point)));
+    }
     Logbook &book = walker.home.reopened();
     const Walk open = openWalk(book, walker.rig.id).value().value();
     CHECK(open == walker.walk);
