@@ -86,7 +86,7 @@ TEST_CASE("the first unit of each dimension is SI, and names lead back to the di
         CHECK(findDimension(dimensionName(unit.dimension)) == unit.dimension);
     }
     CHECK(seen.size() == 17);
-    CHECK(formatFor(Dimension::Current, 0.05, UnitSystem::Si) == "50 mA");
+    CHECK(formatFor(Dimension::Current, 0.05, UnitSystem::Si) == "50\u00a0mA");
     CHECK_FALSE(findDimension("colour"));
 }
 
