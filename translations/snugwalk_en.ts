@@ -107,6 +107,51 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>Photos now, marks after</source>
+        <translation>Photos now, marks after</translation>
+    </message>
+    <message>
+        <source>Photo of the finding</source>
+        <translation>Photo of the finding</translation>
+    </message>
+    <message>
+        <source>what the camera sees</source>
+        <translation>what the camera sees</translation>
+    </message>
+    <message>
+        <source>The camera is starting …</source>
+        <translation>The camera is starting …</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Take the photo</translation>
+    </message>
+    <message>
+        <source>The last photo, faint, to stand where it was taken</source>
+        <translation>The last photo, faint, to stand where it was taken</translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <comment>the faint photo</comment>
+        <translation>shown</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>the faint photo</comment>
+        <translation>left out</translation>
+    </message>
+    <message>
+        <source>Both hands for the ladder: take them here, or from a camera on a pole by file. Mark with both feet on the ground.</source>
+        <translation>Both hands for the ladder: take them here, or from a camera on a pole by file. Mark with both feet on the ground.</translation>
+    </message>
+    <message>
+        <source>Back to the finding</source>
+        <translation>Back to the finding</translation>
+    </message>
+</context>
+<context>
     <name>CautionCard</name>
     <message>
         <source>read: go on</source>
@@ -210,6 +255,124 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pass: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DrawPage</name>
+    <message>
+        <source>Draw on the photo</source>
+        <translation>Draw on the photo</translation>
+    </message>
+    <message>
+        <source>lines are kept beside the photo, which stays as it is</source>
+        <translation>lines are kept beside the photo, which stays as it is</translation>
+    </message>
+    <message>
+        <source>No finding with a photo is open.</source>
+        <translation>No finding with a photo is open.</translation>
+    </message>
+    <message>
+        <source>Back to the finding</source>
+        <translation>Back to the finding</translation>
+    </message>
+</context>
+<context>
+    <name>DrawTools</name>
+    <message>
+        <source>Now touch the rim.</source>
+        <translation>Now touch the rim.</translation>
+    </message>
+    <message>
+        <source>Touch the middle, then the rim; or drag.</source>
+        <translation>Touch the middle, then the rim; or drag.</translation>
+    </message>
+    <message>
+        <source>Now touch what it points at.</source>
+        <translation>Now touch what it points at.</translation>
+    </message>
+    <message>
+        <source>Touch the tail, then what it points at; or drag.</source>
+        <translation>Touch the tail, then what it points at; or drag.</translation>
+    </message>
+    <message>
+        <source>Now touch the other end.</source>
+        <translation>Now touch the other end.</translation>
+    </message>
+    <message>
+        <source>Touch one end, then the other; or drag.</source>
+        <translation>Touch one end, then the other; or drag.</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <comment>tool</comment>
+        <translation>circle</translation>
+    </message>
+    <message>
+        <source>arrow</source>
+        <comment>tool</comment>
+        <translation>arrow</translation>
+    </message>
+    <message>
+        <source>ruler</source>
+        <comment>tool</comment>
+        <translation>ruler</translation>
+    </message>
+    <message>
+        <source>Length, if known; left empty it is told from the first ruler</source>
+        <translation>Length, if known; left empty it is told from the first ruler</translation>
+    </message>
+    <message>
+        <source>Known length, such as that of a tape or a rivet head</source>
+        <translation>Known length, such as that of a tape or a rivet head</translation>
+    </message>
+    <message>
+        <source>such as 120 mm or 4 3/4 in</source>
+        <translation>such as 120 mm or 4 3/4 in</translation>
+    </message>
+    <message>
+        <source>erase last</source>
+        <comment>line on a photo</comment>
+        <translation>erase last</translation>
+    </message>
+    <message>
+        <source>erase all</source>
+        <comment>lines on a photo</comment>
+        <translation>erase all</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>undo</translation>
+    </message>
+</context>
+<context>
+    <name>Drawing</name>
+    <message>
+        <source>about %1</source>
+        <comment>a length told by ratio</comment>
+        <translation>about %1</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnLines</name>
+    <message>
+        <source>circle</source>
+        <comment>drawn on a photo</comment>
+        <translation>circle</translation>
+    </message>
+    <message>
+        <source>arrow</source>
+        <comment>drawn on a photo</comment>
+        <translation>arrow</translation>
+    </message>
+    <message>
+        <source>ruler, %1</source>
+        <comment>drawn on a photo, length</comment>
+        <translation>ruler, %1</translation>
+    </message>
+    <message>
+        <source>ruler</source>
+        <comment>drawn on a photo</comment>
+        <translation>ruler</translation>
     </message>
 </context>
 <context>
@@ -368,6 +531,21 @@
     </message>
 </context>
 <context>
+    <name>FileWord</name>
+    <message>
+        <source>photo from a file</source>
+        <translation>photo from a file</translation>
+    </message>
+    <message>
+        <source>Photos of the finding</source>
+        <translation>Photos of the finding</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Photos (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>FindingList</name>
     <message>
         <source>Nothing found is open. What was not looked at is not known.</source>
@@ -393,27 +571,6 @@
 <context>
     <name>FindingSheet</name>
     <message>
-        <source>still there, the same</source>
-        <translation>still there, the same</translation>
-    </message>
-    <message>
-        <source>worse</source>
-        <translation>worse</translation>
-    </message>
-    <message>
-        <source>better</source>
-        <translation>better</translation>
-    </message>
-    <message>
-        <source>gone</source>
-        <translation>gone</translation>
-    </message>
-    <message>
-        <source>Finding %1 now</source>
-        <comment>number</comment>
-        <translation>Finding %1 now</translation>
-    </message>
-    <message>
         <source>or</source>
         <translation>or</translation>
     </message>
@@ -422,29 +579,9 @@
         <translation>something new here</translation>
     </message>
     <message>
-        <source>What</source>
-        <translation>What</translation>
-    </message>
-    <message>
-        <source>How much</source>
-        <translation>How much</translation>
-    </message>
-    <message>
-        <source>such as 60 mm, or 2 of 8</source>
-        <translation>such as 60 mm, or 2 of 8</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-    <message>
         <source>%1, at %2</source>
         <comment>who, where on earth</comment>
         <translation>%1, at %2</translation>
-    </message>
-    <message>
-        <source>Write down: gone</source>
-        <translation>Write down: gone</translation>
     </message>
     <message>
         <source>Write down</source>
@@ -455,12 +592,12 @@
         <translation>first tell whether it is one of these</translation>
     </message>
     <message>
-        <source>first tell what it is and how bad</source>
-        <translation>first tell what it is and how bad</translation>
-    </message>
-    <message>
         <source>first tell how bad it is now</source>
         <translation>first tell how bad it is now</translation>
+    </message>
+    <message>
+        <source>Write down: pass</source>
+        <translation>Write down: pass</translation>
     </message>
 </context>
 <context>
@@ -721,11 +858,101 @@
     </message>
 </context>
 <context>
+    <name>NewFinding</name>
+    <message>
+        <source>first tell which of these it is</source>
+        <translation>first tell which of these it is</translation>
+    </message>
+    <message>
+        <source>first tell what it is and how bad</source>
+        <translation>first tell what it is and how bad</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>of the points of a line</comment>
+        <translation>Which</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>What</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>How much</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>such as 60 mm, or 2 of 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
+    <name>OfferedFinding</name>
+    <message>
+        <source>mended, it holds</source>
+        <translation>mended, it holds</translation>
+    </message>
+    <message>
+        <source>there again</source>
+        <translation>there again</translation>
+    </message>
+    <message>
+        <source>still there, the same</source>
+        <translation>still there, the same</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>worse</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>better</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>gone</translation>
+    </message>
+    <message>
+        <source>Finding %1, mended: now</source>
+        <comment>number</comment>
+        <translation>Finding %1, mended: now</translation>
+    </message>
+    <message>
+        <source>Finding %1 now</source>
+        <comment>number</comment>
+        <translation>Finding %1 now</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>How much</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>such as 60 mm, or 2 of 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
     <name>OpenFinding</name>
     <message>
         <source>Finding %1 since %2: %3</source>
         <comment>number, date, what</comment>
         <translation>Finding %1 since %2: %3</translation>
+    </message>
+    <message>
+        <source>Finding %1, mended %2: %3</source>
+        <comment>number, date, what</comment>
+        <translation>Finding %1, mended %2: %3</translation>
+    </message>
+    <message>
+        <source>A pass here confirms the mend.</source>
+        <translation>A pass here confirms the mend.</translation>
     </message>
 </context>
 <context>
@@ -742,34 +969,42 @@
     </message>
 </context>
 <context>
+    <name>PhotoBoard</name>
+    <message>
+        <source>photo to draw on</source>
+        <translation>photo to draw on</translation>
+    </message>
+    <message>
+        <source>photo to draw on: %1</source>
+        <translation>photo to draw on: %1</translation>
+    </message>
+</context>
+<context>
     <name>PhotoChoice</name>
     <message>
         <source>Photos: none yet</source>
         <translation>Photos: none yet</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n photo(s)</source>
-        <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
-        </translation>
     </message>
     <message>
         <source>leave out</source>
         <comment>a photo</comment>
         <translation>leave out</translation>
     </message>
-    <message>
-        <source>photo from a file</source>
-        <translation>photo from a file</translation>
+    <message numerus="yes">
+        <source>%n photo(s); press one to draw on it</source>
+        <translation>
+            <numerusform>%n photo(s); press one to draw on it</numerusform>
+            <numerusform>%n photo(s); press one to draw on it</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Photos of the finding</source>
-        <translation>Photos of the finding</translation>
+        <source>number %1</source>
+        <comment>photo</comment>
+        <translation>number %1</translation>
     </message>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png)</source>
-        <translation>Photos (*.jpg *.jpeg *.png)</translation>
+        <source>take a photo</source>
+        <translation>take a photo</translation>
     </message>
 </context>
 <context>
@@ -824,6 +1059,11 @@
     <message>
         <source>no photo</source>
         <translation>no photo</translation>
+    </message>
+    <message>
+        <source>%1; opens it</source>
+        <comment>photo</comment>
+        <translation>%1; opens it</translation>
     </message>
 </context>
 <context>
@@ -1992,6 +2232,45 @@
     </message>
 </context>
 <context>
+    <name>WaitingPhotos</name>
+    <message>
+        <source>No photo waits for its mark.</source>
+        <translation>No photo waits for its mark.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) wait for a mark; press those of this finding</source>
+        <translation>
+            <numerusform>%n photo(s) wait for a mark; press those of this finding</numerusform>
+            <numerusform>%n photo(s) wait for a mark; press those of this finding</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) wait for a mark</source>
+        <translation>
+            <numerusform>%n photo(s) wait for a mark</numerusform>
+            <numerusform>%n photo(s) wait for a mark</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>waiting, number %1</source>
+        <comment>photo</comment>
+        <translation>waiting, number %1</translation>
+    </message>
+    <message>
+        <source>put away</source>
+        <comment>a photo</comment>
+        <translation>put away</translation>
+    </message>
+    <message numerus="yes">
+        <source>bring back %n put away</source>
+        <comment>photos</comment>
+        <translation>
+            <numerusform>bring back %n put away</numerusform>
+            <numerusform>bring back %n put away</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WalkPage</name>
     <message numerus="yes">
         <source>%n line(s) left</source>
@@ -2072,6 +2351,10 @@
         <source>stop here</source>
         <translation>stop here</translation>
     </message>
+    <message>
+        <source>photos now, marks after</source>
+        <translation>photos now, marks after</translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::BenchModel</name>
@@ -2096,6 +2379,22 @@
             <numerusform>%n position was left out.</numerusform>
             <numerusform>%n positions were left out.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::DrawingModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a photo shows, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Type the length first, such as 120 mm or 4 3/4 in.</source>
+        <translation>Type the length first, such as 120 mm or 4 3/4 in.</translation>
+    </message>
+    <message>
+        <source>Not understood: %1. Write it for example as 120 mm or 4 3/4 in.</source>
+        <translation>Not understood: %1. Write it for example as 120 mm or 4 3/4 in.</translation>
     </message>
 </context>
 <context>

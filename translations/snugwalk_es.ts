@@ -107,6 +107,51 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>Photos now, marks after</source>
+        <translation>Fotos ahora, marcas después</translation>
+    </message>
+    <message>
+        <source>Photo of the finding</source>
+        <translation>Foto del hallazgo</translation>
+    </message>
+    <message>
+        <source>what the camera sees</source>
+        <translation>lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>The camera is starting …</source>
+        <translation>La cámara está arrancando …</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Tomar la foto</translation>
+    </message>
+    <message>
+        <source>The last photo, faint, to stand where it was taken</source>
+        <translation>La última foto, tenue, para ponerse donde se tomó</translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <comment>the faint photo</comment>
+        <translation>mostrada</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>the faint photo</comment>
+        <translation>sin ella</translation>
+    </message>
+    <message>
+        <source>Both hands for the ladder: take them here, or from a camera on a pole by file. Mark with both feet on the ground.</source>
+        <translation>Las dos manos para la escalera: tómelas aquí, o con una cámara en un palo y por archivo. Marque con los dos pies en el suelo.</translation>
+    </message>
+    <message>
+        <source>Back to the finding</source>
+        <translation>Volver al hallazgo</translation>
+    </message>
+</context>
+<context>
     <name>CautionCard</name>
     <message>
         <source>read: go on</source>
@@ -210,6 +255,124 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pasa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DrawPage</name>
+    <message>
+        <source>Draw on the photo</source>
+        <translation>Dibujar sobre la foto</translation>
+    </message>
+    <message>
+        <source>lines are kept beside the photo, which stays as it is</source>
+        <translation>las líneas se guardan junto a la foto, que queda como está</translation>
+    </message>
+    <message>
+        <source>No finding with a photo is open.</source>
+        <translation>No hay ningún hallazgo abierto con foto.</translation>
+    </message>
+    <message>
+        <source>Back to the finding</source>
+        <translation>Volver al hallazgo</translation>
+    </message>
+</context>
+<context>
+    <name>DrawTools</name>
+    <message>
+        <source>Now touch the rim.</source>
+        <translation>Ahora toque el borde.</translation>
+    </message>
+    <message>
+        <source>Touch the middle, then the rim; or drag.</source>
+        <translation>Toque el centro y luego el borde; o arrastre.</translation>
+    </message>
+    <message>
+        <source>Now touch what it points at.</source>
+        <translation>Ahora toque lo que señala.</translation>
+    </message>
+    <message>
+        <source>Touch the tail, then what it points at; or drag.</source>
+        <translation>Toque la cola y luego lo que señala; o arrastre.</translation>
+    </message>
+    <message>
+        <source>Now touch the other end.</source>
+        <translation>Ahora toque el otro extremo.</translation>
+    </message>
+    <message>
+        <source>Touch one end, then the other; or drag.</source>
+        <translation>Toque un extremo y luego el otro; o arrastre.</translation>
+    </message>
+    <message>
+        <source>circle</source>
+        <comment>tool</comment>
+        <translation>círculo</translation>
+    </message>
+    <message>
+        <source>arrow</source>
+        <comment>tool</comment>
+        <translation>flecha</translation>
+    </message>
+    <message>
+        <source>ruler</source>
+        <comment>tool</comment>
+        <translation>regla</translation>
+    </message>
+    <message>
+        <source>Length, if known; left empty it is told from the first ruler</source>
+        <translation>Longitud, si se conoce; vacía, se calcula con la primera regla</translation>
+    </message>
+    <message>
+        <source>Known length, such as that of a tape or a rivet head</source>
+        <translation>Longitud conocida, como la de una cinta o de la cabeza de un remache</translation>
+    </message>
+    <message>
+        <source>such as 120 mm or 4 3/4 in</source>
+        <translation>por ejemplo 120 mm o 4 3/4 in</translation>
+    </message>
+    <message>
+        <source>erase last</source>
+        <comment>line on a photo</comment>
+        <translation>borrar la última</translation>
+    </message>
+    <message>
+        <source>erase all</source>
+        <comment>lines on a photo</comment>
+        <translation>borrar todas</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>Drawing</name>
+    <message>
+        <source>about %1</source>
+        <comment>a length told by ratio</comment>
+        <translation>unos %1</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnLines</name>
+    <message>
+        <source>circle</source>
+        <comment>drawn on a photo</comment>
+        <translation>círculo</translation>
+    </message>
+    <message>
+        <source>arrow</source>
+        <comment>drawn on a photo</comment>
+        <translation>flecha</translation>
+    </message>
+    <message>
+        <source>ruler, %1</source>
+        <comment>drawn on a photo, length</comment>
+        <translation>regla, %1</translation>
+    </message>
+    <message>
+        <source>ruler</source>
+        <comment>drawn on a photo</comment>
+        <translation>regla</translation>
     </message>
 </context>
 <context>
@@ -368,6 +531,21 @@
     </message>
 </context>
 <context>
+    <name>FileWord</name>
+    <message>
+        <source>photo from a file</source>
+        <translation>foto de un archivo</translation>
+    </message>
+    <message>
+        <source>Photos of the finding</source>
+        <translation>Fotos del hallazgo</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>FindingList</name>
     <message>
         <source>Nothing found is open. What was not looked at is not known.</source>
@@ -393,27 +571,6 @@
 <context>
     <name>FindingSheet</name>
     <message>
-        <source>still there, the same</source>
-        <translation>sigue, igual</translation>
-    </message>
-    <message>
-        <source>worse</source>
-        <translation>peor</translation>
-    </message>
-    <message>
-        <source>better</source>
-        <translation>mejor</translation>
-    </message>
-    <message>
-        <source>gone</source>
-        <translation>ya no está</translation>
-    </message>
-    <message>
-        <source>Finding %1 now</source>
-        <comment>number</comment>
-        <translation>Hallazgo %1 ahora</translation>
-    </message>
-    <message>
         <source>or</source>
         <translation>o</translation>
     </message>
@@ -422,29 +579,9 @@
         <translation>algo nuevo aquí</translation>
     </message>
     <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>How much</source>
-        <translation>Cuánto</translation>
-    </message>
-    <message>
-        <source>such as 60 mm, or 2 of 8</source>
-        <translation>por ejemplo 60 mm, o 2 de 8</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
         <source>%1, at %2</source>
         <comment>who, where on earth</comment>
         <translation>%1, en %2</translation>
-    </message>
-    <message>
-        <source>Write down: gone</source>
-        <translation>Anotar: ya no está</translation>
     </message>
     <message>
         <source>Write down</source>
@@ -455,12 +592,12 @@
         <translation>primero diga si es uno de estos</translation>
     </message>
     <message>
-        <source>first tell what it is and how bad</source>
-        <translation>primero diga qué es y cuán grave</translation>
-    </message>
-    <message>
         <source>first tell how bad it is now</source>
         <translation>primero diga cuán grave es ahora</translation>
+    </message>
+    <message>
+        <source>Write down: pass</source>
+        <translation>Anotar: pasa</translation>
     </message>
 </context>
 <context>
@@ -721,11 +858,101 @@
     </message>
 </context>
 <context>
+    <name>NewFinding</name>
+    <message>
+        <source>first tell which of these it is</source>
+        <translation>primero diga cuál de estos es</translation>
+    </message>
+    <message>
+        <source>first tell what it is and how bad</source>
+        <translation>primero diga qué es y cuán grave</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>of the points of a line</comment>
+        <translation>Cuál</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>por ejemplo 60 mm, o 2 de 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>OfferedFinding</name>
+    <message>
+        <source>mended, it holds</source>
+        <translation>reparado, y aguanta</translation>
+    </message>
+    <message>
+        <source>there again</source>
+        <translation>está otra vez</translation>
+    </message>
+    <message>
+        <source>still there, the same</source>
+        <translation>sigue, igual</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>peor</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>mejor</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>ya no está</translation>
+    </message>
+    <message>
+        <source>Finding %1, mended: now</source>
+        <comment>number</comment>
+        <translation>Hallazgo %1, reparado: ahora</translation>
+    </message>
+    <message>
+        <source>Finding %1 now</source>
+        <comment>number</comment>
+        <translation>Hallazgo %1 ahora</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>such as 60 mm, or 2 of 8</source>
+        <translation>por ejemplo 60 mm, o 2 de 8</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
     <name>OpenFinding</name>
     <message>
         <source>Finding %1 since %2: %3</source>
         <comment>number, date, what</comment>
         <translation>Hallazgo %1 desde el %2: %3</translation>
+    </message>
+    <message>
+        <source>Finding %1, mended %2: %3</source>
+        <comment>number, date, what</comment>
+        <translation>Hallazgo %1, reparado el %2: %3</translation>
+    </message>
+    <message>
+        <source>A pass here confirms the mend.</source>
+        <translation>Si aquí pasa, la reparación queda confirmada.</translation>
     </message>
 </context>
 <context>
@@ -742,34 +969,42 @@
     </message>
 </context>
 <context>
+    <name>PhotoBoard</name>
+    <message>
+        <source>photo to draw on</source>
+        <translation>foto sobre la que dibujar</translation>
+    </message>
+    <message>
+        <source>photo to draw on: %1</source>
+        <translation>foto sobre la que dibujar: %1</translation>
+    </message>
+</context>
+<context>
     <name>PhotoChoice</name>
     <message>
         <source>Photos: none yet</source>
         <translation>Fotos: todavía ninguna</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n photo(s)</source>
-        <translation>
-            <numerusform>%n foto</numerusform>
-            <numerusform>%n fotos</numerusform>
-        </translation>
     </message>
     <message>
         <source>leave out</source>
         <comment>a photo</comment>
         <translation>quitar</translation>
     </message>
-    <message>
-        <source>photo from a file</source>
-        <translation>foto de un archivo</translation>
+    <message numerus="yes">
+        <source>%n photo(s); press one to draw on it</source>
+        <translation>
+            <numerusform>%n foto; tóquela para dibujar sobre ella</numerusform>
+            <numerusform>%n fotos; toque una para dibujar sobre ella</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Photos of the finding</source>
-        <translation>Fotos del hallazgo</translation>
+        <source>number %1</source>
+        <comment>photo</comment>
+        <translation>número %1</translation>
     </message>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png)</source>
-        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
+        <source>take a photo</source>
+        <translation>tomar una foto</translation>
     </message>
 </context>
 <context>
@@ -824,6 +1059,11 @@
     <message>
         <source>no photo</source>
         <translation>sin foto</translation>
+    </message>
+    <message>
+        <source>%1; opens it</source>
+        <comment>photo</comment>
+        <translation>%1; la abre</translation>
     </message>
 </context>
 <context>
@@ -1992,6 +2232,45 @@
     </message>
 </context>
 <context>
+    <name>WaitingPhotos</name>
+    <message>
+        <source>No photo waits for its mark.</source>
+        <translation>Ninguna foto espera su marca.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) wait for a mark; press those of this finding</source>
+        <translation>
+            <numerusform>%n foto espera su marca; toque la que sea de este hallazgo</numerusform>
+            <numerusform>%n fotos esperan su marca; toque las de este hallazgo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) wait for a mark</source>
+        <translation>
+            <numerusform>%n foto espera su marca</numerusform>
+            <numerusform>%n fotos esperan su marca</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>waiting, number %1</source>
+        <comment>photo</comment>
+        <translation>en espera, número %1</translation>
+    </message>
+    <message>
+        <source>put away</source>
+        <comment>a photo</comment>
+        <translation>apartar</translation>
+    </message>
+    <message numerus="yes">
+        <source>bring back %n put away</source>
+        <comment>photos</comment>
+        <translation>
+            <numerusform>recuperar %n apartada</numerusform>
+            <numerusform>recuperar %n apartadas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WalkPage</name>
     <message numerus="yes">
         <source>%n line(s) left</source>
@@ -2072,6 +2351,10 @@
         <source>stop here</source>
         <translation>parar aquí</translation>
     </message>
+    <message>
+        <source>photos now, marks after</source>
+        <translation>fotos ahora, marcas después</translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::BenchModel</name>
@@ -2096,6 +2379,22 @@
             <numerusform>Se dejó fuera %n posición.</numerusform>
             <numerusform>Se dejaron fuera %n posiciones.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::DrawingModel</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>what a photo shows, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Type the length first, such as 120 mm or 4 3/4 in.</source>
+        <translation>Escriba primero la longitud, por ejemplo 120 mm o 4 3/4 in.</translation>
+    </message>
+    <message>
+        <source>Not understood: %1. Write it for example as 120 mm or 4 3/4 in.</source>
+        <translation>No se entiende: %1. Escríbala por ejemplo como 120 mm o 4 3/4 in.</translation>
     </message>
 </context>
 <context>

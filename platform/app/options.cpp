@@ -28,6 +28,9 @@ Result<Options> readOptions(const QStringList &arguments)
     const QCommandLineOption nmea(QStringLiteral("nmea"),
                                   QStringLiteral("Take positions from an NMEA 0183 log."),
                                   QStringLiteral("file"));
+    const QCommandLineOption camera(
+        QStringLiteral("camera"), QStringLiteral("Take photos from the pictures of a folder, one after another."),
+        QStringLiteral("folder"));
     const QCommandLineOption now(
         QStringLiteral("now"),
         QStringLiteral("A clock that stands still, such as 2026-11-24T08:10:00+13:00."),
@@ -38,7 +41,7 @@ Result<Options> readOptions(const QStringList &arguments)
                                       QStringLiteral("Open every page once and fail on any warning."));
     const QCommandLineOption untilUsable(
         QStringLiteral("until-usable"), QStringLiteral("Leave after the first frame on which one can work."));
-    parser.addOptions({help, book, screens, nmea, now, language, selfTest, untilUsable});
+    parser.addOptions({help, book, screens, nmea, camera, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
     if (!parser.positionalArguments().isEmpty())
@@ -51,6 +54,7 @@ Result<Options> readOptions(const QStringList &arguments)
     options.book = parser.value(book);
     options.screensFolder = parser.value(screens);
     options.nmeaFile = parser.value(nmea);
+    options.cameraFolder = parser.value(camera);
     options.language = parser.value(language);
     options.selfTest = parser.isSet(selfTest);
     options.untilUsable = parser.isSet(untilUsable);

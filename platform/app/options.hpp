@@ -15,6 +15,7 @@ struct Options {
     QString book;                 ///< logbook file; the usual one when empty
     QString screensFolder;        ///< draw every page into this folder
     QString nmeaFile;             ///< positions from a log
+    QString cameraFolder;         ///< photos from files, as a camera would give them
     QString language;             ///< en or es; the kept one or the system's when empty
     std::optional<LocalTime> now; ///< a clock that stands still
     bool selfTest = false;

@@ -8,6 +8,7 @@
 #include <QQuickWindow>
 #include <QStandardPaths>
 
+#include "camera/make_camera.hpp"
 #include "data/embedded.hpp"
 #include "device/device.hpp"
 #include "photo_provider.hpp"
@@ -63,6 +64,7 @@ Result<std::unique_ptr<Wiring>> Wiring::make(const Options &options, Mode mode)
     wiring->m_bookFile = options.book.isEmpty() ? usualBook() : options.book;
     loadFonts();
     SNUG_TRY(wiring->makePosition(options, mode));
+    SNUG_TRY(wiring->makeCamera(options, mode));
     wiring->makeSession(options, mode);
     SNUG_TRY(wiring->loadPages());
     return wiring;
@@ -82,6 +84,19 @@ Status Wiring::makePosition(const Options &options, Mode mode)
     return done();
 }
 
+Status Wiring::makeCamera(const Options &options, Mode mode)
+{
+    if (!options.cameraFolder.isEmpty()) {
+        auto source = recordedCamera(options.cameraFolder.toStdString());
+        if (!source)
+            return source.error();
+        m_camera = std::move(source).value();
+    } else if (mode == Mode::Live) {
+        m_camera = systemCamera();
+    }
+    return done();
+}
+
 void Wiring::makeSession(const Options &options, Mode mode)
 {
     AppParts parts;
@@ -93,6 +108,8 @@ void Wiring::makeSession(const Options &options, Mode mode)
     parts.codec = &m_codec;
     parts.clock = m_clock.get();
     parts.position = m_position.get();
+    parts.camera = m_camera.get();
+    parts.takenFolder = m_bookFile.toStdString() + ".taken";
     parts.still = mode == Mode::Still;
     if (mode == Mode::Live) {
         const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);

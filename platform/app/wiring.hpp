@@ -8,6 +8,7 @@
 #include <QTranslator>
 
 #include "base/time.hpp"
+#include "camera_source.hpp"
 #include "image/qt_codec.hpp"
 #include "keys/hash.hpp"
 #include "options.hpp"
@@ -20,7 +21,7 @@ namespace snugwalk {
 
 class Wiring {
 public:
-    /// Still: nothing moves, nothing is kept between runs, no receiver is asked.
+    /// Still: nothing moves, nothing is kept between runs, no receiver and no camera is asked.
     enum class Mode { Live, Still };
 
     /// Opens the window. \returns `Io` when the pages cannot be loaded, errors of the position log.
@@ -35,6 +36,7 @@ public:
 private:
     Wiring() = default;
     [[nodiscard]] Status makePosition(const Options &options, Mode mode);
+    [[nodiscard]] Status makeCamera(const Options &options, Mode mode);
     void makeSession(const Options &options, Mode mode);
     [[nodiscard]] Status loadPages();
     void speak(const QString &language);
@@ -46,6 +48,7 @@ private:
     QTranslator m_translator;
     QString m_bookFile;
     std::unique_ptr<PositionSource> m_position;
+    std::unique_ptr<CameraSource> m_camera;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
     QQuickWindow *m_window = nullptr;

@@ -13,14 +13,14 @@ Window {
 
     required property Session session
     /// "rig", "due", "logbook", "bench", "start", "walk", "lines", "attention", "look_reasons", "finish",
-    /// "compare", "finding", "new_rig", "settings" or "emergency".
+    /// "compare", "finding", "draw", "camera", "trend", "new_rig", "settings" or "emergency".
     property string currentPlace: "rig"
-    /// What the place is about: a finding's id on "finding"; "" is the first there is.
+    /// What the place is about: a finding's id on "finding", a photo on "draw"; "" is the first there is.
     property string currentThing: ""
 
     readonly property bool loaded: root.session.loaded
     readonly property bool wide: root.width >= 900
-    readonly property bool walking: /^(walk|lines|attention|look_reasons|finish)$/.test(root.currentPlace)
+    readonly property bool walking: /^(walk|lines|attention|look_reasons|finish|camera)$/.test(root.currentPlace)
     readonly property bool home: /^(rig|due|logbook|bench)$/.test(root.currentPlace)
     readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "emergency"
     property var trail: []
@@ -33,6 +33,8 @@ Window {
         root.currentPlace = place;
     }
     function back() {
+        if (view.uncover())
+            return;
         const last = root.trail.length ? root.trail[root.trail.length - 1] : { place: root.session.walk.active ? "walk" : "rig", thing: "" };
         root.trail = root.trail.slice(0, -1);
         root.currentThing = last.thing;
@@ -76,6 +78,7 @@ Window {
     Binding { target: Tone; property: "still"; value: root.session.still }
     Binding { target: Format; property: "language"; value: root.session.language }
     Binding { target: Format; property: "units"; value: root.session.units }
+    Binding { target: Drawn; property: "on"; value: root.session.drawing.drawn }
 
     Shortcut { sequence: "Escape"; enabled: !root.home; onActivated: root.back() }
     Shortcut { sequence: "E"; enabled: root.currentPlace !== "emergency"; onActivated: root.go("emergency", "") }
@@ -110,6 +113,7 @@ Window {
         ColumnLayout {
             spacing: 0
             PlaceView {
+                id: view
                 session: root.session
                 place: root.currentPlace
                 thing: root.currentThing

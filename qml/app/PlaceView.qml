@@ -6,6 +6,7 @@ import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
+import Snugwalk.Photo
 import Snugwalk.Rig
 import Snugwalk.Walk
 import Snugwalk.Due
@@ -27,6 +28,15 @@ FocusScope {
     /// The page shown: without a rig there is only its form, and what must always be at hand.
     readonly property string page: !root.session.loaded ? "waiting"
         : !root.session.hasRig && root.place !== "emergency" && root.place !== "settings" ? "new_rig" : root.place
+
+    /// Takes away what lies over the page; false when nothing does.
+    function uncover(): bool {
+        const page = sheet.itemAt(0) as FindingSheet;
+        if (!page?.covered)
+            return false;
+        page.uncover();
+        return true;
+    }
 
     focus: true
 
@@ -73,15 +83,16 @@ FocusScope {
     }
     Once {
         wanted: root.page === "walk"
-        WalkPage { anchors.fill: root; session: root.session; drawn: !root.wide; onAsked: place => root.went(place, "") }
+        WalkPage { anchors.fill: root; session: root.session; drawn: !root.wide; onAsked: place => root.went(place, ""); onPhotoAsked: photo => root.went("draw", photo); onTrendAsked: point => root.went("trend", point) }
     }
     Once {
         wanted: root.page === "lines"
         LinesPage { anchors.fill: root; walk: root.session.walk; onChosen: root.backAsked() }
     }
     Once {
+        id: sheet
         wanted: root.page === "attention"
-        FindingSheet { anchors.fill: root; session: root.session; onDone: root.backAsked() }
+        FindingSheet { anchors.fill: root; session: root.session; drawn: !root.wide; onDone: root.backAsked() }
     }
     Once {
         wanted: root.page === "look_reasons"
@@ -96,15 +107,18 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("trend", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo) }
     }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"
-        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked() }
+        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onPhotoAsked: photo => root.went("draw", photo) }
     }
+    Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; photo: root.thing } }
+    Once { wanted: root.page === "camera"; CameraPage { anchors.fill: root; camera: root.session.camera; plain: true } }
+    Once { wanted: root.page === "trend"; TrendPage { anchors.fill: root; trends: root.session.trends; point: root.thing } }
     Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench } }
 }

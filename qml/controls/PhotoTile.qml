@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// A photo by its hash, never a file name; the whole picture is shown, whatever its shape.
+// A photo by its hash, never a file name; the whole picture is shown, whatever its shape, with what is
+// drawn on it. May open.
+pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
 
@@ -10,8 +12,13 @@ Rectangle {
     required property string photo
     property string caption: ""
     property bool full: false
+    /// Whether a press opens it.
+    property bool opens: false
+    signal opened(string photo)
 
     readonly property bool stored: root.photo !== "" && root.photo.indexOf(":") < 0
+    readonly property string words: root.caption === "" ? qsTr("photo") : qsTr("photo: %1").arg(root.caption)
+    readonly property var lines: Drawn.of(root.photo)
 
     implicitWidth: 120
     implicitHeight: 90
@@ -19,9 +26,10 @@ Rectangle {
     border.width: Tone.hair
     border.color: Tone.line
     Accessible.role: Accessible.Graphic
-    Accessible.name: root.caption === "" ? qsTr("photo") : qsTr("photo: %1").arg(root.caption)
+    Accessible.name: root.words
 
     Image {
+        id: picture
         anchors.fill: parent
         anchors.margins: 1
         asynchronous: true
@@ -29,6 +37,10 @@ Rectangle {
         sourceSize.width: root.full ? 1600 : 320
         sourceSize.height: root.full ? 1600 : 320
         source: root.photo === "" ? "" : root.stored ? "image://photo/" + (root.full ? "full/" : "thumb/") + root.photo : root.photo
+    }
+    Once {
+        wanted: root.lines.length > 0 && picture.status === Image.Ready
+        DrawnLines { anchors.centerIn: parent; width: picture.paintedWidth; height: picture.paintedHeight; shapes: root.lines }
     }
     BodyText {
         visible: root.photo === ""
@@ -38,5 +50,13 @@ Rectangle {
         level: "small"
         quiet: true
         horizontalAlignment: Text.AlignHCenter
+    }
+    Once {
+        wanted: root.opens && root.photo !== ""
+        Press {
+            anchors.fill: parent
+            spoken: qsTr("%1; opens it", "photo").arg(root.words)
+            onClicked: root.opened(root.photo)
+        }
     }
 }

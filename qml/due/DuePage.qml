@@ -10,6 +10,7 @@ Item {
     id: root
 
     required property DueModel due
+    signal opened(string point)
 
     readonly property var months: root.due.months
     readonly property real firstDay: root.months.length ? root.months[0].day : 0
@@ -54,15 +55,13 @@ Item {
         clip: true
         interactive: !Tone.gloves
         boundsBehavior: Flickable.StopAtBounds
-        activeFocusOnTab: true
-        keyNavigationEnabled: true
         delegate: DueRow {
             width: ListView.view.width
             months: root.months
             firstDay: root.firstDay
             lastDay: root.lastDay
+            onOpened: point => root.opened(point)
         }
-        FocusEdge { around: list }
         BodyText {
             visible: list.count === 0
             width: parent.width

@@ -5,9 +5,10 @@ import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 
-Item {
+Press {
     id: root
 
+    required property string point
     required property string title
     required property string zone
     required property real early
@@ -23,16 +24,16 @@ Item {
     property var months: []
     property real firstDay: 0
     property real lastDay: 1
+    signal opened(string point)
 
     readonly property string band: isNaN(root.likely) ? "" : qsTr("early %1, likely %2, late %3", "dates").arg(root.earlyText).arg(root.likelyText).arg(root.lateText)
 
-    implicitHeight: column.implicitHeight + 16
-    Accessible.role: Accessible.ListItem
-    Accessible.name: Format.join([root.title, root.when, root.band, root.reason], ". ")
+    topPadding: 8
+    bottomPadding: 8
+    spoken: Format.join([root.title, root.when, root.band, root.reason], ". ")
+    onClicked: root.opened(root.point)
 
-    ColumnLayout {
-        id: column
-        anchors { left: parent.left; right: parent.right; top: parent.top; topMargin: 8 }
+    contentItem: ColumnLayout {
         spacing: 1
         Pair {
             text: root.title

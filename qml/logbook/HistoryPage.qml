@@ -13,6 +13,7 @@ Scroll {
     required property RigModel rig
     required property string findingId
     signal done()
+    signal photoAsked(string photo)
 
     readonly property var finding: root.rig.finding(root.findingId) ?? ({})
     readonly property bool known: (root.finding.id ?? "") !== ""
@@ -40,7 +41,7 @@ Scroll {
             required property var modelData
             Layout.fillWidth: true
             Rule { Layout.fillWidth: true }
-            LookEntry { look: entry.modelData; Layout.fillWidth: true }
+            LookEntry { look: entry.modelData; Layout.fillWidth: true; onPhotoAsked: photo => root.photoAsked(photo) }
         }
     }
     Repeater {

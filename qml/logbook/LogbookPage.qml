@@ -13,6 +13,7 @@ ColumnLayout {
 
     required property BookModel book
     signal compareAsked()
+    signal photoAsked(string photo)
 
     property string shelf: "walks"
     property var pair: []
@@ -71,6 +72,7 @@ ColumnLayout {
         id: strip
         visible: root.shelf === "photos"
         model: root.book.photos
+        onPhotoAsked: photo => root.photoAsked(photo)
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.leftMargin: Tone.margin - 4

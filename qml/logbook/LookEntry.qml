@@ -11,6 +11,7 @@ ColumnLayout {
 
     /// {date, by, gradeText, extentText, note, photos}
     required property var look
+    signal photoAsked(string photo)
 
     spacing: 2
 
@@ -30,6 +31,8 @@ ColumnLayout {
                 height: width * 0.75
                 photo: modelData
                 caption: root.look.date
+                opens: true
+                onOpened: photo => root.photoAsked(photo)
             }
         }
     }

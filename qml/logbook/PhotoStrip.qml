@@ -8,6 +8,8 @@ import Snugwalk.Controls
 GridView {
     id: root
 
+    signal photoAsked(string photo)
+
     readonly property int across: Math.max(2, Math.floor(root.width / Tone.px(170)))
 
     cellWidth: Math.floor(root.width / root.across)
@@ -28,6 +30,8 @@ GridView {
             height: width * 0.75
             photo: cell.modelData.hash
             caption: cell.words
+            opens: true
+            onOpened: photo => root.photoAsked(photo)
         }
         BodyText {
             anchors { left: tile.left; right: tile.right; top: tile.bottom; topMargin: 2 }

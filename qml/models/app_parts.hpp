@@ -2,6 +2,7 @@
 // What the app is made from: main gives the machine's own, tests give theirs.
 #pragma once
 
+#include <filesystem>
 #include <functional>
 #include <string_view>
 
@@ -15,6 +16,7 @@
 
 namespace snugwalk {
 
+class CameraSource;
 class PositionSource;
 
 /// Everything pointed at outlives the session.
@@ -25,6 +27,8 @@ struct AppParts {
     const ImageCodec *codec = nullptr;         ///< used on the worker's thread only
     const Clock *clock = nullptr;
     PositionSource *position = nullptr;                 ///< none when null
+    CameraSource *camera = nullptr;                     ///< none when null
+    std::filesystem::path takenFolder;                  ///< where photos wait for their marks
     Preferences preferences;                            ///< as read before the first window
     QString preferencesFile;                            ///< empty: nothing is kept between runs
     std::function<void(const QString &language)> speak; ///< puts the translator of a language in place

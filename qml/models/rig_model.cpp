@@ -112,6 +112,12 @@ std::vector<Id> RigModel::numbered() const
     return ids;
 }
 
+QString RigModel::faceName(const QString &slug) const
+{
+    const auto face = parseChoice<Face>(slug.toStdString());
+    return face && rig() != nullptr ? m_shown.voice->face(*rig(), *face) : QString();
+}
+
 QVariantMap RigModel::finding(const QString &id) const
 {
     const std::vector<Id> known = numbered();

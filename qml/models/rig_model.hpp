@@ -76,6 +76,8 @@ public:
 
     /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
     /// An empty id is the first there is.
+    /// "kerb side", "roof": a face by its slug.
+    Q_INVOKABLE QString faceName(const QString &slug) const;
     Q_INVOKABLE QVariantMap finding(const QString &id) const;
     /// \param map {action, what, parts, cost, minutes}; parts by commas.
     Q_INVOKABLE void mend(const QStringList &findings, const QVariantMap &map);

@@ -27,6 +27,8 @@ Session::Session(AppParts parts, QObject *parent)
     m_due = new DueModel(m_parts.catalogue, this);
     m_book = new BookModel(&m_desk, this);
     m_bench = new BenchModel(this);
+    m_drawing = new DrawingModel(&m_desk, this);
+    m_camera = new CameraModel(&m_desk, this);
     m_idle.setSingleShot(true);
     m_idle.setInterval(idleMilliseconds);
     connect(&m_idle, &QTimer::timeout, this, &Session::refresh);
@@ -95,6 +97,7 @@ void Session::takeAnswer(Result<std::shared_ptr<const Snapshot>> answer)
     else
         refuse(answer.error());
     showAll();
+    m_camera->refresh();
     Q_EMIT snapshotChanged();
     Q_EMIT busyChanged();
     if (std::exchange(m_readAgain, false))
@@ -108,6 +111,7 @@ void Session::showAll()
     m_due->show(m_shown);
     m_book->show(m_shown);
     m_bench->show(m_shown);
+    m_drawing->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

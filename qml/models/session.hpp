@@ -10,6 +10,8 @@
 #include "act_desk.hpp"
 #include "bench_model.hpp"
 #include "book_model.hpp"
+#include "camera_model.hpp"
+#include "drawing_model.hpp"
 #include "due_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
@@ -44,6 +46,8 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::DueModel *due READ due CONSTANT)
     Q_PROPERTY(snugwalk::BookModel *book READ book CONSTANT)
     Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
+    Q_PROPERTY(snugwalk::DrawingModel *drawing READ drawing CONSTANT)
+    Q_PROPERTY(snugwalk::CameraModel *camera READ camera CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -82,6 +86,8 @@ public:
     [[nodiscard]] DueModel *due() const { return m_due; }
     [[nodiscard]] BookModel *book() const { return m_book; }
     [[nodiscard]] BenchModel *bench() const { return m_bench; }
+    [[nodiscard]] DrawingModel *drawing() const { return m_drawing; }
+    [[nodiscard]] CameraModel *camera() const { return m_camera; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -128,6 +134,8 @@ private:
     DueModel *m_due;
     BookModel *m_book;
     BenchModel *m_bench;
+    DrawingModel *m_drawing;
+    CameraModel *m_camera;
 };
 
 } // namespace snugwalk

@@ -4,6 +4,7 @@
 
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
+#include "taken_photos.hpp"
 
 namespace snugwalk {
 namespace {
@@ -17,6 +18,22 @@ Result<WalkNow> readNow(Logbook &book, const Id &walk)
     if (!marks)
         return marks.error();
     return WalkNow{std::move(now).value(), std::move(marks).value(), {}};
+}
+
+void keepPhoto(Logbook &book, const WalkJob &job, const PhotoOf &of, const PhotoFile &photo,
+               std::vector<Error> &mishaps)
+{
+    const Result<Photo> kept = importPhotoFile(book, photo.path, *job.parts->codec, of, job.doer);
+    if (!kept) {
+        mishaps.push_back(kept.error());
+        return;
+    }
+    dropTaken(job.parts->takenFolder, photo.path);
+    if (photo.lines.empty())
+        return;
+    const Result<Id> drawn = saveDrawing(book, kept->id, photo.lines, job.doer);
+    if (!drawn)
+        mishaps.push_back(drawn.error());
 }
 
 } // namespace
@@ -51,20 +68,25 @@ Result<WalkNow> markAlike(Logbook &book, const WalkJob &job, const TapeLine &lin
     return readNow(book, job.walk.id);
 }
 
-Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const MarkDraft &draft,
-                              const std::vector<std::string> &photos)
+Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const std::vector<AttentionForm> &forms)
 {
-    const auto receipt = markPoint(book, *job.parts->catalogue, job.rig, job.walk, draft, job.doer);
-    if (!receipt)
-        return receipt.error();
-    job.taps->push_back(1);
     std::vector<Error> mishaps;
-    for (const std::string &path : photos) {
-        const PhotoOf of{job.rig.id, receipt->findings.front(), receipt->looks.front(), {}};
-        const Result<Photo> kept = importPhotoFile(book, path, *job.parts->codec, of, job.doer);
-        if (!kept)
-            mishaps.push_back(kept.error());
+    int acts = 0;
+    for (const AttentionForm &form : forms) {
+        const auto receipt = markPoint(book, *job.parts->catalogue, job.rig, job.walk, form.draft, job.doer);
+        if (!receipt) {
+            if (acts > 0)
+                job.taps->push_back(acts);
+            return receipt.error();
+        }
+        ++acts;
+        for (std::size_t i = 0; i < form.photos.size(); ++i) {
+            const PhotoOf of{job.rig.id, receipt->findings[i], receipt->looks[i], {}};
+            for (const PhotoFile &photo : form.photos[i])
+                keepPhoto(book, job, of, photo, mishaps);
+        }
     }
+    job.taps->push_back(acts);
     Result<WalkNow> now = readNow(book, job.walk.id);
     if (now)
         now->mishaps = std::move(mishaps);

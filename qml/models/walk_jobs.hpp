@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "act_desk.hpp"
+#include "attention_form.hpp"
 #include "walk/draft.hpp"
 
 namespace snugwalk {
@@ -33,10 +34,10 @@ struct WalkJob {
                                         const MarkDraft &how, const std::vector<std::string> &points,
                                         const std::vector<std::vector<TypedReading>> &readings);
 
-/// Writes an attention mark; then keeps the photos, which never undo the mark.
-/// \param photos paths of local files.
-[[nodiscard]] Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const MarkDraft &draft,
-                                            const std::vector<std::string> &photos);
+/// Writes a mark a form; then keeps the photos with what is drawn on them, which never undo the mark.
+/// A photo that waited in the folder of taken ones leaves it once it is kept.
+[[nodiscard]] Result<WalkNow> markAttention(Logbook &book, const WalkJob &job,
+                                            const std::vector<AttentionForm> &forms);
 
 /// Takes back what the last tap wrote; taps of an earlier run of the app one act at a time.
 [[nodiscard]] Result<WalkNow> takeBack(Logbook &book, const WalkJob &job);

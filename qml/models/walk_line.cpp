@@ -3,6 +3,7 @@
 #include "walk_line.hpp"
 
 #include <algorithm>
+#include <limits>
 
 #include "finding_model.hpp"
 #include "walk/draft.hpp"
@@ -25,16 +26,21 @@ QVariantMap findingMap(const Shown &shown, const FindingHistory &history, const 
     const Look &look = history.looks.back();
     const auto at = std::find(numbered.begin(), numbered.end(), finding.id);
     const int number = at == numbered.end() ? 0 : static_cast<int>(at - numbered.begin()) + 1;
-    return {{QStringLiteral("id"), Voice::text(finding.id.text())},
-            {QStringLiteral("number"), number},
-            {QStringLiteral("words"), voice.word("defects", finding.defect)},
-            {QStringLiteral("grade"), look.grade},
-            {QStringLiteral("gradeText"), Voice::text(voice.texts.grade(finding.point, look.grade))},
-            {QStringLiteral("place"), voice.place(shown.history()->rig, finding.place)},
-            {QStringLiteral("photo"),
-             history.photos.empty() ? QString() : Voice::text(history.photos.back().hash)},
-            {QStringLiteral("kind"), kindOf(*shown.snapshot, finding.id)},
-            {QStringLiteral("since"), voice.date(finding.opened)}};
+    return {
+        {QStringLiteral("id"), Voice::text(finding.id.text())},
+        {QStringLiteral("point"), Voice::text(finding.point)},
+        {QStringLiteral("number"), number},
+        {QStringLiteral("words"), voice.word("defects", finding.defect)},
+        {QStringLiteral("grade"), look.grade},
+        {QStringLiteral("gradeText"), Voice::text(voice.texts.grade(finding.point, look.grade))},
+        {QStringLiteral("grades"), gradeChoices(voice, finding.point)},
+        {QStringLiteral("place"), voice.place(shown.history()->rig, finding.place)},
+        {QStringLiteral("photo"),
+         history.photos.empty() ? QString() : Voice::text(history.photos.back().hash)},
+        {QStringLiteral("kind"), kindOf(*shown.snapshot, finding.id)},
+        {QStringLiteral("since"), voice.date(finding.opened)},
+        {QStringLiteral("status"), Voice::text(slug(statusOf(history)))},
+        {QStringLiteral("mended"), history.mends.empty() ? QString() : voice.date(history.mends.back().at)}};
 }
 
 bool contains(const std::vector<std::string> &list, const std::string &item)
@@ -118,7 +124,28 @@ QVariantList openFindingsOf(const Shown &shown, const std::vector<std::string> &
         if (waits && !it->looks.empty() && contains(points, it->finding.point))
             list << findingMap(shown, *it, numbered);
     }
+    std::stable_sort(list.begin(), list.end(), [](const QVariant &a, const QVariant &b) {
+        const auto place = [](const QVariant &entry) {
+            const int number = entry.toMap().value(QStringLiteral("number")).toInt();
+            return number == 0 ? std::numeric_limits<int>::max() : number;
+        };
+        return place(a) < place(b);
+    });
     return list;
+}
+
+int untoldFindings(const Shown &shown, const std::vector<std::string> &points, const Id &walk)
+{
+    int untold = 0;
+    if (shown.history() == nullptr)
+        return untold;
+    for (const FindingHistory &history : shown.history()->findings) {
+        const bool isOpen = statusOf(history) == FindingStatus::Open;
+        const bool isSeen = std::any_of(history.looks.begin(), history.looks.end(),
+                                        [&](const Look &look) { return look.walk == walk; });
+        untold += isOpen && !isSeen && contains(points, history.finding.point) ? 1 : 0;
+    }
+    return untold;
 }
 
 } // namespace snugwalk

@@ -26,10 +26,14 @@ namespace snugwalk {
 /// [{slug, text}]
 [[nodiscard]] QVariantList reasonChoices(const Voice &voice);
 
-/// Findings of the line's points that are not closed, most recent look first:
-/// [{id, number, words, grade, gradeText, place, photo, kind, since}]. `number` as on the drawing, 0 = not
-/// there.
+/// Findings of the line's points that are not closed, in the order of their numbers:
+/// [{id, point, number, words, grade, gradeText, grades, place, photo, kind, since, status, mended}].
+/// `number` as on the drawing, 0 = not there; `mended` the date of the last mend.
 [[nodiscard]] QVariantList openFindingsOf(const Shown &shown, const std::vector<std::string> &points,
                                           const std::vector<Id> &numbered);
+
+/// Open findings of these points without a look on `walk`; those that wait for a confirming pass are not
+/// among them.
+[[nodiscard]] int untoldFindings(const Shown &shown, const std::vector<std::string> &points, const Id &walk);
 
 } // namespace snugwalk

@@ -115,6 +115,14 @@ QString WalkModel::standHelp() const
                              : Voice::text(voice().texts.standInstruction(standOf(catalogue(), *line())));
 }
 
+bool WalkModel::isGrounded() const
+{
+    const QString stand = standSlug();
+    return stand != QStringLiteral("roof") && stand != QStringLiteral("underneath");
+}
+
+int WalkModel::untold() const { return m_walk ? untoldFindings(m_shown, chosenPoints(), m_walk->id) : 0; }
+
 QString WalkModel::title() const
 {
     if (line() == nullptr)

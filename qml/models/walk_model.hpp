@@ -31,6 +31,8 @@ class WalkModel : public QObject {
     Q_PROPERTY(QString standName READ standName NOTIFY currentChanged)
     Q_PROPERTY(QString standHelp READ standHelp NOTIFY currentChanged)
     Q_PROPERTY(QString standSlug READ standSlug NOTIFY currentChanged)
+    Q_PROPERTY(bool grounded READ isGrounded NOTIFY currentChanged)
+    Q_PROPERTY(int untold READ untold NOTIFY currentChanged)
     Q_PROPERTY(QString selectedPoint READ selectedPoint NOTIFY currentChanged)
     Q_PROPERTY(QString title READ title NOTIFY currentChanged)
     Q_PROPERTY(QString look READ look NOTIFY currentChanged)
@@ -59,6 +61,10 @@ public:
     [[nodiscard]] QString standName() const;
     [[nodiscard]] QString standHelp() const;
     [[nodiscard]] QString standSlug() const;
+    /// Whether one stands on the ground or a floor here: not at the roof, not underneath.
+    [[nodiscard]] bool isGrounded() const;
+    /// Open findings of the points at hand that nobody looked at on this walk: a pass asks for them first.
+    [[nodiscard]] int untold() const;
     [[nodiscard]] QString selectedPoint() const { return Voice::text(m_selected); }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString look() const;
@@ -94,7 +100,8 @@ public:
     Q_INVOKABLE void notFitted();
     Q_INVOKABLE void couldNotLook(const QString &reason, const QString &note);
     Q_INVOKABLE void setReading(const QString &slug, const QString &place, const QString &text);
-    /// {point, same, gone, defect, grade, place: {named} or {face, x, y, z}, extent, note, photos}.
+    /// {findings: [{point, same, gone, defect, grade, place: {named} or {face, x, y, z}, extent, note,
+    /// photos: [{file, lines}]}]}, or one such finding. Where all that was known is gone it is a pass.
     Q_INVOKABLE void attention(const QVariantMap &map);
 
 Q_SIGNALS:

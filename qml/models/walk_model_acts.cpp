@@ -181,13 +181,14 @@ void WalkModel::attention(const QVariantMap &map)
 {
     if (!m_walk || line() == nullptr)
         return;
-    const std::string asked = map.value(QStringLiteral("point")).toString().toStdString();
-    const std::string point = asked.empty() ? singlePoint() : asked;
-    AttentionForm form = readAttention(map, point);
-    form.draft.readings = typedFor(m_typed, point);
-    const std::vector<std::string> open = openPoints(*line(), m_marks);
-    const bool lineDone = open.empty() || (open.size() == 1 && open.front() == point);
-    write([job = job(), form](Logbook &book) { return markAttention(book, job, form.draft, form.photos); });
+    std::vector<AttentionForm> forms = readAttention(map, singlePoint());
+    std::vector<std::string> open = openPoints(*line(), m_marks);
+    for (AttentionForm &form : forms) {
+        form.draft.readings = typedFor(m_typed, form.draft.point);
+        std::erase(open, form.draft.point);
+    }
+    const bool lineDone = open.empty();
+    write([job = job(), forms](Logbook &book) { return markAttention(book, job, forms); });
     if (lineDone)
         moveOn();
     else

@@ -12,6 +12,8 @@ Scroll {
 
     required property WalkModel walk
     property var answers: ({})
+    signal photoAsked(string photo)
+    signal trendAsked(string point)
 
     readonly property var choices: root.withAll({ slug: "", title: qsTr("all of them", "points of one line"), state: "" }, root.walk.points)
 
@@ -47,6 +49,8 @@ Scroll {
         OpenFinding {
             required property var modelData
             finding: modelData
+            opens: true
+            onPhotoAsked: photo => root.photoAsked(photo)
             Layout.fillWidth: true
         }
     }
@@ -58,6 +62,7 @@ Scroll {
             reading: modelData
             answers: root.answers
             Layout.fillWidth: true
+            onTrendAsked: root.trendAsked(modelData.point)
             onTyped: (place, text) => root.walk.setReading(modelData.slug, place, text)
         }
     }

@@ -1,110 +1,147 @@
 // SPDX-License-Identifier: Apache-2.0
-// An attention, written down: the same as before or new, what, how bad, where, how much, photos.
+// A mark where something is or was wrong: what is known here comes first, on the drawing and in words;
+// then what is new. Each finding keeps its own answer.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
+import Snugwalk.Photo
+import Snugwalk.Rig
 
-ColumnLayout {
+Item {
     id: root
 
     required property Session session
+    /// Whether each finding is shown on a face of the rig; a wide screen has the whole rig at the left.
+    property bool drawn: true
     signal done()
 
     readonly property WalkModel walk: root.session.walk
-    /// Open finding this is about; null for a new one.
-    property var old: null
-    /// "same", "worse", "better", "gone" or "new"; "" until told.
-    property string change: root.walk.openFindings.length === 0 ? "new" : ""
-    property string defect: ""
-    property int grade: 0
+    /// Taken once: what is typed must not go when the logbook is read again.
+    property var offered: []
+    property bool fresh: false
+    /// What lies over the sheet: "", "camera" or "draw".
+    property string over: ""
+    property string drawing: ""
+    property Item target: null
+    property string faint: ""
+    readonly property bool covered: root.over !== ""
 
-    readonly property bool told: root.change === "new" ? root.defect !== "" && root.grade > 0 : root.change === "gone" || root.grade > 0
+    property int revision: 0
+    readonly property var cards: root.revision >= 0 ? root.all() : []
+    readonly property int told: root.cards.filter(one => one.change !== "").length
+    readonly property bool whole: (root.told > 0 || root.fresh) && root.cards.every(one => one.whole) && (!root.fresh || added.whole)
+    readonly property bool passing: !root.fresh && root.told > 0 && root.cards.every(one => !one.there)
+    readonly property string missing: root.whole ? "" : root.told === 0 && !root.fresh ? qsTr("first tell whether it is one of these")
+        : !root.cards.every(one => one.whole) ? qsTr("first tell how bad it is now") : added.missing
 
-    function named(defects: var): var { return defects.map(one => ({ slug: one.slug, name: one.word })) }
-    function tell(finding: var, change: string) {
-        root.old = finding;
-        root.change = change;
-        root.grade = change === "same" ? finding.grade : 0;
+    function all(): var {
+        const out = [];
+        for (let i = 0; i < list.count; ++i)
+            if (list.itemAt(i))
+                out.push(list.itemAt(i));
+        return out;
+    }
+    function uncover() { root.over = "" }
+    function shoot(photos: Item, faint: string) {
+        root.target = photos;
+        root.faint = root.walk.grounded ? faint : "";
+        root.over = "camera";
+    }
+    function draw(file: string) {
+        root.drawing = file;
+        root.over = "draw";
     }
     function write() {
-        root.walk.attention({ point: root.walk.selectedPoint, same: root.old ? root.old.id : "", gone: root.change === "gone", defect: root.defect,
-            grade: root.grade, place: place.place, extent: extent.text, note: note.text, photos: photos.photos });
+        const lines = file => root.session.drawing.linesOf(file);
+        const findings = root.cards.filter(one => one.change !== "").map(one => one.answer(lines));
+        root.walk.attention({ findings: root.fresh ? [...findings, added.answer(lines)] : findings });
         root.done();
     }
 
-    spacing: 0
+    Component.onCompleted: {
+        root.offered = root.walk.openFindings;
+        root.fresh = root.offered.length === 0;
+    }
 
-    Scroll {
-        spacing: 14
-        Layout.fillWidth: true
-        Layout.fillHeight: true
+    ColumnLayout {
+        anchors.fill: parent
+        visible: !root.covered
+        spacing: 0
 
-        BodyText { text: root.walk.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
-        Repeater {
-            model: root.walk.openFindings
-            ColumnLayout {
-                id: before
-                required property var modelData
-                spacing: 4
-                OpenFinding { finding: before.modelData; Layout.fillWidth: true }
-                Choice {
-                    answers: [{ slug: "same", name: qsTr("still there, the same") }, { slug: "worse", name: qsTr("worse") },
-                        { slug: "better", name: qsTr("better") }, { slug: "gone", name: qsTr("gone") }]
-                    label: qsTr("Finding %1 now", "number").arg(before.modelData.number)
-                    chosen: root.old && root.old.id === before.modelData.id ? root.change : ""
+        Scroll {
+            spacing: 14
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            BodyText { text: root.walk.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+            Spots { id: found; model: root.session.rig.findings }
+            Repeater {
+                id: list
+                model: root.offered
+                onItemAdded: ++root.revision
+                onItemRemoved: ++root.revision
+                OfferedFinding {
+                    required property var modelData
+                    finding: modelData
+                    camera: root.session.camera
+                    rig: root.session.rig
+                    spot: root.drawn ? found.all.find(one => one.findingId === modelData.id && one.face !== "" && !isNaN(one.x)) ?? null : null
                     Layout.fillWidth: true
-                    onPicked: slug => root.tell(before.modelData, slug)
+                    onCameraAsked: photos => root.shoot(photos, finding.photo)
+                    onDrawAsked: file => root.draw(file)
                 }
             }
+            Choice {
+                visible: root.offered.length > 0
+                label: qsTr("or")
+                answers: [{ slug: "new", name: qsTr("something new here") }]
+                chosen: root.fresh ? "new" : ""
+                Layout.fillWidth: true
+                onPicked: root.fresh = !root.fresh
+            }
+            NewFinding {
+                id: added
+                visible: root.fresh
+                session: root.session
+                Layout.fillWidth: true
+                onCameraAsked: photos => root.shoot(photos, "")
+                onDrawAsked: file => root.draw(file)
+            }
+            BodyText {
+                text: root.session.person === "" ? root.session.position.words : qsTr("%1, at %2", "who, where on earth").arg(root.session.person).arg(root.session.position.words)
+                level: "small"
+                quiet: true
+                Layout.fillWidth: true
+            }
         }
-        Choice {
-            visible: root.walk.openFindings.length > 0
-            label: qsTr("or")
-            answers: [{ slug: "new", name: qsTr("something new here") }]
-            chosen: root.change
+        Rule { Layout.fillWidth: true }
+        ActButton {
+            text: root.passing ? qsTr("Write down: pass") : qsTr("Write down")
+            detail: root.missing
+            filled: true
+            enabled: root.whole
+            implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + 20)
             Layout.fillWidth: true
-            onPicked: { root.old = null; root.change = "new"; root.grade = 0 }
-        }
-        Choice {
-            visible: root.change === "new"
-            label: qsTr("What")
-            answers: root.named(root.walk.defects)
-            chosen: root.defect
-            Layout.fillWidth: true
-            onPicked: slug => root.defect = slug
-        }
-        GradeChoice {
-            visible: root.change !== "" && root.change !== "gone"
-            grades: root.walk.grades
-            chosen: root.grade
-            least: root.change === "worse" ? Math.min(5, root.old.grade) : 1
-            most: root.change === "better" ? Math.max(1, root.old.grade) : 5
-            Layout.fillWidth: true
-            onPicked: grade => root.grade = grade
-        }
-        PlaceChoice { id: place; visible: root.change === "new"; rig: root.session.rig; standSlug: root.walk.standSlug; Layout.fillWidth: true }
-        Field { id: extent; label: qsTr("How much"); note: qsTr("such as 60 mm, or 2 of 8"); inputMethodHints: Qt.ImhNoPredictiveText; Layout.fillWidth: true }
-        Field { id: note; label: qsTr("Note"); Layout.fillWidth: true }
-        PhotoChoice { id: photos; Layout.fillWidth: true; }
-        BodyText {
-            text: root.session.person === "" ? root.session.position.words : qsTr("%1, at %2", "who, where on earth").arg(root.session.person).arg(root.session.position.words)
-            level: "small"
-            quiet: true
-            Layout.fillWidth: true
+            Layout.margins: 12
+            onClicked: root.write()
         }
     }
-    Rule { Layout.fillWidth: true }
-    ActButton {
-        text: root.change === "gone" ? qsTr("Write down: gone") : qsTr("Write down")
-        detail: root.told ? "" : root.change === "" ? qsTr("first tell whether it is one of these") : root.change === "new" ? qsTr("first tell what it is and how bad") : qsTr("first tell how bad it is now")
-        filled: true
-        enabled: root.told
-        implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + 20)
-        Layout.fillWidth: true
-        Layout.margins: 12
-        onClicked: root.write()
+    Once {
+        wanted: root.over === "camera"
+        CameraPage {
+            anchors.fill: root
+            camera: root.session.camera
+            faint: root.faint
+            inner: true
+            onTaken: file => (root.target as PhotoChoice)?.add([file])
+            onDone: root.uncover()
+        }
+    }
+    Once {
+        wanted: root.over === "draw"
+        DrawPage { anchors.fill: root; drawing: root.session.drawing; photo: root.drawing; inner: true; onDone: root.uncover() }
     }
 }

@@ -14,7 +14,9 @@ ColumnLayout {
     /// Answers of the model by "slug/place": {ok, message}.
     property var answers: ({})
     signal typed(string place, string text)
+    signal trendAsked()
 
+    readonly property bool known: Object.values(root.reading.last ?? {}).some(one => one !== "")
     readonly property var places: root.reading.places?.length ? root.reading.places : [""]
 
     function note(place: string): string {
@@ -60,4 +62,5 @@ ColumnLayout {
         quiet: true
         Layout.fillWidth: true
     }
+    WordButton { visible: root.known; text: qsTr("over all walks", "readings"); level: Tone.small; onClicked: root.trendAsked() }
 }

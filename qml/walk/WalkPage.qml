@@ -15,6 +15,8 @@ FocusScope {
     property bool drawn: true
     /// A place asked for: "attention", "look_reasons", "lines", "finish", "emergency".
     signal asked(string place)
+    signal photoAsked(string photo)
+    signal trendAsked(string point)
 
     readonly property WalkModel walk: root.session.walk
     readonly property bool warned: root.walk.cautionPanel.length > 0
@@ -25,8 +27,12 @@ FocusScope {
     property var answers: ({})
 
     function fullTexts(panel: var): var { return panel.map(one => one.full) }
-    function pass() {
-        root.walk.pass(root.measured ? "measured" : "looked");
+    /// What is known to be open here is asked for first; it is never passed over.
+    function pass(how: string) {
+        if (root.walk.untold > 0)
+            root.asked("attention");
+        else
+            root.walk.pass(how !== "" ? how : root.measured ? "measured" : "looked");
     }
     function keep(key: string, ok: bool, message: string) {
         const all = Object.assign({}, root.answers);
@@ -41,7 +47,7 @@ FocusScope {
     }
     property int line: root.walk.current
 
-    Shortcut { sequence: "P"; enabled: !root.warned && root.walk.active; onActivated: root.pass() }
+    Shortcut { sequence: "P"; enabled: !root.warned && root.walk.active; onActivated: root.pass("") }
     Shortcut { sequence: "A"; enabled: !root.warned && root.walk.active; onActivated: root.asked("attention") }
     Shortcut { sequence: "U"; enabled: root.walk.canUndo; onActivated: root.walk.undo() }
     Shortcut { sequence: "Down"; enabled: root.walk.current + 1 < root.walk.count; onActivated: root.walk.goTo(root.walk.current + 1) }
@@ -85,13 +91,14 @@ FocusScope {
                 onOpened: root.asked("attention")
             }
             BodyText {
-                visible: !drawing.visible && above.height - above.doneHeight > implicitHeight
+                id: help
+                visible: !drawing.visible && above.height > implicitHeight + (root.drawn ? above.doneHeight : Tone.px(34))
                 anchors { left: parent.left; right: parent.right; margins: Tone.margin }
                 text: root.walk.standHelp
                 level: "small"
                 quiet: true
             }
-            TapeStrip { id: done; walk: root.walk; ahead: false; width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
+            TapeStrip { id: done; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(2, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
         }
 
         CautionCard {
@@ -111,7 +118,7 @@ FocusScope {
             Layout.fillHeight: true
             Layout.minimumHeight: now.Layout.minimumHeight
             Layout.preferredHeight: implicitHeight
-            Layout.maximumHeight: root.drawn ? implicitHeight : Infinity
+            Layout.maximumHeight: implicitHeight
             Rule { width: parent.width; color: Tone.ink; z: 1 }
             Rule { width: parent.width; color: Tone.ink; anchors.bottom: parent.bottom }
             ColumnLayout {
@@ -121,11 +128,13 @@ FocusScope {
                 CurrentLine {
                     walk: root.walk
                     answers: root.answers
+                    onPhotoAsked: photo => root.photoAsked(photo)
+                    onTrendAsked: point => root.trendAsked(point)
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.preferredHeight: implicitHeight + Tone.margin
                     Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, 110)
-                    WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; onAsked: place => root.asked(place) }
+                    WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; onAsked: place => root.asked(place); onGlanced: root.pass("glance") }
                 }
                 CautionPanel { visible: root.walk.cautions.length > 0; lines: root.walk.cautions; Layout.fillWidth: true }
                 MarkBar {
@@ -133,7 +142,7 @@ FocusScope {
                     Layout.leftMargin: 12
                     Layout.rightMargin: 12
                     Layout.bottomMargin: 12
-                    onPassed: root.pass()
+                    onPassed: root.pass("")
                     onAttentionAsked: root.asked("attention")
                 }
             }
@@ -141,6 +150,7 @@ FocusScope {
         TapeStrip {
             walk: root.walk
             ahead: true
+            lines: root.drawn ? 2 : 4
             visible: !root.warned && !root.cramped && wanted < count
             Layout.fillWidth: true
             Layout.preferredHeight: implicitHeight
@@ -161,7 +171,7 @@ FocusScope {
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
             WordButton { visible: root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; onClicked: root.walk.undo() }
-            WordButton { visible: !root.warned && !root.cramped; text: qsTr("pass at a glance", "act"); onClicked: root.walk.pass("glance") }
+            WordButton { visible: !root.warned && !root.cramped; text: qsTr("pass at a glance", "act"); onClicked: root.pass("glance") }
             WordButton { visible: !root.cramped || root.warned; text: qsTr("stop here"); onClicked: root.asked("finish") }
             WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
         }

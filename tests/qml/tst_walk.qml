@@ -42,6 +42,12 @@ Item {
             }
             return null;
         }
+        function all(item: Item, test: var): var {
+            let found = item.visible && test(item) ? [item] : [];
+            for (let i = 0; item.visible && i < item.children.length; ++i)
+                found = found.concat(all(item.children[i], test));
+            return found;
+        }
         function button(spoken: string): Item { return find(win.contentItem, one => one.spoken === spoken && one.focusPolicy !== undefined) }
         function act(): string { return models.walk.acts[models.walk.acts.length - 1] ?? "" }
 
@@ -113,19 +119,75 @@ Item {
             verify(write.enabled);
             write.press();
             const sent = JSON.parse(act().replace("attention ", ""));
-            compare(sent.defect, "loose");
-            compare(sent.grade, 3);
-            compare(sent.same, "");
+            compare(sent.findings.length, 1);
+            compare(sent.findings[0].defect, "loose");
+            compare(sent.findings[0].grade, 3);
+            compare(sent.findings[0].same, "");
+            compare(sent.findings[0].point, "belly-pan");
             compare(win.currentPlace, "walk");
         }
         function test_sameFindingKeepsItsName() {
             win.currentPlace = "attention";
             waitForRendering(win.contentItem);
             find(win.contentItem, one => one.spoken === "Finding 1 now: gone").press();
-            find(win.contentItem, one => one.text === "Write down: gone").press();
+            find(win.contentItem, one => one.text === "Write down: pass").press();
             const sent = JSON.parse(act().replace("attention ", ""));
-            compare(sent.same, "f2");
-            verify(sent.gone);
+            compare(sent.findings.map(one => one.same), ["f2"]);
+            verify(sent.findings[0].gone);
+        }
+        function test_twoFindingsOfOnePointStayTwo() {
+            win.currentPlace = "attention";
+            waitForRendering(win.contentItem);
+            const write = find(win.contentItem, one => one.text === "Write down");
+            verify(!write.enabled, "nothing is chosen beforehand");
+            find(win.contentItem, one => one.spoken === "Finding 1 now: worse").press();
+            verify(!write.enabled, "how bad is not told yet");
+            find(win.contentItem, one => one.spoken === "grade 4: fastener gone, sheet hangs").press();
+            find(win.contentItem, one => one.spoken === "Finding 2, mended: now: mended, it holds").press();
+            find(win.contentItem, one => one.spoken === "or: something new here").press();
+            find(win.contentItem, one => one.spoken === "What: bent").press();
+            verify(!write.enabled);
+            const grades = all(win.contentItem, one => one.spoken === "grade 2: one fastener working");
+            grades[grades.length - 1].press();
+            verify(write.enabled);
+            write.press();
+            const sent = JSON.parse(act().replace("attention ", "")).findings;
+            compare(sent.map(one => one.same), ["f2", "f4", ""]);
+            compare(sent.map(one => one.grade), [4, 0, 2]);
+            compare(sent.map(one => one.gone), [false, true, false]);
+        }
+        function test_aPassAsksForWhatIsOpenFirst() {
+            models.walk.untold = 1;
+            mouseClick(button("Pass"));
+            compare(models.walk.acts.length, 0, "no pass over an open finding");
+            compare(win.currentPlace, "attention");
+        }
+        function test_photosComeFromTheCameraWhereThereIsOne() {
+            models.walk.openFindings = [];
+            win.currentPlace = "attention";
+            waitForRendering(win.contentItem);
+            find(win.contentItem, one => one.text === "take a photo").press();
+            waitForRendering(win.contentItem);
+            find(win.contentItem, one => one.text === "Take the photo").press();
+            find(win.contentItem, one => one.text === "Back to the finding").press();
+            waitForRendering(win.contentItem);
+            verify(find(win.contentItem, one => one.caption === "number 1" && one.opens));
+            models.camera.there = false;
+            verify(!find(win.contentItem, one => one.text === "take a photo"), "no dead button");
+            verify(find(win.contentItem, one => one.text === "photo from a file"));
+        }
+        function test_theLastPhotoIsFaintOnTheGroundOnly_data() { return [{ tag: "ground", grounded: true }, { tag: "roof", grounded: false }] }
+        function test_theLastPhotoIsFaintOnTheGroundOnly(data) {
+            models.walk.grounded = data.grounded;
+            win.currentPlace = "attention";
+            waitForRendering(win.contentItem);
+            find(win.contentItem, one => one.spoken === "Finding 1 now: same" || one.spoken === "Finding 1 now: still there, the same").press();
+            find(win.contentItem, one => one.text === "take a photo").press();
+            waitForRendering(win.contentItem);
+            const faint = find(win.contentItem, one => one.fillMode !== undefined && one.opacity < 1 && String(one.source).indexOf("/full/a") > 0);
+            compare(faint !== null, data.grounded);
+            win.back();
+            compare(win.currentPlace, "attention", "back leads to the finding, not past it");
         }
         function test_stopLeavesItOpenOrFinishes() {
             mouseClick(button("stop here"));

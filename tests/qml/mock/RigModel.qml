@@ -41,6 +41,7 @@ QtObject {
     property var mendActions: [{ slug: "replace", word: "replace" }, { slug: "reseal", word: "seal again" }, { slug: "retorque", word: "torque again" }, { slug: "clean", word: "clean" }, { slug: "lubricate", word: "lubricate" }, { slug: "repair", word: "repair" }]
     property var mended: []
 
+    function faceName(slug: string): string { return slug === "top" ? "roof" : slug === "left" ? "kerb side" : slug }
     function finding(id: string): var {
         if (id === "" && findings.count === 0)
             return ({});

@@ -30,6 +30,9 @@ QtObject {
     property DueModel due: DueModel {}
     property BookModel book: BookModel {}
     property BenchModel bench: BenchModel {}
+    property TrendModel trends: TrendModel {}
+    property CameraModel camera: CameraModel {}
+    property DrawingModel drawing: DrawingModel {}
     property var added: []
 
     signal rigAdded()

@@ -17,6 +17,8 @@ QtObject {
     property string progressText: "12 of 53 lines, 41 left"
     property bool complete: false
     property bool canUndo: true
+    property bool grounded: true
+    property int untold: 0
     property string selectedPoint: ""
     property TapeModel tape: TapeModel {}
     property string title: "Belly pan sheet and fasteners"
@@ -26,7 +28,8 @@ QtObject {
     property var cautions: ["Chocks. Stands. Never under a jack, a steady or a slide."]
     property var cautionPanel: []
     property var readings: []
-    property var openFindings: [{ id: "f2", number: 1, words: "rivet loose", grade: 3, gradeText: "6 mm gap", place: "4.5 m from the front", photo: "a", since: "12 January", kind: "mend" }]
+    property var openFindings: [{ id: "f2", number: 1, words: "rivet loose", grade: 3, gradeText: "6 mm gap", place: "4.5 m from the front", photo: "a", since: "12 January", kind: "mend", point: "belly-pan", status: "open", mended: "", grades: root.grades },
+        { id: "f4", number: 2, words: "sealant cracked", grade: 2, gradeText: "hairline", place: "3.4 m from the front", photo: "b", since: "2 November", kind: "watch", point: "belly-pan", status: "mended", mended: "3 February", grades: root.grades }]
     property var defects: [{ slug: "loose", word: "loose" }, { slug: "missing", word: "missing" }, { slug: "bent", word: "bent" }, { slug: "crack", word: "cracked" }, { slug: "other", word: "something else" }]
     property var grades: [{ grade: 1, word: "dull or scuffed" }, { grade: 2, word: "one fastener working" }, { grade: 3, word: "fastener loose, sheet moves" }, { grade: 4, word: "fastener gone, sheet hangs" }, { grade: 5, word: "sheet torn through or about to drop" }]
     property var reasons: [{ slug: "risky_to_reach", text: "risky to reach today" }, { slug: "wet_or_icy", text: "wet or icy" }, { slug: "too_dark", text: "too dark" }, { slug: "blocked_by_goods", text: "goods in the way" }, { slug: "no_tool", text: "the tool is not here" }, { slug: "needs_licensed_person", text: "needs a licensed person" }, { slug: "no_time", text: "no time" }, { slug: "other", text: "another reason" }]

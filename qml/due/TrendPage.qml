@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+// One point over time: when it is due and why, and each of its readings against its limit.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Snugwalk.Style
+import Snugwalk.Controls
+import Snugwalk.Models
+
+Scroll {
+    id: root
+
+    required property TrendModel trends
+    /// Slug; "" for the first point with readings.
+    property string point: ""
+
+    Component.onCompleted: root.trends.open(root.point)
+
+    spacing: 6
+
+    BodyText { text: root.trends.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: text !== ""; text: root.trends.when; level: "head"; Layout.fillWidth: true }
+    Repeater {
+        model: root.trends.why
+        BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }
+    }
+    BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("No reading was taken here yet."); quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
+    BodyText {
+        visible: root.trends.rows.length > 0
+        text: qsTr("Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.")
+        level: "small"
+        quiet: true
+        Layout.fillWidth: true
+        Layout.topMargin: Tone.gap
+    }
+    Repeater {
+        model: root.trends.rows
+        ColumnLayout {
+            id: row
+            required property var modelData
+            spacing: 2
+            Layout.fillWidth: true
+            Layout.topMargin: Tone.gap
+            Rule { Layout.fillWidth: true }
+            BodyText { text: row.modelData.title; level: "head"; Layout.fillWidth: true; Layout.topMargin: 4 }
+            BodyText { text: row.modelData.sentence; Layout.fillWidth: true }
+            TrendPlot { visible: row.modelData.points.length + row.modelData.before.length > 0; trend: row.modelData; Layout.fillWidth: true; Layout.topMargin: 4 }
+            BodyText { visible: text !== ""; text: row.modelData.basis; level: "small"; quiet: true; Layout.fillWidth: true }
+            GridLayout {
+                columns: Math.max(1, Math.floor(row.width / Tone.px(210)))
+                columnSpacing: 20
+                rowSpacing: 0
+                Layout.fillWidth: true
+                Repeater {
+                    model: [...row.modelData.points].reverse()
+                    LabelRow {
+                        required property var modelData
+                        label: modelData.date
+                        value: modelData.text
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 10
+                    }
+                }
+            }
+        }
+    }
+}
