@@ -98,8 +98,7 @@ QString DrawingModel::words() const
 QVariantList DrawingModel::shapes() const
 {
     const auto lines = m_lines.find(m_photo);
-    return lines == m_lines.end() ? QVariantList()
-                                  : shapeMaps(*m_shown.voice, lines->second.shapes, lines->second.aspect);
+    return lines == m_lines.end() ? QVariantList() : shapeMaps(*m_shown.voice, lines->second.shapes);
 }
 
 bool DrawingModel::isScaled() const
@@ -200,8 +199,7 @@ void DrawingModel::undo()
 QVariantList DrawingModel::linesOf(const QString &file) const
 {
     const auto lines = m_lines.find(file);
-    return lines == m_lines.end() ? QVariantList()
-                                  : shapeMaps(*m_shown.voice, lines->second.shapes, lines->second.aspect);
+    return lines == m_lines.end() ? QVariantList() : shapeMaps(*m_shown.voice, lines->second.shapes);
 }
 
 void DrawingModel::put(std::vector<DrawnShape> shapes)
