@@ -50,6 +50,7 @@ PROMISES = {
     "es": re.compile(r"\b(segur[oa]s?|apt[oa]s?|aprobad[oa]s?|list[oa]s? para|en buen estado|visto bueno)\b", re.I),
 }
 LONGEST = {"title": 34, "look": 170, "pass": 150}
+FULL_SOURCE = 20  # characters; a shorter name of a publication cannot be looked up
 
 faults = []
 
@@ -70,10 +71,17 @@ def only(values, allowed, where, what):
 def load(root):
     """Reads all files; a file that does not parse is one fault and ends the check."""
     data = root / "core" / "catalogue" / "data"
-    read = lambda path: json.loads(path.read_text(encoding="utf-8"))
+    read = lambda path: json.loads(path.read_text(encoding="utf-8"), object_pairs_hook=once)
     zones = {path.stem: read(path) for path in sorted((data / "points").glob("*.json"))}
     texts = {language: texts_of(data / "texts", language, read) for language in ("en", "es")}
     return zones, texts, read(data / "sets.json"), read(data / "sources.json")
+
+
+def once(pairs):
+    """An object whose keys each stand once; a plain parser keeps the last and says nothing."""
+    for key in sorted({key for key, _ in pairs if [k for k, _ in pairs].count(key) > 1}):
+        faults.append(f"key '{key}' stands twice in one object")
+    return dict(pairs)
 
 
 def texts_of(folder, language, read):
@@ -96,11 +104,18 @@ def check_reading(reading, where, sources):
     counts = reading["quantity"] in ("count", "date")
     expect(counts or reading["unit"], where, f"{reading['quantity']} without a unit")
     expect(not counts or not reading["unit"], where, f"{reading['quantity']} with a unit")
+    expect(reading["quantity"] != "date" or not limits, where, "a date with a limit")
     expect(len(limits) < 2 or limits[0] < limits[1], where, "low is not under high")
     expect(reading["source"] in sources or not reading["source"], where, f"unknown source '{reading['source']}'")
     expect(not limits or reading["source"], where, "a limit without a source")
     published = reading["set_by"] == "published"
     expect(not published or reading["source"] not in ("", "CP"), where, "published without a published source")
+
+
+def read_in_full(key, sources):
+    """A published source that can be found by its name and was read, if only as others restate it."""
+    full = sources.get(key, {}).get("full", "")
+    return key != "CP" and len(full) >= FULL_SOURCE and "not read" not in full
 
 
 def check_enums(point, where, sources):
@@ -118,19 +133,34 @@ def check_enums(point, where, sources):
     only([point["source"]["tag"]], ["P", "FM", "CP", "calc"], where, "source tag")
     only(point["source"]["keys"], sources, where, "source key")
     expect(point["source"]["keys"], where, "no source key")
+    expect(point["source"]["tag"] != "P" or any(read_in_full(key, sources) for key in point["source"]["keys"]), where,
+           "tagged published, and no source of it was read")
     expect(point["photos"] in (0, 1, 2) and point["minutes"] > 0, where, "photos or minutes out of range")
 
 
+def demanded_cautions(point, zone):
+    """The caution codes that stand, tools, fittings and readings of a point ask for."""
+    tools, needs = set(point["tools"]), set(point["applies"]["needs"])
+    torqued = any(reading["quantity"] == "torque" for reading in point["readings"])
+    return {code for code, wanted in {
+        "a": point["stand"] == "roof" or "ladder" in tools,
+        "b": point["stand"] == "underneath" or "stands" in tools,
+        "c": zone == "gas" or "lp_gas" in needs,
+        "d": torqued or "torque-wrench" in tools,
+        "e": "mains" in needs or "voltage-pen" in tools,
+        "f": needs & {"house_battery", "lithium_battery"},
+        "g": needs & {"awning", "weight_bars"},
+        "h": "slide_out" in needs,
+        "i": needs & {"waste_tanks", "toilet", "cassette_toilet"},
+        "l": point["stand"].startswith("road-"),
+        "n": "generator" in needs or "co-meter" in tools,
+    }.items() if wanted}
+
+
 def check_rules(point, zone, where):
-    """Cautions a place demands, and what a hold forbids."""
-    cautions = point["cautions"]
-    demanded = {"a": point["stand"] == "roof" or "ladder" in point["tools"],
-                "b": point["stand"] == "underneath" or "stands" in point["tools"],
-                "c": zone == "gas", "e": "mains" in point["applies"]["needs"],
-                "f": "house_battery" in point["applies"]["needs"],
-                "i": "waste_tanks" in point["applies"]["needs"]}
-    for code, wanted in demanded.items():
-        expect(not wanted or code in cautions, where, f"caution '{code}' is missing")
+    """Cautions a place, a tool or a fitting demands, and what a hold forbids."""
+    for code in sorted(demanded_cautions(point, zone) - set(point["cautions"])):
+        expect(False, where, f"caution '{code}' is missing")
     expect(point["hold"] in (None, *range(1, 16)), where, "no such hold")
     expect(point["hold"] is None or point["forbids"] == "move", where, "a numbered hold forbids moving")
     expect(point["forbids"] in (None, "move", "sleep", "plug", "light"), where, "unknown forbids")
@@ -190,6 +220,9 @@ def check_texts(language, texts, points, sets):
         expect(isinstance(text, str) and text.strip(), language + path, "empty")
         promise = PROMISES[language].search(str(text))
         expect(not promise, language + path, f"says '{promise and promise.group()}'")
+    titles = [text["title"].casefold() for text in texts["points"].values()]
+    for title in sorted({title for title in titles if titles.count(title) > 1}):
+        faults.append(f"{language}/points: two points have the title '{title}'")
     for slug in set(points) & set(texts["points"]):
         check_point_text(f"{language}/points/{slug}", texts["points"][slug], points[slug])
 
@@ -199,11 +232,18 @@ def check_point_text(where, text, point):
     for part, longest in LONGEST.items():
         expect(len(text[part]) <= longest, where, f"{part} has {len(text[part])} of at most {longest} characters")
     said = (text["look"] + " " + text["pass"]).replace(",", ".")
-    numbers = {float(number) for number in re.findall(r"\d+(?:\.\d+)?", said)}
+    numbers = re.findall(r"\d+(?:\.\d+)?", said)
     for reading in point["readings"]:
         for limit in (reading["low"], reading["high"]):
             plain = limit in (None, 0) or (limit == 100 and reading["unit"] == "%")
-            expect(plain or limit in numbers, where, f"the limit {limit} of {reading['slug']} is not told")
+            told = plain or any(tells(number, limit) for number in numbers)
+            expect(told, where, f"the limit {limit} of {reading['slug']} is not told")
+
+
+def tells(number, limit):
+    """Whether a written number is the limit, or the limit rounded to the (at least one) decimals it is written with."""
+    half = 0.5 * 10.0 ** -len(number.partition(".")[2]) if "." in number else 0
+    return abs(float(number) - limit) <= half + 1e-9
 
 
 def check_sets(sets, points):
