@@ -15,6 +15,7 @@ enum class Dimension {
     Temperature,
     TemperatureDifference,
     Speed,
+    Area,
     Volume,
     Angle,
     Duration,

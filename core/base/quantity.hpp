@@ -39,6 +39,7 @@ using AbsolutePressure = Quantity<struct AbsolutePressureDim>;           ///< pa
 using Torque = Quantity<struct TorqueDim>;                               ///< newton metre
 using TemperatureDifference = Quantity<struct TemperatureDifferenceDim>; ///< kelvin
 using Speed = Quantity<struct SpeedDim>;                                 ///< metre a second
+using Area = Quantity<struct AreaDim>;                                   ///< square metre
 using Volume = Quantity<struct VolumeDim>;                               ///< cubic metre
 using Angle = Quantity<struct AngleDim>;                                 ///< radian
 using Duration = Quantity<struct DurationDim>;                           ///< second
@@ -78,6 +79,10 @@ private:
 {
     return Pressure::fromSi(pressure.si() - air.si());
 }
+
+/// A rectangle of two lengths, and a prism over an area.
+[[nodiscard]] constexpr Area operator*(Length a, Length b) { return Area::fromSi(a.si() * b.si()); }
+[[nodiscard]] constexpr Volume operator*(Area a, Length b) { return Volume::fromSi(a.si() * b.si()); }
 
 /// Torque of a force on a lever arm.
 [[nodiscard]] constexpr Torque torque(Force force, Length arm)

@@ -57,6 +57,11 @@ constexpr std::array unitTable = {
     Unit{Dimension::Speed, "km/h", "km/h kmh kph", 1e3 / 3600.0},
     Unit{Dimension::Speed, "mph", "mph mi/h", mile / 3600.0},
     Unit{Dimension::Speed, "kn", "kn kt knot knots", 1852.0 / 3600.0},
+    Unit{Dimension::Area, "m²", "m² m2", 1.0},
+    Unit{Dimension::Area, "cm²", "cm² cm2", 1e-4},
+    Unit{Dimension::Area, "mm²", "mm² mm2", 1e-6},
+    Unit{Dimension::Area, "in²", "in² in2", inch *inch},
+    Unit{Dimension::Area, "ft²", "ft² ft2", foot *foot},
     Unit{Dimension::Volume, "m³", "m³ m3", 1.0},
     Unit{Dimension::Volume, "L", "l litre litres liter liters", 1e-3},
     Unit{Dimension::Volume, "mL", "ml millilitre millilitres", 1e-6},
@@ -92,6 +97,7 @@ constexpr std::array dimensionNames = {
     NamedDimension{Dimension::Temperature, "temperature"},
     NamedDimension{Dimension::TemperatureDifference, "temperature_difference"},
     NamedDimension{Dimension::Speed, "speed"},
+    NamedDimension{Dimension::Area, "area"},
     NamedDimension{Dimension::Volume, "volume"},
     NamedDimension{Dimension::Angle, "angle"},
     NamedDimension{Dimension::Duration, "duration"},
@@ -125,6 +131,10 @@ std::string_view displaySymbol(Dimension dimension, UnitSystem system, double ma
         return us ? "°F" : "°C";
     case Dimension::Speed:
         return us ? "mph" : "km/h";
+    case Dimension::Area:
+        if (us)
+            return magnitude < foot * foot ? "in²" : "ft²";
+        return magnitude < 0.1 ? "cm²" : "m²";
     case Dimension::Volume:
         if (us)
             return magnitude < usGallon ? "fl oz" : "gal";

@@ -68,6 +68,7 @@ double readingUncertainty(Dimension dimension, double si)
     case Dimension::Count:
         return 0.5;
     case Dimension::Speed:
+    case Dimension::Area:
     case Dimension::Volume:
     case Dimension::Angle:
     case Dimension::Duration:

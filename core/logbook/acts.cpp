@@ -53,6 +53,14 @@ Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer)
     return recordThing(book, idOrNew(book, mend.id), "mend", toValue(mend), doer);
 }
 
+Result<Id> setStock(Logbook &book, const Stock &stock, const Doer &doer)
+{
+    if (!(stock.si >= 0.0 && stock.si <= 1e6)) // so that NaN is refused too
+        return Error{Errc::OutOfRange, "no such amount on hand", stock.item, "give 0 or more"};
+    const Id id = derivedId("stock", stock.rig.view(), stock.item);
+    return recordThing(book, id, "stock", toValue(stock), doer);
+}
+
 Result<Id> addPhoto(Logbook &book, const Photo &photo, const Doer &doer)
 {
     return recordThing(book, idOrNew(book, photo.id), "photo", toValue(photo), doer);

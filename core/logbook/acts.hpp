@@ -31,10 +31,11 @@ struct Doer {
                                      const std::vector<std::string> &extraPoints, const Doer &doer);
 
 struct MarkReceipt {
-    Id mark;
+    Id mark;                  ///< null when none was written
     std::vector<Id> findings; ///< opened or looked at again, as in the draft
     std::vector<Id> looks;
     std::vector<LimitWarning> warnings;
+    Id walk = Id{}; ///< null for a look between walks
 };
 
 /// Marks a point of an unfinished walk; marking again replaces. Findings of the draft are written in
@@ -48,10 +49,24 @@ struct MarkReceipt {
 [[nodiscard]] Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState state,
                               LookedHow how, const std::string &reason, const Doer &doer);
 
+/// Opens a finding, or looks at one again (`draft.same`), without marking a whole point.
+/// Where the rig's open walk has the point, it is written on that walk and the point's mark becomes
+/// attention, keeping its note and readings; a finding that is gone leaves the mark alone, for it says
+/// nothing of the rest of the point. Else it is a look between walks: no walk, no mark, and comparisons of
+/// walks see it by its time alone.
+/// Readings go to the mark, and to the look where there is none.
+/// \returns errors of `checkMark`, `NotFound` for a point that the catalogue or the rig does not have.
+[[nodiscard]] Result<MarkReceipt> lookAtFinding(Logbook &book, const Catalogue &catalogue, const Rig &rig,
+                                                const std::string &point, const FindingDraft &draft,
+                                                const std::vector<TypedReading> &readings, const Doer &doer);
+
 [[nodiscard]] Status finishWalk(Logbook &book, const Walk &walk, const Doer &doer);
 
 /// `NotFound` when a finding does not exist, `InvalidInput` for an unknown action or for none named.
 [[nodiscard]] Result<Id> addMend(Logbook &book, const Mend &mend, const Doer &doer);
+
+/// Says how much of a supply is on hand now; a later count replaces it. `OutOfRange` below zero.
+[[nodiscard]] Result<Id> setStock(Logbook &book, const Stock &stock, const Doer &doer);
 
 /// Enters a photo whose bytes are already in the photo folder.
 [[nodiscard]] Result<Id> addPhoto(Logbook &book, const Photo &photo, const Doer &doer);

@@ -4,6 +4,7 @@
 
 #include "base/text.hpp"
 #include "logbook/acts.hpp"
+#include "logbook/finding_changes.hpp"
 #include "logbook/query.hpp"
 #include "walk/walk_value.hpp"
 
@@ -21,18 +22,6 @@ Status refuseSecondWalk(Logbook &book, const Id &rig)
                  (*open)->kind + " " + (*open)->id.shortText(), "go on with it, or finish it first"};
 }
 
-bool isOnTape(const Walk &walk, const std::string &point)
-{
-    return std::any_of(walk.tape.begin(), walk.tape.end(), [&](const TapeLine &line) {
-        return std::find(line.points.begin(), line.points.end(), point) != line.points.end();
-    });
-}
-
-EntityChange markChange(const Walk &walk, const Mark &mark)
-{
-    return {markId(walk.id, mark.point), "mark", toValue(mark).map()};
-}
-
 Act actOn(const Walk &walk, const Doer &doer)
 {
     Act act;
@@ -43,37 +32,13 @@ Act actOn(const Walk &walk, const Doer &doer)
     return act;
 }
 
-// A finding must be one of this point on this rig: an id typed wrongly must not grow another.
-Status checkSame(Logbook &book, const Rig &rig, const std::string &point, const Id &same)
-{
-    const Result<Finding> known = findingOf(book, same);
-    if (!known)
-        return known.error();
-    if (known->point == point && known->rig == rig.id)
-        return done();
-    return Error{Errc::InvalidInput, "finding " + same.shortText() + " is of " + known->point,
-                 point + ", same", "name a finding of this point"};
-}
-
 Status addFindings(Logbook &book, const Rig &rig, const Walk &walk, const MarkDraft &draft,
                    const CheckedMark &checked, const LocalTime &at, const Doer &doer, Act &act,
                    MarkReceipt &receipt)
 {
     for (std::size_t i = 0; i < draft.findings.size(); ++i) {
-        const FindingDraft &f = draft.findings[i];
-        Id id = f.same;
-        if (id.isNull()) {
-            id = book.newId();
-            const Finding opened{id, rig.id, draft.point, f.defect, f.place, walk.id, at};
-            act.changes.push_back({id, "finding", toValue(opened).map()});
-        } else {
-            SNUG_TRY(checkSame(book, rig, draft.point, id));
-        }
-        const Look look{book.newId(),       id,     walk.id,   at, doer.by, f.grade,
-                        checked.extents[i], f.note, doer.where};
-        act.changes.push_back({look.id, "look", toValue(look).map()});
-        receipt.findings.push_back(id);
-        receipt.looks.push_back(look.id);
+        SNUG_TRY(addFindingChanges(book, {rig.id, draft.point, walk.id, at, doer}, draft.findings[i],
+                                   checked.extents[i], {}, act, receipt));
     }
     return done();
 }
@@ -126,8 +91,8 @@ Result<MarkReceipt> markPoint(Logbook &book, const Catalogue &catalogue, const R
                     doer.by,
                     doer.where};
     Act act = actOn(walk, doer);
-    act.changes.push_back(markChange(walk, mark));
-    MarkReceipt receipt{mark.id, {}, {}, checked->warnings};
+    act.changes.push_back(markChange(mark));
+    MarkReceipt receipt{mark.id, {}, {}, checked->warnings, walk.id};
     const Result<Receipt> written = book.record([&]() -> Result<Act> {
         SNUG_TRY(refuseFinished(book.db(), walk.id));
         SNUG_TRY(addFindings(book, rig, walk, draft, *checked, at, doer, act, receipt));
@@ -172,17 +137,17 @@ Status markLine(Logbook &book, const Walk &walk, const TapeLine &line, MarkState
         Act act = actOn(walk, doer);
         for (const std::string &point : line.points) {
             if (findMark(*marks, point) == nullptr)
-                act.changes.push_back(markChange(walk, {markId(walk.id, point),
-                                                        walk.id,
-                                                        point,
-                                                        state,
-                                                        how,
-                                                        reason,
-                                                        "",
-                                                        {},
-                                                        at,
-                                                        doer.by,
-                                                        doer.where}));
+                act.changes.push_back(markChange({markId(walk.id, point),
+                                                  walk.id,
+                                                  point,
+                                                  state,
+                                                  how,
+                                                  reason,
+                                                  "",
+                                                  {},
+                                                  at,
+                                                  doer.by,
+                                                  doer.where}));
         }
         return act;
     });

@@ -164,4 +164,23 @@ Result<std::vector<Happening>> happeningsOf(Logbook &book, const Id &rig)
     return ofRig<Happening>(book, "happening", rig, happeningFromValue);
 }
 
+Result<std::vector<Drawing>> drawingsOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Drawing>(book, "drawing", rig, drawingFromValue);
+}
+Result<std::vector<Stock>> stocksOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Stock>(book, "stock", rig, stockFromValue);
+}
+
+Result<Photo> photoOf(Logbook &book, const Id &id)
+{
+    const Result<Thing> found = thing(book.db(), "photo", id);
+    if (!found)
+        return found.error();
+    Photo photo = photoFromValue(found->doc);
+    photo.id = found->id;
+    return photo;
+}
+
 } // namespace snugwalk

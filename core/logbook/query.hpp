@@ -33,4 +33,9 @@ namespace snugwalk {
 [[nodiscard]] Result<std::vector<Stay>> staysOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<std::vector<Happening>> happeningsOf(Logbook &book, const Id &rig);
 
+/// One a photo at most.
+[[nodiscard]] Result<std::vector<Drawing>> drawingsOf(Logbook &book, const Id &rig);
+[[nodiscard]] Result<Photo> photoOf(Logbook &book, const Id &id);
+[[nodiscard]] Result<std::vector<Stock>> stocksOf(Logbook &book, const Id &rig);
+
 } // namespace snugwalk

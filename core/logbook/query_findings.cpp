@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // Findings with all that was written about them.
 #include <algorithm>
+#include <limits>
 #include <map>
+#include <tuple>
 
 #include "logbook/query.hpp"
 #include "walk/walk_value.hpp"
@@ -27,6 +29,18 @@ Result<std::vector<Mark>> passesOf(Logbook &book, const Id &rig, const std::stri
 
 Instant takenOr(const Photo &photo) { return photo.taken ? photo.taken->instant : photo.added.instant; }
 
+// Where a photo stands among those of its finding: as put, then as taken.
+std::tuple<int, Instant> placeOf(const Photo &photo)
+{
+    return {photo.order.value_or(std::numeric_limits<int>::max()), takenOr(photo)};
+}
+
+bool isOn(const std::vector<Photo> &photos, const Drawing &drawing)
+{
+    return std::any_of(photos.begin(), photos.end(),
+                       [&](const Photo &photo) { return photo.id == drawing.photo; });
+}
+
 } // namespace
 
 Result<std::vector<FindingHistory>> findingHistories(Logbook &book, const Id &rig)
@@ -34,8 +48,11 @@ Result<std::vector<FindingHistory>> findingHistories(Logbook &book, const Id &ri
     const auto findings = thingsOfRig(book.db(), "finding", rig);
     const auto mends = mendsOf(book, rig);
     const auto photos = photosOf(book, rig);
-    if (!findings || !mends || !photos)
-        return !findings ? findings.error() : !mends ? mends.error() : photos.error();
+    const auto drawings = drawingsOf(book, rig);
+    if (!findings || !mends)
+        return findings ? mends.error() : findings.error();
+    if (!photos || !drawings)
+        return photos ? drawings.error() : photos.error();
     std::map<std::string, std::vector<Mark>> passes;
 
     std::vector<FindingHistory> histories;
@@ -56,7 +73,9 @@ Result<std::vector<FindingHistory>> findingHistories(Logbook &book, const Id &ri
         std::copy_if(photos->begin(), photos->end(), std::back_inserter(history.photos),
                      [&](const Photo &photo) { return photo.finding == item.id; });
         std::stable_sort(history.photos.begin(), history.photos.end(),
-                         [](const Photo &a, const Photo &b) { return takenOr(a) < takenOr(b); });
+                         [](const Photo &a, const Photo &b) { return placeOf(a) < placeOf(b); });
+        std::copy_if(drawings->begin(), drawings->end(), std::back_inserter(history.drawings),
+                     [&](const Drawing &drawing) { return isOn(history.photos, drawing); });
         const std::string &point = history.finding.point;
         if (passes.count(point) == 0) {
             auto found = passesOf(book, rig, point);

@@ -11,7 +11,7 @@ inline constexpr std::int64_t logbookApplicationId = 0x534E5547;
 /// Today's `user_version`. Raised with every migration; a file above it is not touched.
 inline constexpr std::int64_t logbookVersion = 1;
 /// Raised whenever the projection's rules change; the projection is then rebuilt on opening.
-inline constexpr std::int64_t projectionVersion = 3;
+inline constexpr std::int64_t projectionVersion = 4;
 
 /// Makes a new file's tables, or brings an older file up to date, in one transaction.
 /// \returns `Unsupported` for a file of a newer version or of another program, `Corrupt` for no database.

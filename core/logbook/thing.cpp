@@ -33,6 +33,8 @@ constexpr std::array shapes = {
     Shape{"trip", "", "title", "start"},
     Shape{"stay", "", "name", "from"},
     Shape{"happening", "", "kind", "at"},
+    Shape{"drawing", "photo", "", "at"},
+    Shape{"stock", "", "item", "at"},
 };
 
 Shape shapeOf(std::string_view type)

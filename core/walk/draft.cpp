@@ -109,6 +109,34 @@ Status checkState(const MarkDraft &draft, const Point &point)
     }
 }
 
+Result<std::optional<Extent>> extentOf(Dimension dimension, double si, double most)
+{
+    if (si < 0.0 || si > most)
+        return Error{Errc::OutOfRange, "no finding is that large", "extent", "check the unit"};
+    if (dimension == Dimension::Length)
+        return std::optional(Extent{dimension, si, si < 0.5 ? "mm" : "m"});
+    return std::optional(
+        Extent{dimension, si, std::string(displayUnit(dimension, UnitSystem::Si, si).symbol)});
+}
+
+// A length, an area, or a reading that tells how bad it is; a reading needs its unit.
+Result<std::optional<Extent>> measuredExtent(std::string_view text)
+{
+    if (const Result<double> length = parseSi(Dimension::Length, text))
+        return extentOf(Dimension::Length, *length, 30.0);
+    if (const Result<double> area = parseSi(Dimension::Area, text))
+        return extentOf(Dimension::Area, *area, 200.0);
+    for (const Dimension dimension :
+         {Dimension::Fraction, Dimension::Voltage, Dimension::Current, Dimension::Pressure, Dimension::Mass,
+          Dimension::Torque, Dimension::Temperature, Dimension::Volume, Dimension::Duration}) {
+        const Result<double> si = parseSi(dimension, text);
+        if (si)
+            return extentOf(dimension, *si, dimension == Dimension::Fraction ? 1.0 : 1e9);
+    }
+    return refuse("extent", "not understood: \"" + std::string(text.substr(0, 40)) + "\"",
+                  "write how much, such as \"14 mm\", \"1/2 in\", \"20 cm2\", \"24 %\" or \"3\"");
+}
+
 } // namespace
 
 const std::vector<std::string> &reasons()
@@ -132,13 +160,7 @@ Result<std::optional<Extent>> parseExtent(std::string_view text)
         return refuse("extent", "not a count: \"" + std::string(text.substr(0, 40)) + "\"",
                       "write a whole number, or a length with its unit, such as \"14 mm\"");
     }
-    const Result<double> length = parseSi(Dimension::Length, text);
-    if (!length)
-        return refuse("extent", "not a length or a count: \"" + std::string(text.substr(0, 40)) + "\"",
-                      "write how much, such as \"14 mm\", \"1/2 in\" or \"3\"");
-    if (*length < 0.0 || *length > 30.0)
-        return Error{Errc::OutOfRange, "no finding is that long", "extent", "check the unit"};
-    return std::optional(Extent{Dimension::Length, *length, *length < 0.5 ? "mm" : "m"});
+    return measuredExtent(text);
 }
 
 Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)

@@ -23,7 +23,7 @@ struct FindingDraft {
     std::string defect;
     RigPlace place;
     int grade = 0;          ///< 1 to 5; 0 with `same` says it is gone
-    std::string extentText; ///< "14 mm", "3", empty
+    std::string extentText; ///< "14 mm", "20 cm2", "3", "24 %", empty
     std::string note;
 };
 
@@ -66,7 +66,8 @@ struct CheckedMark {
 /// \returns `InvalidInput` or `OutOfRange` with the field in `where`.
 [[nodiscard]] Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const Rig &rig);
 
-/// "14 mm" as a length, "3" as a count; nothing for empty text.
+/// "14 mm" as a length, "20 cm2" as an area, "3" as a count, "24 %" or "0.3 V" as a reading with its unit;
+/// nothing for empty text.
 [[nodiscard]] Result<std::optional<Extent>> parseExtent(std::string_view text);
 
 /// Reasons for could not look, the first being the first offered.

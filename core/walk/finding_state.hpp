@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "walk/drawing.hpp"
 #include "walk/walk.hpp"
 
 namespace snugwalk {
@@ -22,7 +23,8 @@ struct FindingHistory {
     std::vector<Look> looks;       ///< oldest first
     std::vector<Mend> mends;       ///< those that name it, oldest first
     std::vector<Mark> pointPasses; ///< passes on its point, oldest first
-    std::vector<Photo> photos;     ///< in the order taken
+    std::vector<Photo> photos;     ///< as a person ordered them, then in the order taken
+    std::vector<Drawing> drawings; ///< on those photos, one a photo at most
 };
 
 /// A pass alone never closes an open finding; a look after a mend opens it again.

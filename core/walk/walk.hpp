@@ -63,7 +63,7 @@ struct Mark {
     friend bool operator==(const Mark &, const Mark &) = default;
 };
 
-/// How much: a length, a count or an area.
+/// How much: a length, a count, an area, or a reading such as 24 % or 0.3 V.
 struct Extent {
     Dimension dimension = Dimension::Length;
     double si = 0.0;
@@ -78,7 +78,7 @@ struct Finding {
     std::string point;
     std::string defect;
     RigPlace place;
-    Id openedOn; ///< the walk
+    Id openedOn; ///< the walk; null when found between walks
     LocalTime opened;
     friend bool operator==(const Finding &, const Finding &) = default;
 };
@@ -87,14 +87,23 @@ struct Finding {
 struct Look {
     Id id;
     Id finding;
-    Id walk;
+    Id walk; ///< null for a look between walks
     LocalTime at;
     std::string by;
     int grade = 1; ///< 1 dulled … 5 a hold; 0 = gone
     std::optional<Extent> extent;
     std::string note;
     std::optional<GeoPoint> where;
+    std::vector<Reading> readings = {}; ///< taken with it between walks, where no mark carries them
     friend bool operator==(const Look &, const Look &) = default;
+};
+
+/// Something a mend used up: "lap sealant, 2 cartridges".
+struct MendPart {
+    std::string name;
+    double quantity = 1.0;
+    std::string unit; ///< as typed, such as "cartridges" or "mL"; empty for pieces
+    friend bool operator==(const MendPart &, const MendPart &) = default;
 };
 
 /// Work done: closes findings and restarts the clocks of their points.
@@ -107,7 +116,7 @@ struct Mend {
     std::vector<std::string> points; ///< worked on without a finding, such as bearings repacked
     std::string action;              ///< replace reseal retorque clean lubricate adjust other
     std::string what;
-    std::vector<std::string> parts;
+    std::vector<MendPart> parts;
     std::string cost; ///< as typed, with its currency
     std::optional<double> minutes;
     friend bool operator==(const Mend &, const Mend &) = default;
@@ -129,6 +138,7 @@ struct Photo {
     std::optional<GeoPoint> where;
     LocalTime added;
     std::string caption;
+    std::optional<int> order = std::nullopt; ///< from 1, where a person has put it; else by the time taken
     friend bool operator==(const Photo &, const Photo &) = default;
 };
 
@@ -140,6 +150,19 @@ struct Happening {
     LocalTime at;
     std::string note;
     friend bool operator==(const Happening &, const Happening &) = default;
+};
+
+/// How much of a supply is on hand, as counted at one moment; mends after it take from it.
+struct Stock {
+    Id id;
+    Id rig;
+    std::string item; ///< slug of the supplies' list
+    Dimension dimension = Dimension::Count;
+    double si = 0.0;
+    std::string unit; ///< as typed
+    LocalTime at;
+    std::string by;
+    friend bool operator==(const Stock &, const Stock &) = default;
 };
 
 [[nodiscard]] std::string_view slug(MarkState state);

@@ -33,6 +33,19 @@ Reading reading(const Value &v)
             v["value"].asDouble().value_or(0.0), text(v["read_in"])};
 }
 
+std::vector<Reading> readings(const Value &v)
+{
+    std::vector<Reading> out;
+    for (const Value &item : v.list())
+        out.push_back(reading(item));
+    return out;
+}
+
+Extent extent(const Value &v)
+{
+    return {dimension(v["quantity"]), v["value"].asDouble().value_or(0.0), text(v["read_in"])};
+}
+
 } // namespace
 
 std::optional<GeoPoint> geoFromValue(const Value &v)
@@ -72,8 +85,7 @@ Mark markFromValue(const Value &v)
     mark.how = parseLookedHow(text(v["how"])).value_or(LookedHow::Glance);
     mark.reason = text(v["reason"]);
     mark.note = text(v["note"]);
-    for (const Value &item : v["readings"].list())
-        mark.readings.push_back(reading(item));
+    mark.readings = readings(v["readings"]);
     mark.at = time(v["at"]);
     mark.by = text(v["by"]);
     mark.where = geoFromValue(v["where"]);
@@ -103,11 +115,25 @@ Look lookFromValue(const Value &v)
     look.by = text(v["by"]);
     look.grade = number(v["grade"], 0, 5, 5); // unknown counts as the worst
     if (v["extent"].isMap())
-        look.extent = Extent{dimension(v["extent"]["quantity"]),
-                             v["extent"]["value"].asDouble().value_or(0.0), text(v["extent"]["read_in"])};
+        look.extent = extent(v["extent"]);
     look.note = text(v["note"]);
     look.where = geoFromValue(v["where"]);
+    look.readings = readings(v["readings"]);
     return look;
+}
+
+MendPart mendPartFromValue(const Value &v)
+{
+    if (v.isString())
+        return {text(v), 1.0, ""};
+    return {text(v["name"]), v["quantity"].asDouble().value_or(1.0), text(v["unit"])};
+}
+
+Stock stockFromValue(const Value &v)
+{
+    const Extent amount = extent(v["amount"]);
+    return {Id{},      idOf(v["rig"]), text(v["item"]), amount.dimension,
+            amount.si, amount.unit,    time(v["at"]),   text(v["by"])};
 }
 
 Mend mendFromValue(const Value &v)
@@ -121,7 +147,8 @@ Mend mendFromValue(const Value &v)
     mend.points = strings(v["points"]);
     mend.action = text(v["action"]);
     mend.what = text(v["what"]);
-    mend.parts = strings(v["parts"]);
+    for (const Value &item : v["parts"].list())
+        mend.parts.push_back(mendPartFromValue(item));
     mend.cost = text(v["cost"]);
     mend.minutes = v["minutes"].asDouble();
     return mend;
@@ -143,6 +170,8 @@ Photo photoFromValue(const Value &v)
     photo.where = geoFromValue(v["where"]);
     photo.added = time(v["added"]);
     photo.caption = text(v["caption"]);
+    if (const int order = number(v["order"], 1, 100000, 0); order > 0)
+        photo.order = order;
     return photo;
 }
 

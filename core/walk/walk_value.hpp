@@ -16,7 +16,9 @@ namespace snugwalk {
 [[nodiscard]] Value toValue(const Finding &finding);
 [[nodiscard]] Value toValue(const Look &look);
 [[nodiscard]] Value toValue(const Mend &mend);
+[[nodiscard]] Value toValue(const MendPart &part);
 [[nodiscard]] Value toValue(const Photo &photo);
+[[nodiscard]] Value toValue(const Stock &stock);
 [[nodiscard]] Value toValue(const Happening &happening);
 [[nodiscard]] Value toValue(const GeoPoint &point);
 
@@ -25,7 +27,10 @@ namespace snugwalk {
 [[nodiscard]] Finding findingFromValue(const Value &value);
 [[nodiscard]] Look lookFromValue(const Value &value);
 [[nodiscard]] Mend mendFromValue(const Value &value);
+/// Text alone, as older versions wrote it, is one piece of that name.
+[[nodiscard]] MendPart mendPartFromValue(const Value &value);
 [[nodiscard]] Photo photoFromValue(const Value &value);
+[[nodiscard]] Stock stockFromValue(const Value &value);
 [[nodiscard]] Happening happeningFromValue(const Value &value);
 [[nodiscard]] std::optional<GeoPoint> geoFromValue(const Value &value);
 

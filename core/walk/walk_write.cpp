@@ -12,6 +12,14 @@ Value stringsValue(const std::vector<std::string> &list) { return Value::List(li
 
 Value timeValue(const std::optional<LocalTime> &time) { return time ? Value(formatLocal(*time)) : Value(); }
 
+Value readingsValue(const std::vector<Reading> &readings)
+{
+    Value::List out;
+    for (const Reading &reading : readings)
+        out.push_back(toValue(reading));
+    return out;
+}
+
 Value placeOrNull(const std::optional<GeoPoint> &where) { return where ? toValue(*where) : Value(); }
 
 } // namespace
@@ -44,6 +52,15 @@ Value toValue(const Extent &extent)
                       {"read_in", extent.unit}};
 }
 
+Value toValue(const Stock &stock)
+{
+    return Value::Map{{"rig", idValue(stock.rig)},
+                      {"item", stock.item},
+                      {"amount", toValue(Extent{stock.dimension, stock.si, stock.unit})},
+                      {"at", formatLocal(stock.at)},
+                      {"by", stock.by}};
+}
+
 Value toValue(const Walk &walk)
 {
     Value::List tape;
@@ -60,16 +77,13 @@ Value toValue(const Walk &walk)
 
 Value toValue(const Mark &mark)
 {
-    Value::List readings;
-    for (const Reading &reading : mark.readings)
-        readings.push_back(toValue(reading));
     return Value::Map{{"walk", idValue(mark.walk)},
                       {"point", mark.point},
                       {"state", mark.state == MarkState::NotLooked ? Value() : Value(slug(mark.state))},
                       {"how", slug(mark.how)},
                       {"reason", mark.reason},
                       {"note", mark.note},
-                      {"readings", readings},
+                      {"readings", readingsValue(mark.readings)},
                       {"at", formatLocal(mark.at)},
                       {"by", mark.by},
                       {"where", placeOrNull(mark.where)}};
@@ -87,14 +101,22 @@ Value toValue(const Finding &finding)
 
 Value toValue(const Look &look)
 {
-    return Value::Map{{"finding", idValue(look.finding)},
-                      {"walk", idValue(look.walk)},
-                      {"at", formatLocal(look.at)},
-                      {"by", look.by},
-                      {"grade", look.grade},
-                      {"extent", look.extent ? toValue(*look.extent) : Value()},
-                      {"note", look.note},
-                      {"where", placeOrNull(look.where)}};
+    Value::Map out{{"finding", idValue(look.finding)},
+                   {"walk", idValue(look.walk)},
+                   {"at", formatLocal(look.at)},
+                   {"by", look.by},
+                   {"grade", look.grade},
+                   {"extent", look.extent ? toValue(*look.extent) : Value()},
+                   {"note", look.note},
+                   {"where", placeOrNull(look.where)}};
+    if (!look.readings.empty())
+        out["readings"] = readingsValue(look.readings);
+    return out;
+}
+
+Value toValue(const MendPart &part)
+{
+    return Value::Map{{"name", part.name}, {"quantity", part.quantity}, {"unit", part.unit}};
 }
 
 Value toValue(const Mend &mend)
@@ -102,6 +124,9 @@ Value toValue(const Mend &mend)
     Value::List findings;
     for (const Id &id : mend.findings)
         findings.push_back(idValue(id));
+    Value::List parts;
+    for (const MendPart &part : mend.parts)
+        parts.push_back(toValue(part));
     return Value::Map{{"rig", idValue(mend.rig)},
                       {"at", formatLocal(mend.at)},
                       {"by", mend.by},
@@ -109,26 +134,29 @@ Value toValue(const Mend &mend)
                       {"points", stringsValue(mend.points)},
                       {"action", mend.action},
                       {"what", mend.what},
-                      {"parts", stringsValue(mend.parts)},
+                      {"parts", parts},
                       {"cost", mend.cost},
                       {"minutes", Value(mend.minutes)}};
 }
 
 Value toValue(const Photo &photo)
 {
-    return Value::Map{{"rig", idValue(photo.rig)},
-                      {"finding", idValue(photo.finding)},
-                      {"look", idValue(photo.look)},
-                      {"hash", photo.hash},
-                      {"mime", photo.mime},
-                      {"width", photo.width},
-                      {"height", photo.height},
-                      {"orientation", photo.orientation},
-                      {"taken", timeValue(photo.taken)},
-                      {"taken_text", photo.takenText},
-                      {"where", placeOrNull(photo.where)},
-                      {"added", formatLocal(photo.added)},
-                      {"caption", photo.caption}};
+    Value::Map out{{"rig", idValue(photo.rig)},
+                   {"finding", idValue(photo.finding)},
+                   {"look", idValue(photo.look)},
+                   {"hash", photo.hash},
+                   {"mime", photo.mime},
+                   {"width", photo.width},
+                   {"height", photo.height},
+                   {"orientation", photo.orientation},
+                   {"taken", timeValue(photo.taken)},
+                   {"taken_text", photo.takenText},
+                   {"where", placeOrNull(photo.where)},
+                   {"added", formatLocal(photo.added)},
+                   {"caption", photo.caption}};
+    if (photo.order)
+        out["order"] = *photo.order;
+    return out;
 }
 
 Value toValue(const Happening &happening)

@@ -3,6 +3,7 @@
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "data/embedded.hpp"
+#include "walk/mend_part.hpp"
 #include "walk/walk_value.hpp"
 
 namespace snugwalk::cli {
@@ -11,6 +12,7 @@ namespace {
 struct MendOptions {
     std::vector<std::string> findings;
     Mend mend;
+    std::vector<std::string> parts;
     double minutes = -1.0;
 };
 
@@ -32,6 +34,12 @@ Result<Answer> mend(Session &session, const MendOptions &o)
     for (const std::string &point : mend.points) {
         if (productCatalogue().find(point) == nullptr)
             return Error{Errc::NotFound, "no such point", point, "see `snugwalk points`"};
+    }
+    for (const std::string &typed : o.parts) {
+        const Result<MendPart> part = parsePart(typed);
+        if (!part)
+            return part.error();
+        mend.parts.push_back(*part);
     }
     mend.rig = rig->id;
     mend.at = *now;
@@ -87,7 +95,9 @@ void addMendCommands(CLI::App &app, Registry &registry)
                         "a point worked on without a finding, such as bearing-repack");
     mending->add_option("--action", o->mend.action, join(mendActions(), ", "))->required();
     mending->add_option("--what", o->mend.what, "what was done")->required();
-    mending->add_option("--part", o->mend.parts, "a part used; may be repeated");
+    mending->add_option(
+        "--part", o->parts,
+        "a part used, such as \"lap sealant, 2 cartridges\" or \"3 x rivet 3/16 in\"; may be repeated");
     mending->add_option("--cost", o->mend.cost, "with its currency");
     mending->add_option("--minutes", o->minutes, "how long it took");
     registry.add(*mending,

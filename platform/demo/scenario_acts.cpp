@@ -7,6 +7,7 @@
 #include "logbook/import_photo.hpp"
 #include "rig/rig_value.hpp"
 #include "trip/make_trip.hpp"
+#include "walk/mend_part.hpp"
 
 namespace snugwalk {
 namespace {
@@ -123,8 +124,12 @@ Status ScenarioPlayer::mend(const Value &act)
     mend.what = text(act["what"]);
     mend.cost = text(act["cost"]);
     mend.minutes = act["minutes"].asDouble();
-    for (const Value &part : act["parts"].list())
-        mend.parts.push_back(text(part));
+    for (const Value &typed : act["parts"].list()) {
+        const Result<MendPart> part = parsePart(text(typed));
+        if (!part)
+            return part.error();
+        mend.parts.push_back(*part);
+    }
     for (const Value &point : act["points"].list())
         mend.points.push_back(text(point));
     for (const Value &name : act["closes"].list()) {

@@ -8,6 +8,7 @@
 #include "finding_model.hpp"
 #include "reason_text.hpp"
 #include "rig/names.hpp"
+#include "walk/mend_part.hpp"
 
 namespace snugwalk {
 namespace {
@@ -39,8 +40,8 @@ QVariantMap lookMap(const Voice &voice, const FindingHistory &history, const Loo
 QVariantMap mendMap(const Voice &voice, const Mend &mend)
 {
     QStringList parts;
-    for (const std::string &part : mend.parts)
-        parts << Voice::text(part);
+    for (const MendPart &part : mend.parts)
+        parts << Voice::text(partText(part));
     return {{QStringLiteral("date"), voice.date(mend.at)},
             {QStringLiteral("by"), Voice::text(mend.by)},
             {QStringLiteral("action"), voice.mendAction(mend.action)},

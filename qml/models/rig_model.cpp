@@ -6,6 +6,7 @@
 #include "finding_detail.hpp"
 #include "rig/names.hpp"
 #include "rig_words.hpp"
+#include "walk/mend_part.hpp"
 #include "walk_model.hpp"
 
 namespace snugwalk {
@@ -139,8 +140,12 @@ void RigModel::mend(const QStringList &findings, const QVariantMap &map)
     mend.what = text(QStringLiteral("what")).toStdString();
     mend.cost = text(QStringLiteral("cost")).toStdString();
     mend.minutes = parseDouble(text(QStringLiteral("minutes")).toStdString());
-    for (const QString &part : text(QStringLiteral("parts")).split(u',', Qt::SkipEmptyParts))
-        mend.parts.push_back(part.trimmed().toStdString());
+    auto parts = parseParts(text(QStringLiteral("parts")).toStdString());
+    if (!parts) {
+        m_desk->refuse(parts.error());
+        return;
+    }
+    mend.parts = std::move(parts).value();
     for (const QString &id : findings)
         mend.findings.push_back(Id::parse(id.toStdString()).value_or(Id{}));
     const auto act = [mend, doer = m_desk->doer()](Logbook &book) mutable {

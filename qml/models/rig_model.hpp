@@ -79,7 +79,8 @@ public:
     /// "kerb side", "roof": a face by its slug.
     Q_INVOKABLE QString faceName(const QString &slug) const;
     Q_INVOKABLE QVariantMap finding(const QString &id) const;
-    /// \param map {action, what, parts, cost, minutes}; parts by commas.
+    /// \param map {action, what, parts, cost, minutes}; parts by commas, with how many: "lap sealant,
+    /// 2 cartridges, primer".
     Q_INVOKABLE void mend(const QStringList &findings, const QVariantMap &map);
 
 Q_SIGNALS:

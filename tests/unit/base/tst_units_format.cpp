@@ -85,7 +85,7 @@ TEST_CASE("the first unit of each dimension is SI, and names lead back to the di
         }
         CHECK(findDimension(dimensionName(unit.dimension)) == unit.dimension);
     }
-    CHECK(seen.size() == 17);
+    CHECK(seen.size() == 18);
     CHECK(formatFor(Dimension::Current, 0.05, UnitSystem::Si) == "50\u00a0mA");
     CHECK_FALSE(findDimension("colour"));
 }

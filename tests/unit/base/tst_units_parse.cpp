@@ -79,6 +79,8 @@ const std::vector<Typed> understood = {
     {Dimension::Volume, "20 gal", 0.07570823568},
     {Dimension::Volume, "20 fl oz", 0.00059147059125},
     {Dimension::Volume, "40 L", 0.04},
+    {Dimension::Area, "20 cm2", 0.002},
+    {Dimension::Area, "1 ft²", 0.09290304},
     {Dimension::Angle, "180°", 3.141592653589793},
     {Dimension::Duration, "1.5 h", 5400.0},
     {Dimension::Voltage, "12.6 V", 12.6},

@@ -110,7 +110,7 @@ TEST_CASE("the place must be on the rig")
                 [](MarkDraft &d) { first(d).place.named = "wheel 7R"; });
 }
 
-TEST_CASE("extents: lengths and counts")
+TEST_CASE("extents: lengths, counts, areas and readings")
 {
     const auto si = [](const char *text) { return parseExtent(text).value()->si; };
     CHECK_FALSE(parseExtent("  ").value());
@@ -121,10 +121,16 @@ TEST_CASE("extents: lengths and counts")
     CHECK(si("1/2 in") == doctest::Approx(0.0127));                    // the inch is 25.4 mm [NIST-SP811] B.8
     CHECK(parseExtent("1/2").value()->dimension == Dimension::Length); // a bare fraction is of an inch
     CHECK(si("1/2") == doctest::Approx(0.0127));
-    for (const char *bad : {"-3", "nan", "inf", "2.5", "some", "3 kg", "-4 mm", "31 m", "1e99 m", "1e99"}) {
+    for (const char *bad : {"-3", "nan", "inf", "2.5", "some", "3 stone", "120 %", "300 m2", "-4 mm", "31 m",
+                            "1e99 m", "1e99"}) {
         CAPTURE(bad);
         CHECK_FALSE(parseExtent(bad));
     }
+    CHECK(parseExtent("20 cm2").value() == Extent{Dimension::Area, 20e-4, "cm²"});
+    CHECK(si("2 in²") == doctest::Approx(2 * 0.0254 * 0.0254)); // [NIST-SP811] B.8
+    CHECK(parseExtent("24 %").value() == Extent{Dimension::Fraction, 0.24, "%"});
+    CHECK(parseExtent("0.3 V").value()->dimension == Dimension::Voltage);
+    CHECK(parseExtent("12 kg").value()->dimension == Dimension::Mass);
     wantRefusal("extent", Errc::InvalidInput, attentionOn(point, 2),
                 [](MarkDraft &d) { first(d).extentText = "big"; });
 }

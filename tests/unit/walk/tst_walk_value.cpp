@@ -41,16 +41,21 @@ TEST_CASE("nothing is lost")
     CHECK(findingFromValue(stored(toValue(finding))) == finding);
 
     const Extent extent{Dimension::Length, 0.014, "mm"};
-    const Look look{Id{}, one, two, when, "W. Tester", 4, extent, "grew", where};
+    const Look look{Id{}, one, two, when, "W. Tester", 4, extent, "grew", where, {reading}};
     CHECK(lookFromValue(stored(toValue(look))) == look);
 
-    const Mend mend{Id{},     one,    when,     "W. Tester", {one, two}, {"hub-heat"},
-                    "reseal", "what", {"part"}, "NZD 12.00", 45.5};
+    const Mend mend{Id{},        one,        when,
+                    "W. Tester", {one, two}, {"hub-heat"},
+                    "reseal",    "what",     {{"lap sealant", 2.5, "cartridges"}, {"rivet", 3, ""}},
+                    "NZD 12.00", 45.5};
     CHECK(mendFromValue(stored(toValue(mend))) == mend);
 
-    const Photo photo{Id{},         one,   two,  one,      blake2b("p").text(),
-                      "image/jpeg", 4000,  3000, 6,        when,
-                      "2026:11:24", where, when, "caption"};
+    const Stock stock{Id{}, one, "rivets", Dimension::Count, 12.0, "", when, "W. Tester"};
+    CHECK(stockFromValue(stored(toValue(stock))) == stock);
+
+    const Photo photo{Id{},         one,   two,  one,       blake2b("p").text(),
+                      "image/jpeg", 4000,  3000, 6,         when,
+                      "2026:11:24", where, when, "caption", 3};
     CHECK(photoFromValue(stored(toValue(photo))) == photo);
 
     const Happening happening{Id{}, one, "hail", when, "as peas"};
@@ -60,6 +65,14 @@ TEST_CASE("nothing is lost")
     const Walk back = walkFromValue(stored(toValue(walk)));
     CHECK(back == walk);
     CHECK(back.tape.at(0).points == walk.tape.at(0).points);
+}
+
+TEST_CASE("parts as an older version wrote them, text alone, are one piece each")
+{
+    const Value old =
+        Value::Map{{"action", "replace"}, {"parts", Value::List{"4.8 mm rivet", "butyl tape, 2 rolls"}}};
+    const Mend mend = mendFromValue(stored(old));
+    CHECK(mend.parts == std::vector<MendPart>{{"4.8 mm rivet", 1.0, ""}, {"butyl tape, 2 rolls", 1.0, ""}});
 }
 
 TEST_CASE("what a newer version wrote is shown as needing a person, never as a pass")
