@@ -181,6 +181,13 @@ Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig)
     return {spec.lowSi, spec.highSi, any ? spec.setBy : std::string()};
 }
 
+bool isOutside(const Limits &limits, double si)
+{
+    // 12 in and 304.8 mm are one length, a hair apart once both are in metres
+    const double hair = 1e-9 * std::fabs(si);
+    return (limits.lowSi && si < *limits.lowSi - hair) || (limits.highSi && si > *limits.highSi + hair);
+}
+
 Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const Rig &rig)
 {
     SNUG_TRY(checkState(draft, point));
@@ -197,9 +204,7 @@ Result<CheckedMark> checkMark(const MarkDraft &draft, const Point &point, const 
         if (std::any_of(checked.readings.begin(), checked.readings.end(), readBefore))
             return refuse(point.slug + ", reading " + typed.slug, "read twice at one place", "give it once");
         const Limits limits = limitsFor(*point.reading(typed.slug), point, rig);
-        const bool low = limits.lowSi && reading->si < *limits.lowSi;
-        const bool high = limits.highSi && reading->si > *limits.highSi;
-        if (low || high)
+        if (isOutside(limits, reading->si))
             checked.warnings.push_back(
                 {reading->slug, reading->place, reading->dimension, reading->si, limits});
         checked.readings.push_back(*reading);

@@ -44,6 +44,8 @@ struct Limits {
     std::string basis; ///< maker, published, common_practice; empty without a limit
 };
 [[nodiscard]] Limits limitsFor(const ReadingSpec &spec, const Point &point, const Rig &rig);
+/// Below the low or above the high limit; one met exactly, whatever unit it was typed in, is within.
+[[nodiscard]] bool isOutside(const Limits &limits, double si);
 
 /// A reading outside its limits, told to the person who marks; never changes the mark by itself.
 struct LimitWarning {

@@ -29,7 +29,8 @@ Result<Options> readOptions(const QStringList &arguments)
                                   QStringLiteral("Take positions from an NMEA 0183 log."),
                                   QStringLiteral("file"));
     const QCommandLineOption camera(
-        QStringLiteral("camera"), QStringLiteral("Take photos from the pictures of a folder, one after another."),
+        QStringLiteral("camera"),
+        QStringLiteral("Take photos from the pictures of a folder, one after another."),
         QStringLiteral("folder"));
     const QCommandLineOption now(
         QStringLiteral("now"),

@@ -118,10 +118,8 @@ ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpe
     }
     const Voice &voice = *shown.voice;
     const Limits limits = limitsFor(spec, point, shown.history()->rig);
-    const bool low = limits.lowSi && *si < *limits.lowSi;
-    const bool high = limits.highSi && *si > *limits.highSi;
     const QString value = voice.inUnit(spec.dimension, *si, spec.unit);
-    if (low || high)
+    if (isOutside(limits, *si))
         return {true, Words::tr("%1 is outside the limit (%2, %3). Consider attention.")
                           .arg(value, limitWords(voice, spec, limits), voice.basis(limits.basis))};
     const QString own = voice.quantity(spec.dimension, *si);

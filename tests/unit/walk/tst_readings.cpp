@@ -52,6 +52,13 @@ TEST_CASE("a wrench tells too loose, never too tight")
     CHECK(read("wheel-nut-torque", {"nut-torque", "wheel 1L", "200 lb·ft"})->warnings.empty());
 }
 
+TEST_CASE("a limit met exactly is met, in whatever unit")
+{
+    CHECK(read("landing-legs-up", {"leg-clearance", "", "12 in"})->warnings.empty());
+    CHECK(read("landing-legs-up", {"leg-clearance", "", "304.8 mm"})->warnings.empty());
+    CHECK(read("landing-legs-up", {"leg-clearance", "", "11.9 in"})->warnings.size() == 1);
+}
+
 TEST_CASE("what the scales show against the plates")
 {
     const auto nose = read("nose-weight", {"nose-weight", "", "410 kg"}).value();
