@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "rig/rig.hpp"
+#include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
@@ -25,6 +26,7 @@ struct RigHistory {
     std::vector<Trip> trips;
     std::vector<Stay> stays;
     std::vector<Happening> happenings;
+    std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
 };
 
 } // namespace snugwalk
