@@ -56,6 +56,10 @@ enum class UnitSystem { Si, Us };
 [[nodiscard]] Result<double> parseSi(Dimension dimension, std::string_view text,
                                      std::optional<Unit> assumed = std::nullopt);
 
+/// The unit that was written with the number, or meant by a bare fraction of a length; nothing when the
+/// text has none or is not understood.
+[[nodiscard]] std::optional<Unit> unitWritten(Dimension dimension, std::string_view text);
+
 template <typename Q>
 struct DimensionOf;
 #define SNUG_DIMENSION(Type)                                                                                 \

@@ -100,6 +100,21 @@ std::size_t numberLength(std::string_view text)
 
 } // namespace
 
+std::optional<Unit> unitWritten(Dimension dimension, std::string_view typed)
+{
+    if (typed.size() > 200)
+        return std::nullopt;
+    const std::string plain = plainAscii(typed);
+    const std::string_view text = trim(plain);
+    const std::size_t length = numberLength(text);
+    const std::string_view unitText = trim(text.substr(length));
+    if (!unitText.empty())
+        return findUnit(dimension, unitText);
+    const auto number = parseNumber(trim(text.substr(0, length)));
+    const bool inches = number && number->isFraction && dimension == Dimension::Length;
+    return inches ? findUnit(dimension, "in") : std::nullopt;
+}
+
 Result<double> parseSi(Dimension dimension, std::string_view typed, std::optional<Unit> assumed)
 {
     if (typed.size() > 200)

@@ -48,7 +48,11 @@ Result<Reading> checkReading(const TypedReading &typed, const Point &point, cons
     const Result<double> si = parseSi(spec->dimension, typed.text, findUnit(spec->dimension, spec->unit));
     if (!si)
         return Error{si.error().code, si.error().what + " " + si.error().where, where, si.error().act};
-    return Reading{typed.slug, typed.place, spec->dimension, *si, spec->unit};
+    if (typed.tool.size() > 200 || !isUtf8(typed.tool))
+        return refuse(where, "a tool's name over 200 bytes or not UTF-8", "shorten it");
+    const auto written = unitWritten(spec->dimension, typed.text);
+    const std::string unit = written ? std::string(written->symbol) : spec->unit;
+    return Reading{typed.slug, typed.place, spec->dimension, *si, unit, typed.tool};
 }
 
 Status checkFinding(const FindingDraft &finding, const Point &point, const Rig &rig)

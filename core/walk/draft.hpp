@@ -15,6 +15,7 @@ struct TypedReading {
     std::string slug;
     std::string place;
     std::string text;
+    std::string tool = {}; ///< what it was read with, may be empty
 };
 
 /// A finding to open, or to look at again when `same` names it.

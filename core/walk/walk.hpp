@@ -28,6 +28,7 @@ struct Reading {
     Dimension dimension = Dimension::Count;
     double si = 0.0;
     std::string unit;
+    std::string tool = {}; ///< what it was read with, as the person calls it; empty when not said
     friend bool operator==(const Reading &, const Reading &) = default;
 };
 

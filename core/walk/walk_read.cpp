@@ -29,8 +29,9 @@ Dimension dimension(const Value &v) { return findDimension(text(v)).value_or(Dim
 
 Reading reading(const Value &v)
 {
-    return {text(v["reading"]), text(v["place"]), dimension(v["quantity"]),
-            v["value"].asDouble().value_or(0.0), text(v["read_in"])};
+    return {text(v["reading"]),       text(v["place"]),
+            dimension(v["quantity"]), v["value"].asDouble().value_or(0.0),
+            text(v["read_in"]),       text(v["tool"])};
 }
 
 std::vector<Reading> readings(const Value &v)

@@ -36,12 +36,15 @@ Value toValue(const GeoPoint &point)
 
 Value toValue(const Reading &reading)
 {
-    return Value::Map{{"reading", reading.slug},
-                      {"place", reading.place},
-                      {"quantity", dimensionName(reading.dimension)},
-                      {"value", reading.si},
-                      {"unit", siSymbol(reading.dimension)},
-                      {"read_in", reading.unit}};
+    Value::Map out{{"reading", reading.slug},
+                   {"place", reading.place},
+                   {"quantity", dimensionName(reading.dimension)},
+                   {"value", reading.si},
+                   {"unit", siSymbol(reading.dimension)},
+                   {"read_in", reading.unit}};
+    if (!reading.tool.empty())
+        out["tool"] = reading.tool;
+    return out;
 }
 
 Value toValue(const Extent &extent)

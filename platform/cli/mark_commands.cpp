@@ -21,6 +21,7 @@ struct MarkOptions {
     std::string reason;
     std::string note;
     std::vector<std::string> readings;
+    std::string tool;
     std::string same;
     bool isNew = false;
     bool gone = false;
@@ -116,6 +117,7 @@ Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
         if (!reading)
             return reading.error();
         draft.readings.push_back(*reading);
+        draft.readings.back().tool = o.tool;
     }
     if (draft.state != MarkState::Attention && !o.gone)
         return draft;
@@ -274,6 +276,7 @@ void addMarkCommands(CLI::App &walk, Registry &registry)
         ->check(CLI::IsMember({"glance", "looked", "measured"}));
     marking->add_option("--note", o->note, "in your words");
     marking->add_option("--reading", o->readings, "\"pressure@wheel 1L=65 psi\"; may be repeated");
+    marking->add_option("--tool", o->tool, "what the readings were taken with, such as \"pencil gauge\"");
     addFindingOptions(*marking, *o);
     registry.add(*marking,
                  "  snugwalk walk mark tread-depth pass --how measured --reading \"tread@wheel 1L=7/32 in\"\n"

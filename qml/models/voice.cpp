@@ -41,7 +41,8 @@ QString Voice::inUnit(Dimension dimension, double si, std::string_view unit) con
         return quantity(dimension, si);
     const double shown = std::abs(fromSi(*known, si));
     const bool isWhole = std::abs(shown - std::round(shown)) < 0.005;
-    return localised(formatSi(*known, si, isWhole || shown >= 1000.0 ? 0 : 1));
+    const int decimals = known->symbol == "in" ? 2 : 1; // a 32nd of an inch has to show
+    return localised(formatSi(*known, si, isWhole || shown >= 1000.0 ? 0 : decimals));
 }
 
 QString Voice::extent(const std::optional<Extent> &extent) const
