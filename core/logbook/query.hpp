@@ -6,6 +6,7 @@
 
 #include "logbook/logbook.hpp"
 #include "rig/rig.hpp"
+#include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
@@ -16,6 +17,12 @@ namespace snugwalk {
 /// `NotFound` when there is none; by id, id prefix, or whole name (case as typed).
 [[nodiscard]] Result<Rig> rigOf(Logbook &book, const Id &id);
 [[nodiscard]] Result<Rig> findRig(Logbook &book, std::string_view nameOrId);
+
+/// What the rig was from each moment on at which it changed, folded from the logbook's own entries by
+/// the times that people gave; oldest first, the last being the rig as it is now.
+[[nodiscard]] Result<std::vector<RigVersion>> rigVersions(Logbook &book, const Id &rig);
+/// The rig as it stood at `when`; before it was entered, as it was entered first.
+[[nodiscard]] Result<Rig> rigAt(Logbook &book, const Id &rig, Instant when);
 
 [[nodiscard]] Result<std::vector<Walk>> walksOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<Walk> walkOf(Logbook &book, const Id &id);

@@ -38,6 +38,7 @@ Result<RigHistory> loadHistory(Logbook &book, const Id &rig)
     take(tripsOf(book, rig), history.trips, error);
     take(staysOf(book, rig), history.stays, error);
     take(happeningsOf(book, rig), history.happenings, error);
+    take(rigVersions(book, rig), history.rigs, error);
     if (error)
         return *error;
     return history;
