@@ -3,108 +3,25 @@
 #include "compare/compare.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <iterator>
-#include <map>
-#include <set>
 
+#include "catalogue/pick.hpp"
 #include "compare/findings.hpp"
-#include "compare/readings.hpp"
-#include "due/ordered.hpp"
+#include "compare/point_records.hpp"
+#include "compare/readings_expected.hpp"
+#include "compare/statistics.hpp"
 
 namespace snugwalk {
 namespace {
 
-const WalkRecord *findWalk(const RigHistory &history, Id id)
-{
-    const auto found = std::find_if(history.walks.begin(), history.walks.end(),
-                                    [&](const WalkRecord &r) { return r.walk.id == id; });
-    return found == history.walks.end() ? nullptr : &*found;
-}
-
-bool isLook(const Mark *mark)
-{
-    return mark != nullptr && (mark->state == MarkState::Pass || mark->state == MarkState::Attention);
-}
-
-/// One of the two walks, ready for questions about its points.
-struct Side {
-    Id id;
-    Instant start{};
-    Instant end{};
-    std::set<std::string> asked; ///< by its tape, or marked all the same
-    std::map<std::string, const Mark *> marks;
-};
-
-Side sideOf(const RigHistory &history, Id id)
-{
-    Side side{id, {}, {}, {}, {}};
-    const WalkRecord *record = findWalk(history, id);
-    if (record == nullptr)
-        return side;
-    side.start = record->walk.started.instant;
-    side.end = std::max(record->walk.started.instant,
-                        record->walk.finished ? record->walk.finished->instant : Instant{});
-    for (const TapeLine &line : record->walk.tape)
-        side.asked.insert(line.points.begin(), line.points.end());
-    for (const Mark &mark : record->marks) {
-        side.end = std::max(side.end, mark.at.instant);
-        side.asked.insert(mark.point);
-        const Mark *&known = side.marks[mark.point];
-        if (known == nullptr || isBefore(*known, mark))
-            known = &mark;
-    }
-    return side;
-}
-
-const Mark *markOf(const Side &side, const std::string &point)
-{
-    const auto found = side.marks.find(point);
-    return found == side.marks.end() ? nullptr : found->second;
-}
-
-/// Looks and mends by point, so that a comparison reads the history once.
-struct Index {
-    std::map<std::string, std::vector<const Mark *>> looks;      ///< passes and attentions, oldest first
-    std::map<std::string, std::vector<FindingHistory>> findings; ///< in order of opening
-    std::map<std::string, std::vector<Instant>> mends;           ///< that name the point itself
-};
-
-Index indexOf(const RigHistory &history, const std::set<std::string> &points)
-{
-    Index index;
-    for (const WalkRecord &record : history.walks) {
-        for (const Mark &mark : record.marks) {
-            if (isLook(&mark) && points.count(mark.point) > 0)
-                index.looks[mark.point].push_back(&mark);
-        }
-    }
-    for (auto &[point, marks] : index.looks)
-        std::sort(marks.begin(), marks.end(), [](const Mark *a, const Mark *b) { return isBefore(*a, *b); });
-    for (const FindingHistory &f : history.findings) {
-        if (points.count(f.finding.point) > 0)
-            index.findings[f.finding.point].push_back(ordered(f));
-    }
-    for (auto &[point, list] : index.findings) {
-        std::sort(list.begin(), list.end(), [](const FindingHistory &a, const FindingHistory &b) {
-            const Finding &x = a.finding;
-            const Finding &y = b.finding;
-            return x.opened.instant != y.opened.instant ? x.opened.instant < y.opened.instant : x.id < y.id;
-        });
-    }
-    for (const Mend &mend : history.mends) {
-        for (const std::string &point : mend.points)
-            index.mends[point].push_back(mend.at.instant);
-    }
-    return index;
-}
-
-// Up to when records of `walk` count at a point: its mark, and looks at the point's findings that it
+// Up to when records of `side` count at a point: its mark, and looks at the point's findings that it
 // wrote beside the mark. A mend on the same afternoon comes after.
-Instant momentOf(const Side &side, const Mark *mark, const std::vector<FindingHistory> &findings)
+Instant momentOf(const WalkSide &side, const Mark *mark, const PointRecords &records)
 {
     Instant at = mark != nullptr ? mark->at.instant : side.end;
-    for (const FindingHistory &f : findings) {
-        for (const Look &look : f.looks) {
+    for (const FindingHistory *f : records.findings) {
+        for (const Look &look : f->looks) {
             if (look.walk == side.id)
                 at = std::max(at, look.at.instant);
         }
@@ -113,13 +30,10 @@ Instant momentOf(const Side &side, const Mark *mark, const std::vector<FindingHi
 }
 
 // The last look at the point by the end of the earlier walk, apart from the later walk's own.
-const Mark *earlierLook(const Index &index, const std::string &point, const Side &then, const Side &now)
+const Mark *earlierLook(const PointRecords &records, const WalkSide &then, const WalkSide &now)
 {
-    const auto found = index.looks.find(point);
-    if (found == index.looks.end())
-        return nullptr;
     const Mark *last = nullptr;
-    for (const Mark *mark : found->second) {
+    for (const Mark *mark : records.looks) {
         if (mark->at.instant <= then.end && mark->walk != now.id)
             last = mark;
     }
@@ -132,11 +46,10 @@ bool allMended(const std::vector<FindingChange> &changes)
                                            [](const FindingChange &f) { return f.change == Change::Mended; });
 }
 
-bool mendedAtPoint(const Index &index, const std::string &point, Instant after, Instant by)
+bool mendedAtPoint(const PointRecords &records, Instant after, Instant by)
 {
-    const auto found = index.mends.find(point);
-    return found != index.mends.end() && std::any_of(found->second.begin(), found->second.end(),
-                                                     [&](Instant at) { return at > after && at <= by; });
+    return std::any_of(records.mends.begin(), records.mends.end(),
+                       [&](Instant at) { return at > after && at <= by; });
 }
 
 Change pointChange(const PointChange &p, bool mendedPoint)
@@ -156,18 +69,16 @@ Change pointChange(const PointChange &p, bool mendedPoint)
     return worstOf(p.findings).value_or(p.then == MarkState::Pass ? Change::New : Change::Same);
 }
 
-PointChange comparePoint(const Catalogue &catalogue, const RigHistory &history, const Index &index,
-                         const std::string &point, const Side &then, const Side &now)
+PointChange comparePoint(const ReadingsContext &readings, const PointIndex &index, std::string_view point,
+                         const WalkSide &then, const WalkSide &now)
 {
-    static const std::vector<FindingHistory> none;
-    const auto listed = index.findings.find(point);
-    const std::vector<FindingHistory> &findings = listed == index.findings.end() ? none : listed->second;
-    const Mark *before = markOf(then, point);
-    const Mark *after = markOf(now, point);
+    const PointRecords &records = index.of(point);
+    const Mark *before = then.mark(point);
+    const Mark *after = now.mark(point);
     PointChange p;
     p.point = point;
     if (!isLook(before) && !(before != nullptr && before->state == MarkState::NotFitted)) {
-        const Mark *earlier = earlierLook(index, point, then, now);
+        const Mark *earlier = earlierLook(records, then, now);
         p.carried = earlier != nullptr;
         before = earlier != nullptr ? earlier : before;
     }
@@ -176,42 +87,106 @@ PointChange comparePoint(const Catalogue &catalogue, const RigHistory &history, 
         p.thenAt = before->at;
     }
     p.now = after != nullptr ? after->state : MarkState::NotLooked;
-    const Moment from{then.id, momentOf(then, p.carried ? nullptr : before, findings), p.then, then.start,
+    const Moment from{then.id, momentOf(then, p.carried ? nullptr : before, records), p.then, then.start,
                       then.end};
-    const Moment to{now.id, momentOf(now, after, findings), p.now, now.start, now.end};
-    for (const FindingHistory &f : findings) {
-        if (auto change = compareFinding(f, from, to))
+    const Moment to{now.id, momentOf(now, after, records), p.now, now.start, now.end};
+    for (const FindingHistory *f : records.findings) {
+        if (auto change = compareFinding(*f, from, to))
             p.findings.push_back(std::move(*change));
     }
-    p.change = pointChange(p, mendedAtPoint(index, point, from.at, to.at));
-    if (isLook(before) && isLook(after))
-        p.readings = compareReadings(catalogue, history.rig, *before, *after);
+    p.change = pointChange(p, mendedAtPoint(records, from.at, to.at));
+    if (isLook(before) && isLook(after) && !after->readings.empty())
+        p.readings = readingChanges(readings, records, *before, *after);
     return p;
 }
 
-// Catalogue order; points that the catalogue no longer has come last, by slug.
-std::vector<std::string> inOrder(const Catalogue &catalogue, const std::set<std::string> &slugs)
+using Views = std::vector<std::string_view>;
+
+// Catalogue order; points that the catalogue does not have come last, by slug.
+std::vector<std::string> inOrder(const Catalogue &catalogue, const Views &slugs)
 {
     std::vector<std::string> out;
+    out.reserve(slugs.size());
     for (const Point &point : catalogue.points()) {
-        if (slugs.count(point.slug) > 0)
+        if (std::binary_search(slugs.begin(), slugs.end(), std::string_view(point.slug)))
             out.push_back(point.slug);
     }
-    for (const std::string &slug : slugs) {
+    for (const std::string_view slug : slugs) {
         if (catalogue.find(slug) == nullptr)
-            out.push_back(slug);
+            out.emplace_back(slug);
     }
     return out;
 }
 
-std::set<std::string> without(const std::set<std::string> &all, const std::set<std::string> &taken)
+Views without(const Views &all, const Views &taken)
 {
-    std::set<std::string> left;
-    std::set_difference(all.begin(), all.end(), taken.begin(), taken.end(), std::inserter(left, left.end()));
+    Views left;
+    std::set_difference(all.begin(), all.end(), taken.begin(), taken.end(), std::back_inserter(left));
     return left;
 }
 
-bool startedLater(const RigHistory &history, Id a, Id b)
+// Moves those that `rig` does not have from one list to the other.
+void splitByRig(const Catalogue &catalogue, const Rig &rig, std::vector<std::string> &asked,
+                std::vector<std::string> &notThere)
+{
+    const auto lacks = [&](const std::string &slug) {
+        const Point *point = catalogue.find(slug);
+        return point != nullptr && !applies(*point, rig);
+    };
+    const auto rest = std::stable_partition(asked.begin(), asked.end(), std::not_fn(lacks));
+    notThere.assign(rest, asked.end());
+    asked.erase(rest, asked.end());
+}
+
+void listPoints(const Catalogue &catalogue, const RigHistory &history, const WalkSide &then,
+                const WalkSide &now, Comparison &c)
+{
+    const Rig &rigThen = rigAsOf(history, then.end);
+    const Rig &rigNow = rigAsOf(history, now.end);
+    c.onlyThen = inOrder(catalogue, without(then.asked, now.asked));
+    c.onlyNow = inOrder(catalogue, without(now.asked, then.asked));
+    splitByRig(catalogue, rigNow, c.onlyThen, c.noLongerFitted);
+    splitByRig(catalogue, rigThen, c.onlyNow, c.fittedSince);
+    if (&rigThen != &rigNow)
+        c.rigChanges = rigChanges(rigThen, rigNow);
+}
+
+void countRates(Comparison &c)
+{
+    for (const PointChange &p : c.points) {
+        if (p.carried)
+            continue;
+        c.rates.worse += p.then == MarkState::Pass && p.now == MarkState::Attention;
+        c.rates.better += p.then == MarkState::Attention && p.now == MarkState::Pass;
+    }
+    c.rates.mcnemarP = mcnemarExact(c.rates.better, c.rates.worse);
+    c.rates.chanceUp = chanceRateUp(c.rates.better, c.rates.worse);
+}
+
+// Under ten readings each stands by itself.
+void judgeTogether(Comparison &c)
+{
+    constexpr std::size_t many = 10;
+    constexpr double falseShare = 0.10;
+    std::vector<double> p;
+    for (const PointChange &point : c.points) {
+        for (const ReadingChange &r : point.readings)
+            p.push_back(twoSidedP(r.z));
+    }
+    const std::vector<bool> stand = standAmongMany(p, falseShare);
+    std::size_t at = 0;
+    for (PointChange &point : c.points) {
+        for (ReadingChange &r : point.readings) {
+            r.stands = r.changed && (p.size() < many || stand[at]);
+            ++at;
+            ++c.rates.readings;
+            c.rates.readingsChanged += r.changed;
+            c.rates.readingsStand += r.stands;
+        }
+    }
+}
+
+bool startedLater(const RigHistory &history, const Id &a, const Id &b)
 {
     const WalkRecord *x = findWalk(history, a);
     const WalkRecord *y = findWalk(history, b);
@@ -227,21 +202,25 @@ Comparison compareWalks(const Catalogue &catalogue, const RigHistory &history, I
 {
     if (startedLater(history, thenWalk, nowWalk))
         std::swap(thenWalk, nowWalk);
-    const Side then = sideOf(history, thenWalk);
-    const Side now = sideOf(history, nowWalk);
-    const Index index = indexOf(history, now.asked);
+    const WalkSide then = sideOf(history, thenWalk);
+    const WalkSide now = sideOf(history, nowWalk);
+    const PointIndex index(history, now.asked);
+    const ReadingsContext readings{catalogue, history, rigAsOf(history, now.end), replacementsOf(history),
+                                   DrivenLog(history)};
     Comparison comparison;
     comparison.thenWalk = thenWalk;
     comparison.nowWalk = nowWalk;
-    comparison.onlyThen = inOrder(catalogue, without(then.asked, now.asked));
-    comparison.onlyNow = inOrder(catalogue, without(now.asked, then.asked));
+    listPoints(catalogue, history, then, now, comparison);
+    comparison.points.reserve(now.asked.size());
     for (const std::string &point : inOrder(catalogue, now.asked)) {
-        PointChange change = comparePoint(catalogue, history, index, point, then, now);
+        PointChange change = comparePoint(readings, index, point, then, now);
         comparison.pointCounts.add(change.change);
         for (const FindingChange &finding : change.findings)
             comparison.findingCounts.add(finding.change);
         comparison.points.push_back(std::move(change));
     }
+    countRates(comparison);
+    judgeTogether(comparison);
     return comparison;
 }
 

@@ -8,6 +8,7 @@
 
 #include "catalogue/catalogue.hpp"
 #include "compare/change.hpp"
+#include "compare/rig_changes.hpp"
 #include "due/rig_history.hpp"
 
 namespace snugwalk {
@@ -32,10 +33,20 @@ struct ReadingChange {
     std::string unit; ///< as read now
     double thenSi = 0.0;
     double nowSi = 0.0;
-    double uncertainty = 0.0;     ///< standard uncertainty of the difference, SI
-    double z = 0.0;               ///< difference over that
-    bool changed = false;         ///< |z| over 1.96
-    Change change = Change::Same; ///< worse or better only where a limit says which way is worse
+    double uncertainty = 0.0;              ///< standard uncertainty of the difference, SI
+    double z = 0.0;                        ///< difference over that
+    bool changed = false;                  ///< |z| over 1.96
+    Change change = Change::Same;          ///< worse or better only where a limit says which way is worse
+    std::vector<std::string> doubled = {}; ///< why the uncertainty was doubled: unit, observer, tool
+    bool replaced = false;                 ///< something new was put in between
+    bool ask = false;    ///< wear grew back beyond doubt, and no replacement is written: ask
+    bool stands = false; ///< changed, and still so when all readings of the comparison count together
+    /// The change that was to be expected by now, SI; nothing when nobody can tell.
+    std::optional<double> expected = std::nullopt;
+    double expectedUncertainty = 0.0;
+    std::string expectedFrom = {}; ///< slope_days, slope_distance, interval_days, interval_distance
+    double expectedZ = 0.0;        ///< difference less expected change, over the uncertainty of both
+    bool faster = false;           ///< that is over 1.645 for the worse
     friend bool operator==(const ReadingChange &, const ReadingChange &) = default;
 };
 
@@ -52,14 +63,31 @@ struct PointChange {
     friend bool operator==(const PointChange &, const PointChange &) = default;
 };
 
+/// The rig as a whole: how many points that both walks looked at went one way and the other. For a
+/// detail view; the counts come first.
+struct PairedRates {
+    int worse = 0;           ///< pass to attention
+    int better = 0;          ///< attention to pass
+    double mcnemarP = 1.0;   ///< of a split at least as uneven by chance
+    double chanceUp = 0.5;   ///< that attentions became more frequent
+    int readings = 0;        ///< pairs of readings
+    int readingsChanged = 0; ///< each looked at alone: 1 in 20 is chance
+    int readingsStand = 0;   ///< looked at together: of these 1 in 10 at most is chance
+    friend bool operator==(const PairedRates &, const PairedRates &) = default;
+};
+
 struct Comparison {
     Id thenWalk; ///< always the one that started first
     Id nowWalk;
     std::vector<PointChange> points; ///< what the later walk asked for, in catalogue order
     ChangeCounts pointCounts;
     ChangeCounts findingCounts;
-    std::vector<std::string> onlyThen; ///< points that the later walk did not ask for
-    std::vector<std::string> onlyNow;  ///< points that the earlier walk did not ask for
+    std::vector<std::string> onlyThen;       ///< points that the later walk did not ask for, though fitted
+    std::vector<std::string> onlyNow;        ///< points that the earlier walk did not ask for, though fitted
+    std::vector<std::string> noLongerFitted; ///< points of then that the rig of now does not have
+    std::vector<std::string> fittedSince;    ///< points of now that the rig of then did not have
+    std::vector<RigChange> rigChanges;       ///< what was added to, taken from or changed on the rig
+    PairedRates rates;
     friend bool operator==(const Comparison &, const Comparison &) = default;
 };
 
@@ -76,8 +104,10 @@ struct Comparison {
 /// and not there, without a mend, is *gone*; seen again after a mend is *new* with `came_back`. A
 /// finding that nobody looked at is *not looked at* and stays open, even if its point passed
 /// (`point_passed`): a pass alone never closes a finding.
-/// Readings: z = (now - then) / sqrt(u1^2 + u2^2), twice the uncertainty when the unit changed.
-/// Source: methods of paired comparison; the uncertainties are common practice, in readings.cpp.
+/// Readings: z = (now - then) / sqrt(u1^2 + u2^2), twice the uncertainty when unit, observer or tool
+/// changed. Against expected wear: see expected.hpp. From ten readings on, those that stand are told by
+/// [BENJAMINI-HOCHBERG-1995] at 10 %. The uncertainties are common practice, in readings.cpp.
+/// The rig as it was at either end comes from `history.rigs`.
 [[nodiscard]] Comparison compareWalks(const Catalogue &catalogue, const RigHistory &history, Id thenWalk,
                                       Id nowWalk);
 

@@ -13,19 +13,7 @@ namespace {
 
 constexpr double changedFrom = 1.96; // two sides, 5 %
 constexpr double worseFrom = 1.645;  // one side, 5 %
-constexpr double otherUnit = 2.0;    // another unit usually means another instrument
-
-// Plus one where more is worse, minus one where less is worse, 0 where nobody can tell.
-double badDirection(double then, double now, std::optional<double> low, std::optional<double> high)
-{
-    if (high && (!low || now > *high))
-        return 1.0;
-    if (low && (!high || now < *low))
-        return -1.0;
-    if (low && high && then > *high)
-        return 1.0; // back inside from above
-    return low && high && then < *low ? -1.0 : 0.0;
-}
+constexpr double otherHand = 2.0;    // another unit, person or instrument: common practice, no source
 
 std::map<std::pair<std::string, std::string>, Reading> byName(std::vector<Reading> readings)
 {
@@ -77,18 +65,35 @@ double readingUncertainty(Dimension dimension, double si)
     return std::max(1e-9, 0.05 * size);
 }
 
+double worseDirection(double then, double now, std::optional<double> low, std::optional<double> high)
+{
+    if (high && (!low || now > *high))
+        return 1.0;
+    if (low && (!high || now < *low))
+        return -1.0;
+    if (low && high && then > *high)
+        return 1.0; // back inside from above
+    return low && high && then < *low ? -1.0 : 0.0;
+}
+
 ReadingChange compareReading(const Reading &then, const Reading &now, std::optional<double> lowSi,
-                             std::optional<double> highSi)
+                             std::optional<double> highSi, bool otherObserver)
 {
     ReadingChange c{now.slug, now.place, now.dimension, now.unit, then.si,
                     now.si,   0.0,       0.0,           false,    Change::Same};
     c.uncertainty =
         std::hypot(readingUncertainty(then.dimension, then.si), readingUncertainty(now.dimension, now.si));
     if (then.unit != now.unit)
-        c.uncertainty *= otherUnit;
+        c.doubled.emplace_back("unit");
+    if (otherObserver)
+        c.doubled.emplace_back("observer");
+    if (then.tool != now.tool)
+        c.doubled.emplace_back("tool");
+    if (!c.doubled.empty())
+        c.uncertainty *= otherHand;
     c.z = (now.si - then.si) / c.uncertainty;
     c.changed = std::abs(c.z) > changedFrom;
-    const double bad = c.z * badDirection(then.si, now.si, lowSi, highSi);
+    const double bad = c.z * worseDirection(then.si, now.si, lowSi, highSi);
     if (bad > worseFrom)
         c.change = Change::Worse;
     else if (bad < -changedFrom)
@@ -108,9 +113,20 @@ std::vector<ReadingChange> compareReadings(const Catalogue &catalogue, const Rig
             continue;
         const ReadingSpec *spec = point != nullptr ? point->reading(reading.slug) : nullptr;
         const Limits limits = spec != nullptr ? limitsFor(*spec, *point, rig) : Limits();
-        changes.push_back(compareReading(old->second, reading, limits.lowSi, limits.highSi));
+        const bool otherObserver = !then.by.empty() && !now.by.empty() && then.by != now.by;
+        changes.push_back(compareReading(old->second, reading, limits.lowSi, limits.highSi, otherObserver));
     }
     return changes;
+}
+
+void holdAgainst(ReadingChange &c, const Expectation &expectation, double direction)
+{
+    c.expected = expectation.change;
+    c.expectedUncertainty = expectation.uncertainty;
+    c.expectedFrom = expectation.from;
+    c.expectedZ =
+        (c.nowSi - c.thenSi - expectation.change) / std::hypot(c.uncertainty, expectation.uncertainty);
+    c.faster = c.expectedZ * direction > worseFrom;
 }
 
 } // namespace snugwalk

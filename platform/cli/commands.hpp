@@ -33,6 +33,7 @@ void addTripCommands(CLI::App &app, Registry &registry);
 void addPhotoCommands(CLI::App &app, Registry &registry);
 void addQuestionCommands(CLI::App &app, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
+void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);

@@ -1,137 +1,134 @@
 // SPDX-License-Identifier: Apache-2.0
 // compare: then and now.
+#include <algorithm>
+
 #include "base/text.hpp"
 #include "cli/commands.hpp"
+#include "cli/compare_json.hpp"
 #include "data/embedded.hpp"
-#include "round/compare.hpp"
 #include "round/history.hpp"
 #include "round/state.hpp"
-#include "walk/walk_value.hpp"
+#include "words/compare_words.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {
 
-Value ids(const std::vector<Id> &list)
-{
-    Value::List out;
-    for (const Id &id : list)
-        out.push_back(id.text());
-    return out;
-}
+struct CompareOptions {
+    std::string then;
+    std::string now;
+    std::string kind;
+    bool detail = false;
+};
 
-Value strings(const std::vector<std::string> &list) { return Value::List(list.begin(), list.end()); }
+struct Words {
+    const RigHistory &history;
+    const Texts &texts;
+    UnitSystem units;
+};
 
-Value findingChangeJson(const FindingChange &f)
+std::string findingChangeWords(const FindingChange &f, const Words &w)
 {
-    return Value::Map{{"finding", f.finding.text()},
-                      {"change", slug(f.change)},
-                      {"reason", f.reason},
-                      {"then_grade", Value(f.thenGrade)},
-                      {"now_grade", Value(f.nowGrade)},
-                      {"then_extent", f.thenExtent ? toValue(*f.thenExtent) : Value()},
-                      {"now_extent", f.nowExtent ? toValue(*f.nowExtent) : Value()},
-                      {"then_photos", ids(f.thenPhotos)},
-                      {"now_photos", ids(f.nowPhotos)}};
-}
-
-Value readingChangeJson(const ReadingChange &r)
-{
-    return Value::Map{{"reading", r.slug}, {"place", r.place},     {"unit", siSymbol(r.dimension)},
-                      {"then", r.thenSi},  {"now", r.nowSi},       {"uncertainty", r.uncertainty},
-                      {"z", r.z},          {"changed", r.changed}, {"change", slug(r.change)}};
-}
-
-Value pointChangeJson(const PointChange &p)
-{
-    Value::List findings;
-    for (const FindingChange &f : p.findings)
-        findings.push_back(findingChangeJson(f));
-    Value::List readings;
-    for (const ReadingChange &r : p.readings)
-        readings.push_back(readingChangeJson(r));
-    return Value::Map{{"point", p.point},         {"then", slug(p.then)}, {"now", slug(p.now)},
-                      {"change", slug(p.change)}, {"carried", p.carried}, {"findings", findings},
-                      {"readings", readings}};
-}
-
-Value countsJson(const ChangeCounts &counts)
-{
-    Value::Map out;
-    for (const Change change : allChanges)
-        out[std::string(slug(change))] = counts.of(change);
-    return out;
-}
-
-std::string findingChangeWords(const FindingChange &f, const RigHistory &history, const Texts &texts,
-                               UnitSystem units)
-{
-    const FindingHistory *h = findHistory(history, f.finding);
+    const FindingHistory *h = findHistory(w.history, f.finding);
     std::string out = "    finding " + f.finding.shortText() + (h ? " " + h->finding.defect : "") + ": " +
-                      changeWords(f.change, texts);
+                      changeWords(f.change, w.texts);
     const auto side = [&](const std::optional<int> &grade, const std::optional<Extent> &extent) {
-        return !grade ? std::string("-")
-                      : "grade " + std::to_string(*grade) + (extent ? ", " + extentWords(extent, units) : "");
+        return !grade
+                   ? std::string("-")
+                   : "grade " + std::to_string(*grade) + (extent ? ", " + extentWords(extent, w.units) : "");
     };
     out += " (" + side(f.thenGrade, f.thenExtent) + " to " + side(f.nowGrade, f.nowExtent) + ")";
     if (!f.reason.empty())
         out += ", " + replaceAll(f.reason, "_", " ");
-    const auto photos = f.thenPhotos.size() + f.nowPhotos.size();
-    return out +
-           (photos > 0 ? ", photos then " + std::to_string(f.thenPhotos.size()) + ", now " +
-                             std::to_string(f.nowPhotos.size())
-                       : "") +
-           "\n";
+    if (!f.thenPhotos.empty() || !f.nowPhotos.empty())
+        out += ", photos then " + std::to_string(f.thenPhotos.size()) + ", now " +
+               std::to_string(f.nowPhotos.size());
+    return out + "\n";
 }
 
-std::string comparisonWords(const Comparison &c, const RigHistory &history, const Texts &texts,
-                            UnitSystem units)
+std::string pointWords(const PointChange &p, const Words &w)
 {
-    std::string head;
-    for (const Change change : allChanges) {
-        if (c.pointCounts.of(change) > 0)
-            head += (head.empty() ? "" : ", ") + std::to_string(c.pointCounts.of(change)) + " " +
-                    changeWords(change, texts);
-    }
-    std::string out = head + "\n";
-    for (const PointChange &p : c.points) {
-        bool moved = p.change != Change::Same && p.change != Change::FirstLook;
-        for (const ReadingChange &r : p.readings)
-            moved = moved || r.changed;
-        if (!moved && p.findings.empty())
-            continue;
-        out += padded(changeWords(p.change, texts), 16) + padded(texts.point(p.point).title, 34) +
-               stateWords(p.then, texts) + " to " + stateWords(p.now, texts) + "\n";
-        for (const FindingChange &f : p.findings)
-            out += findingChangeWords(f, history, texts, units);
-        for (const ReadingChange &r : p.readings) {
-            if (r.changed)
-                out += "    " + texts.word("readings", r.slug) + (r.place.empty() ? "" : " at " + r.place) +
-                       ": " + formatFor(r.dimension, r.thenSi, units) + " to " +
-                       formatFor(r.dimension, r.nowSi, units) + "\n";
-        }
+    const bool told = std::any_of(p.readings.begin(), p.readings.end(), isTold);
+    const bool quiet = p.change == Change::Same || p.change == Change::FirstLook;
+    if (quiet && !told && p.findings.empty())
+        return {};
+    std::string out = padded(changeWords(p.change, w.texts), 16) + padded(w.texts.point(p.point).title, 34) +
+                      stateWords(p.then, w.texts) + " to " + stateWords(p.now, w.texts) + "\n";
+    for (const FindingChange &f : p.findings)
+        out += findingChangeWords(f, w);
+    for (const ReadingChange &r : p.readings) {
+        if (isTold(r))
+            out += "    " + readingChangeWords(r, w.texts, w.units) + "\n";
     }
     return out;
 }
 
-Result<WalkPair> pairFrom(Logbook &book, const RigHistory &history, const std::string &a,
-                          const std::string &b)
+std::string comparisonWords(const Comparison &c, const Words &w, bool detail)
 {
-    if (a.empty())
-        return lastTwo(history);
-    const Result<Id> then = idOf(book, "walk", a);
+    std::vector<std::string> counts;
+    for (const Change change : allChanges) {
+        if (const int n = c.pointCounts.of(change); n > 0)
+            counts.push_back(std::to_string(n) + " " + changeWords(change, w.texts));
+    }
+    std::string out = join(counts, ", ") + "\n";
+    if (const std::string rig = rigChangesWords(c.rigChanges, w.texts, w.units); !rig.empty())
+        out += rig + "\n";
+    for (const PointChange &p : c.points)
+        out += pointWords(p, w);
+    out += pointListsWords(c, w.texts);
+    return detail ? out + ratesWords(c.rates, w.texts) : out;
+}
+
+// "Full round, 2026-05-01 10:00 (3f2a90bc), against …: the last of its kind".
+std::string pairWords(const Comparison &c, PairedBy by, const Words &w)
+{
+    std::vector<std::string> arguments;
+    for (const Id &id : {c.nowWalk, c.thenWalk}) {
+        const auto record = std::find_if(w.history.walks.begin(), w.history.walks.end(),
+                                         [&](const WalkRecord &r) { return r.walk.id == id; });
+        const bool known = record != w.history.walks.end();
+        arguments.push_back(known ? w.texts.kindName(record->walk.kind) : "-");
+        arguments.push_back(known ? formatLocalShort(record->walk.started) : "-");
+        arguments.push_back(id.shortText());
+    }
+    arguments.push_back(w.texts.phrase("pair_" + std::string(slug(by))));
+    return w.texts.phrase("pair", arguments) + "\n";
+}
+
+Result<WalkPair> pairFrom(Logbook &book, const RigHistory &history, const CompareOptions &o)
+{
+    if (!o.kind.empty() && productCatalogue().kind(o.kind) == nullptr)
+        return Error{Errc::NotFound, "no such kind of walk", o.kind, "see `snugwalk walk start --help`"};
+    if (!o.kind.empty() && !o.then.empty())
+        return Error{Errc::Usage, "a kind and a walk at once", o.kind, "give either"};
+    if (o.then.empty())
+        return lastTwo(history, o.kind);
+    const Result<Id> then = idOf(book, "walk", o.then);
     if (!then)
         return then.error();
-    if (!b.empty()) {
-        const Result<Id> now = idOf(book, "walk", b);
+    if (!o.now.empty()) {
+        const Result<Id> now = idOf(book, "walk", o.now);
         return now ? Result<WalkPair>(WalkPair{*then, *now}) : now.error();
     }
-    if (history.walks.back().walk.id == *then)
-        return Error{Errc::Usage, "that is the last walk itself", a, "name an earlier one, or two"};
+    if (history.walks.back().walk.id == *then) // the last walk itself: against the last of its kind
+        return lastOfKind(history, *then);
     return WalkPair{*then, history.walks.back().walk.id};
 }
 
-Result<Answer> compare(Session &session, const std::string &a, const std::string &b)
+// An id of another rig's walk would compare with nothing and look like a result.
+Status checkOwn(const RigHistory &history, const WalkPair &pair)
+{
+    for (const Id &id : {pair.then, pair.now}) {
+        const bool own = std::any_of(history.walks.begin(), history.walks.end(),
+                                     [&](const WalkRecord &r) { return r.walk.id == id; });
+        if (!own)
+            return Error{Errc::NotFound, "this walk is of another rig", id.shortText(),
+                         "name the rig with --rig, see `snugwalk walk list`"};
+    }
+    return done();
+}
+
+Result<Answer> compare(Session &session, const CompareOptions &o)
 {
     const Result<Rig> rig = session.rig();
     if (!rig)
@@ -140,36 +137,31 @@ Result<Answer> compare(Session &session, const std::string &a, const std::string
     const Result<RigHistory> history = loadHistory(book, rig->id);
     if (!history)
         return history.error();
-    const Result<WalkPair> pair = pairFrom(book, *history, a, b);
+    const Result<WalkPair> pair = pairFrom(book, *history, o);
     if (!pair)
         return pair.error();
+    SNUG_TRY(checkOwn(*history, *pair));
     const Comparison c = compareWalks(productCatalogue(), *history, pair->then, pair->now);
-    Value::List points;
-    for (const PointChange &p : c.points)
-        points.push_back(pointChangeJson(p));
-    return Answer{Value::Map{{"then", c.thenWalk.text()},
-                             {"now", c.nowWalk.text()},
-                             {"points", points},
-                             {"point_counts", countsJson(c.pointCounts)},
-                             {"finding_counts", countsJson(c.findingCounts)},
-                             {"only_then", strings(c.onlyThen)},
-                             {"only_now", strings(c.onlyNow)}},
-                  "then " + c.thenWalk.shortText() + ", now " + c.nowWalk.shortText() + ": " +
-                      comparisonWords(c, *history, session.texts(), session.units())};
+    const Words words{*history, session.texts(), session.units()};
+    return Answer{comparisonJson(c, pair->by),
+                  pairWords(c, pair->by, words) + comparisonWords(c, words, o.detail)};
 }
 
 } // namespace
 
 void addCompareCommand(CLI::App &app, Registry &registry)
 {
-    CLI::App *sub =
-        app.add_subcommand("compare", "what changed between two walks (default: the last two like ones)");
-    auto a = std::make_shared<std::string>();
-    auto b = std::make_shared<std::string>();
-    sub->add_option("then", *a, "a walk's id");
-    sub->add_option("now", *b, "a later walk's id (default: the last)");
-    registry.add(*sub, "  snugwalk compare\n  snugwalk compare 3f2a90bc 77ab01cd --json",
-                 [a, b](Session &s) { return compare(s, *a, *b); });
+    CLI::App *sub = app.add_subcommand(
+        "compare", "what changed between two walks (default: the last and the one before of its kind)");
+    auto o = std::make_shared<CompareOptions>();
+    sub->add_option("then", o->then, "a walk's id");
+    sub->add_option("now", o->now, "a later walk's id (default: the last)");
+    sub->add_option("--kind", o->kind, "the last two of this kind, such as full_round");
+    sub->add_flag("--detail", o->detail, "how likely the counts are chance alone");
+    registry.add(*sub,
+                 "  snugwalk compare\n  snugwalk compare --kind full_round --detail\n"
+                 "  snugwalk compare 3f2a90bc 77ab01cd --json",
+                 [o](Session &s) { return compare(s, *o); });
 }
 
 } // namespace snugwalk::cli

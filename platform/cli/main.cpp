@@ -96,6 +96,7 @@ int run(int argc, char **argv)
     addPhotoCommands(app, registry);
     addQuestionCommands(app, registry);
     addCompareCommand(app, registry);
+    addTrendCommand(app, registry);
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);
     addDemoCommand(app, registry);
