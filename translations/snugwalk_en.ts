@@ -2,11 +2,103 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>AcceptPage</name>
+    <message>
+        <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
+        <translation>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</translation>
+    </message>
+    <message>
+        <source>One&apos;s own decision</source>
+        <translation>One&apos;s own decision</translation>
+    </message>
+    <message>
+        <source>I could not look at %1 because %2. I know that %3 may follow. I move it once, today, on my own decision.</source>
+        <comment>point, reason, what may follow</comment>
+        <translation>I could not look at %1 because %2. I know that %3 may follow. I move it once, today, on my own decision.</translation>
+    </message>
+    <message>
+        <source>because</source>
+        <comment>I could not look because</comment>
+        <translation>because</translation>
+    </message>
+    <message>
+        <source>what may follow</source>
+        <translation>what may follow</translation>
+    </message>
+    <message>
+        <source>Written down as decided by %1. It ends when the rig is uncoupled, after 24 hours at the latest, and stands on the slip.</source>
+        <translation>Written down as decided by %1. It ends when the rig is uncoupled, after 24 hours at the latest, and stands on the slip.</translation>
+    </message>
+    <message>
+        <source>First write in the settings who looks.</source>
+        <translation>First write in the settings who looks.</translation>
+    </message>
+    <message>
+        <source>Do not move it</source>
+        <translation>Do not move it</translation>
+    </message>
+    <message>
+        <source>I decide so</source>
+        <translation>I decide so</translation>
+    </message>
+</context>
+<context>
     <name>ActButton</name>
     <message>
         <source>%1. %2</source>
         <comment>name of a button, what it leads to</comment>
         <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>AddPointPage</name>
+    <message>
+        <source>A point of your own</source>
+        <translation>A point of your own</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>What to look at</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>How</translation>
+    </message>
+    <message>
+        <source>When it passes</source>
+        <translation>When it passes</translation>
+    </message>
+    <message>
+        <source>Where one stands</source>
+        <translation>Where one stands</translation>
+    </message>
+    <message>
+        <source>Part of the rig</source>
+        <translation>Part of the rig</translation>
+    </message>
+    <message>
+        <source>What fails with it</source>
+        <translation>What fails with it</translation>
+    </message>
+    <message>
+        <source>Every how many months</source>
+        <translation>Every how many months</translation>
+    </message>
+    <message>
+        <source>Every how far</source>
+        <translation>Every how far</translation>
+    </message>
+    <message>
+        <source>such as 10 000 km or 6000 mi</source>
+        <translation>such as 10 000 km or 6000 mi</translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation>Add it</translation>
+    </message>
+    <message>
+        <source>first tell what, where, what fails with it, and how often</source>
+        <translation>first tell what, where, what fails with it, and how often</translation>
     </message>
 </context>
 <context>
@@ -237,6 +329,36 @@
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, against %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>reading: faster than expected</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Held against: %1.</source>
+        <comment>how the earlier walk was found</comment>
+        <translation>Held against: %1.</translation>
+    </message>
+    <message>
+        <source>Added to the rig since: %1.</source>
+        <translation>Added to the rig since: %1.</translation>
+    </message>
+    <message>
+        <source>Taken from the rig since: %1.</source>
+        <translation>Taken from the rig since: %1.</translation>
+    </message>
+    <message>
+        <source>Changed on the rig since: %1.</source>
+        <translation>Changed on the rig since: %1.</translation>
+    </message>
+    <message>
+        <source>No longer fitted: %1.</source>
+        <translation>No longer fitted: %1.</translation>
+    </message>
+    <message>
+        <source>Fitted since: %1.</source>
+        <translation>Fitted since: %1.</translation>
     </message>
 </context>
 <context>
@@ -722,6 +844,17 @@
     </message>
 </context>
 <context>
+    <name>HoldRow</name>
+    <message>
+        <source>the finding</source>
+        <translation>the finding</translation>
+    </message>
+    <message>
+        <source>move it once on one&apos;s own decision …</source>
+        <translation>move it once on one&apos;s own decision …</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
@@ -820,10 +953,6 @@
         <translation>What was done</translation>
     </message>
     <message>
-        <source>With what: parts, sealant, size</source>
-        <translation>With what: parts, sealant, size</translation>
-    </message>
-    <message>
         <source>Minutes</source>
         <translation>Minutes</translation>
     </message>
@@ -842,6 +971,14 @@
     <message>
         <source>first tell what kind of work</source>
         <translation>first tell what kind of work</translation>
+    </message>
+    <message>
+        <source>With what and how many</source>
+        <translation>With what and how many</translation>
+    </message>
+    <message>
+        <source>such as lap sealant, 2 cartridges; 3 x rivet 3/16 in</source>
+        <translation>such as lap sealant, 2 cartridges; 3 x rivet 3/16 in</translation>
     </message>
 </context>
 <context>
@@ -1157,6 +1294,52 @@
     </message>
 </context>
 <context>
+    <name>PointRow</name>
+    <message>
+        <source>Every how many months</source>
+        <translation>Every how many months</translation>
+    </message>
+    <message>
+        <source>Every how far</source>
+        <translation>Every how far</translation>
+    </message>
+    <message>
+        <source>such as 10 000 km or 6000 mi</source>
+        <translation>such as 10 000 km or 6000 mi</translation>
+    </message>
+    <message>
+        <source>set this</source>
+        <translation>set this</translation>
+    </message>
+    <message>
+        <source>as the catalogue has it</source>
+        <translation>as the catalogue has it</translation>
+    </message>
+    <message>
+        <source>show it again</source>
+        <translation>show it again</translation>
+    </message>
+    <message>
+        <source>hide it</source>
+        <translation>hide it</translation>
+    </message>
+</context>
+<context>
+    <name>PointsPage</name>
+    <message>
+        <source>Points of this rig</source>
+        <translation>Points of this rig</translation>
+    </message>
+    <message>
+        <source>Find a point by a word</source>
+        <translation>Find a point by a word</translation>
+    </message>
+    <message>
+        <source>add a point of your own</source>
+        <translation>add a point of your own</translation>
+    </message>
+</context>
+<context>
     <name>PressureForm</name>
     <message>
         <source>Not understood: %1. Write the number with its unit.</source>
@@ -1215,6 +1398,11 @@
     <message>
         <source>reading</source>
         <translation>reading</translation>
+    </message>
+    <message>
+        <source>over all walks</source>
+        <comment>readings</comment>
+        <translation>over all walks</translation>
     </message>
 </context>
 <context>
@@ -1463,6 +1651,21 @@
         <comment>page</comment>
         <translation>settings</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Hidden: %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>why</translation>
+    </message>
 </context>
 <context>
     <name>RigView</name>
@@ -1667,6 +1870,10 @@
     <message>
         <source>set up another rig</source>
         <translation>set up another rig</translation>
+    </message>
+    <message>
+        <source>points of this rig: add, hide, how often</source>
+        <translation>points of this rig: add, hide, how often</translation>
     </message>
 </context>
 <context>
@@ -2033,6 +2240,34 @@
             <numerusform>, about %n hours</numerusform>
         </translation>
     </message>
+    <message>
+        <source>all of it</source>
+        <comment>time for a walk</comment>
+        <translation>all of it</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <comment>time for a walk</comment>
+        <translation>
+            <numerusform>%n minute(s)</numerusform>
+            <numerusform>%n minute(s)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time there is</source>
+        <translation>Time there is</translation>
+    </message>
+</context>
+<context>
+    <name>StatePage</name>
+    <message>
+        <source>How it stands, and why</source>
+        <translation>How it stands, and why</translation>
+    </message>
+    <message>
+        <source>Hidden, though the road or fire hangs on it</source>
+        <translation>Hidden, though the road or fire hangs on it</translation>
+    </message>
 </context>
 <context>
     <name>TapeRow</name>
@@ -2047,6 +2282,91 @@
     <message>
         <source>sketch of the track</source>
         <translation>sketch of the track</translation>
+    </message>
+</context>
+<context>
+    <name>Trend</name>
+    <message>
+        <source>at least %1</source>
+        <translation>at least %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>at most %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>reading, place</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 less a year.</source>
+        <translation>%1 less a year.</translation>
+    </message>
+    <message>
+        <source>%1 more a year.</source>
+        <translation>%1 more a year.</translation>
+    </message>
+    <message>
+        <source>Likely to meet the limit about %1, from %2 to %3.</source>
+        <translation>Likely to meet the limit about %1, from %2 to %3.</translation>
+    </message>
+    <message>
+        <source>There is no limit to hold it against.</source>
+        <translation>There is no limit to hold it against.</translation>
+    </message>
+    <message>
+        <source>Too few readings for a line: three are wanted.</source>
+        <translation>Too few readings for a line: three are wanted.</translation>
+    </message>
+    <message>
+        <source>The last reading is past the limit.</source>
+        <translation>The last reading is past the limit.</translation>
+    </message>
+    <message>
+        <source>It does not move toward the limit.</source>
+        <translation>It does not move toward the limit.</translation>
+    </message>
+    <message>
+        <source>The limit is more than thirty years off by these readings; that says little.</source>
+        <translation>The limit is more than thirty years off by these readings; that says little.</translation>
+    </message>
+    <message>
+        <source>It grew back. Was it replaced? Write the mend down.</source>
+        <translation>It grew back. Was it replaced? Write the mend down.</translation>
+    </message>
+    <message>
+        <source>The readings do not tell when it meets the limit.</source>
+        <translation>The readings do not tell when it meets the limit.</translation>
+    </message>
+    <message>
+        <source>%1 on %2.</source>
+        <comment>reading, date</comment>
+        <translation>%1 on %2.</translation>
+    </message>
+    <message>
+        <source>The square lies far off and is left out.</source>
+        <translation>The square lies far off and is left out.</translation>
+    </message>
+    <message>
+        <source>Open dots: before it was replaced.</source>
+        <translation>Open dots: before it was replaced.</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>reading, sentence</comment>
+        <translation>%1, plot: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrendPage</name>
+    <message>
+        <source>No reading was taken here yet.</source>
+        <translation>No reading was taken here yet.</translation>
+    </message>
+    <message>
+        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
+        <translation>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</translation>
     </message>
 </context>
 <context>

@@ -2,11 +2,103 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AcceptPage</name>
+    <message>
+        <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
+        <translation>Nada está retenido que se pueda aceptar. Una retención por algo encontrado no la puede aceptar nadie.</translation>
+    </message>
+    <message>
+        <source>One&apos;s own decision</source>
+        <translation>Decisión propia</translation>
+    </message>
+    <message>
+        <source>I could not look at %1 because %2. I know that %3 may follow. I move it once, today, on my own decision.</source>
+        <comment>point, reason, what may follow</comment>
+        <translation>No pude revisar %1 porque %2. Sé que puede ocurrir: %3. Lo muevo una vez, hoy, por decisión propia.</translation>
+    </message>
+    <message>
+        <source>because</source>
+        <comment>I could not look because</comment>
+        <translation>porque</translation>
+    </message>
+    <message>
+        <source>what may follow</source>
+        <translation>qué puede ocurrir</translation>
+    </message>
+    <message>
+        <source>Written down as decided by %1. It ends when the rig is uncoupled, after 24 hours at the latest, and stands on the slip.</source>
+        <translation>Se anota como decidido por %1. Termina al desenganchar, a las 24 horas como muy tarde, y consta en la hoja.</translation>
+    </message>
+    <message>
+        <source>First write in the settings who looks.</source>
+        <translation>Escriba primero en los ajustes quién revisa.</translation>
+    </message>
+    <message>
+        <source>Do not move it</source>
+        <translation>No moverlo</translation>
+    </message>
+    <message>
+        <source>I decide so</source>
+        <translation>Así lo decido</translation>
+    </message>
+</context>
+<context>
     <name>ActButton</name>
     <message>
         <source>%1. %2</source>
         <comment>name of a button, what it leads to</comment>
         <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>AddPointPage</name>
+    <message>
+        <source>A point of your own</source>
+        <translation>Un punto propio</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Qué revisar</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>When it passes</source>
+        <translation>Cuándo pasa</translation>
+    </message>
+    <message>
+        <source>Where one stands</source>
+        <translation>Desde dónde se mira</translation>
+    </message>
+    <message>
+        <source>Part of the rig</source>
+        <translation>Parte del vehículo</translation>
+    </message>
+    <message>
+        <source>What fails with it</source>
+        <translation>Qué falla con ello</translation>
+    </message>
+    <message>
+        <source>Every how many months</source>
+        <translation>Cada cuántos meses</translation>
+    </message>
+    <message>
+        <source>Every how far</source>
+        <translation>Cada cuánta distancia</translation>
+    </message>
+    <message>
+        <source>such as 10 000 km or 6000 mi</source>
+        <translation>por ejemplo 10 000 km o 6000 mi</translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation>Añadirlo</translation>
+    </message>
+    <message>
+        <source>first tell what, where, what fails with it, and how often</source>
+        <translation>primero diga qué, dónde, qué falla con ello y cada cuánto</translation>
     </message>
 </context>
 <context>
@@ -237,6 +329,36 @@
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, frente a %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>reading: faster than expected</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Held against: %1.</source>
+        <comment>how the earlier walk was found</comment>
+        <translation>Comparada con: %1.</translation>
+    </message>
+    <message>
+        <source>Added to the rig since: %1.</source>
+        <translation>Añadido al vehículo desde entonces: %1.</translation>
+    </message>
+    <message>
+        <source>Taken from the rig since: %1.</source>
+        <translation>Quitado del vehículo desde entonces: %1.</translation>
+    </message>
+    <message>
+        <source>Changed on the rig since: %1.</source>
+        <translation>Cambiado en el vehículo desde entonces: %1.</translation>
+    </message>
+    <message>
+        <source>No longer fitted: %1.</source>
+        <translation>Ya no está montado: %1.</translation>
+    </message>
+    <message>
+        <source>Fitted since: %1.</source>
+        <translation>Montado desde entonces: %1.</translation>
     </message>
 </context>
 <context>
@@ -722,6 +844,17 @@
     </message>
 </context>
 <context>
+    <name>HoldRow</name>
+    <message>
+        <source>the finding</source>
+        <translation>el hallazgo</translation>
+    </message>
+    <message>
+        <source>move it once on one&apos;s own decision …</source>
+        <translation>moverlo una vez por decisión propia …</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
@@ -820,10 +953,6 @@
         <translation>Qué se hizo</translation>
     </message>
     <message>
-        <source>With what: parts, sealant, size</source>
-        <translation>Con qué: piezas, sellador, medida</translation>
-    </message>
-    <message>
         <source>Minutes</source>
         <translation>Minutos</translation>
     </message>
@@ -842,6 +971,14 @@
     <message>
         <source>first tell what kind of work</source>
         <translation>primero diga qué clase de trabajo</translation>
+    </message>
+    <message>
+        <source>With what and how many</source>
+        <translation>Con qué y cuánto</translation>
+    </message>
+    <message>
+        <source>such as lap sealant, 2 cartridges; 3 x rivet 3/16 in</source>
+        <translation>por ejemplo sellador, 2 cartuchos; 3 x remache 3/16 in</translation>
     </message>
 </context>
 <context>
@@ -1157,6 +1294,52 @@
     </message>
 </context>
 <context>
+    <name>PointRow</name>
+    <message>
+        <source>Every how many months</source>
+        <translation>Cada cuántos meses</translation>
+    </message>
+    <message>
+        <source>Every how far</source>
+        <translation>Cada cuánta distancia</translation>
+    </message>
+    <message>
+        <source>such as 10 000 km or 6000 mi</source>
+        <translation>por ejemplo 10 000 km o 6000 mi</translation>
+    </message>
+    <message>
+        <source>set this</source>
+        <translation>fijarlo</translation>
+    </message>
+    <message>
+        <source>as the catalogue has it</source>
+        <translation>como en el catálogo</translation>
+    </message>
+    <message>
+        <source>show it again</source>
+        <translation>mostrarlo de nuevo</translation>
+    </message>
+    <message>
+        <source>hide it</source>
+        <translation>ocultarlo</translation>
+    </message>
+</context>
+<context>
+    <name>PointsPage</name>
+    <message>
+        <source>Points of this rig</source>
+        <translation>Puntos de este vehículo</translation>
+    </message>
+    <message>
+        <source>Find a point by a word</source>
+        <translation>Buscar un punto por una palabra</translation>
+    </message>
+    <message>
+        <source>add a point of your own</source>
+        <translation>añadir un punto propio</translation>
+    </message>
+</context>
+<context>
     <name>PressureForm</name>
     <message>
         <source>Not understood: %1. Write the number with its unit.</source>
@@ -1215,6 +1398,11 @@
     <message>
         <source>reading</source>
         <translation>medida</translation>
+    </message>
+    <message>
+        <source>over all walks</source>
+        <comment>readings</comment>
+        <translation>en todas las rondas</translation>
     </message>
 </context>
 <context>
@@ -1463,6 +1651,21 @@
         <comment>page</comment>
         <translation>ajustes</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Oculto: %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>por qué</translation>
+    </message>
 </context>
 <context>
     <name>RigView</name>
@@ -1667,6 +1870,10 @@
     <message>
         <source>set up another rig</source>
         <translation>agregar otro vehículo</translation>
+    </message>
+    <message>
+        <source>points of this rig: add, hide, how often</source>
+        <translation>puntos de este vehículo: añadir, ocultar, cada cuánto</translation>
     </message>
 </context>
 <context>
@@ -2033,6 +2240,34 @@
             <numerusform>, cerca de %n horas</numerusform>
         </translation>
     </message>
+    <message>
+        <source>all of it</source>
+        <comment>time for a walk</comment>
+        <translation>todo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <comment>time for a walk</comment>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Time there is</source>
+        <translation>Tiempo que hay</translation>
+    </message>
+</context>
+<context>
+    <name>StatePage</name>
+    <message>
+        <source>How it stands, and why</source>
+        <translation>Cómo está, y por qué</translation>
+    </message>
+    <message>
+        <source>Hidden, though the road or fire hangs on it</source>
+        <translation>Oculto, aunque de ello depende la carretera o el fuego</translation>
+    </message>
 </context>
 <context>
     <name>TapeRow</name>
@@ -2047,6 +2282,91 @@
     <message>
         <source>sketch of the track</source>
         <translation>trazo del recorrido</translation>
+    </message>
+</context>
+<context>
+    <name>Trend</name>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>reading, place</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 less a year.</source>
+        <translation>%1 menos al año.</translation>
+    </message>
+    <message>
+        <source>%1 more a year.</source>
+        <translation>%1 más al año.</translation>
+    </message>
+    <message>
+        <source>Likely to meet the limit about %1, from %2 to %3.</source>
+        <translation>Probablemente llega al límite hacia el %1, entre el %2 y el %3.</translation>
+    </message>
+    <message>
+        <source>There is no limit to hold it against.</source>
+        <translation>No hay límite con que compararlo.</translation>
+    </message>
+    <message>
+        <source>Too few readings for a line: three are wanted.</source>
+        <translation>Pocas mediciones para una línea: hacen falta tres.</translation>
+    </message>
+    <message>
+        <source>The last reading is past the limit.</source>
+        <translation>La última medición pasó el límite.</translation>
+    </message>
+    <message>
+        <source>It does not move toward the limit.</source>
+        <translation>No va hacia el límite.</translation>
+    </message>
+    <message>
+        <source>The limit is more than thirty years off by these readings; that says little.</source>
+        <translation>Según estas mediciones el límite está a más de treinta años; eso dice poco.</translation>
+    </message>
+    <message>
+        <source>It grew back. Was it replaced? Write the mend down.</source>
+        <translation>Volvió a crecer. ¿Se cambió? Anote la reparación.</translation>
+    </message>
+    <message>
+        <source>The readings do not tell when it meets the limit.</source>
+        <translation>Las mediciones no dicen cuándo llega al límite.</translation>
+    </message>
+    <message>
+        <source>%1 on %2.</source>
+        <comment>reading, date</comment>
+        <translation>%1 el %2. {1 ?}</translation>
+    </message>
+    <message>
+        <source>The square lies far off and is left out.</source>
+        <translation>El cuadrado queda muy lejos y no cuenta.</translation>
+    </message>
+    <message>
+        <source>Open dots: before it was replaced.</source>
+        <translation>Puntos huecos: antes del cambio.</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>reading, sentence</comment>
+        <translation>%1, gráfica: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TrendPage</name>
+    <message>
+        <source>No reading was taken here yet.</source>
+        <translation>Aquí aún no se midió nada.</translation>
+    </message>
+    <message>
+        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
+        <translation>Puntos: mediciones. Trazos gruesos: límite. Trazos finos: la línea que sigue. Anillo: donde probablemente llega al límite, entre temprano y tarde. Línea vertical: hoy.</translation>
     </message>
 </context>
 <context>

@@ -49,6 +49,7 @@ FocusScope {
             footer: root.session.footer
             onOpened: id => root.went("finding", id)
             onSettingsAsked: root.went("settings", "")
+            onWhyAsked: root.went("state", "")
         }
     }
     Once {
@@ -71,7 +72,7 @@ FocusScope {
     }
     Once {
         wanted: root.page === "settings"
-        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", "") }
+        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", ""); onPointsAsked: root.went("points", "") }
     }
     Once {
         wanted: root.page === "emergency"
@@ -79,7 +80,7 @@ FocusScope {
     }
     Once {
         wanted: root.page === "start"
-        StartSheet { anchors.fill: root; rig: root.session.rig; onChosen: slug => root.session.walk.start(slug) }
+        StartSheet { anchors.fill: root; rig: root.session.rig; onChosen: (slug, minutes) => root.session.walk.start(slug, minutes) }
     }
     Once {
         wanted: root.page === "walk"
@@ -120,5 +121,12 @@ FocusScope {
     Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; photo: root.thing } }
     Once { wanted: root.page === "camera"; CameraPage { anchors.fill: root; camera: root.session.camera; plain: true } }
     Once { wanted: root.page === "trend"; TrendPage { anchors.fill: root; trends: root.session.trends; point: root.thing } }
+    Once {
+        wanted: root.page === "state"
+        StatePage { anchors.fill: root; rig: root.session.rig; onOpened: id => root.went("finding", id); onAcceptAsked: point => root.went("accept", point) }
+    }
+    Once { wanted: root.page === "accept"; AcceptPage { anchors.fill: root; session: root.session; point: root.thing; onDone: root.backAsked() } }
+    Once { wanted: root.page === "points"; PointsPage { anchors.fill: root; points: root.session.points; onAddAsked: root.went("add_point", "") } }
+    Once { wanted: root.page === "add_point"; AddPointPage { anchors.fill: root; points: root.session.points; onDone: root.backAsked() } }
     Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench } }
 }

@@ -11,6 +11,7 @@ Scroll {
 
     required property Session session
     signal newRigAsked()
+    signal pointsAsked()
 
     readonly property var rigNames: root.named(root.session.rigs)
     readonly property var sizes: [1, 1.25, 1.5, 2]
@@ -72,5 +73,6 @@ Scroll {
         Layout.fillWidth: true
         onPicked: slug => root.session.chooseRig(slug)
     }
+    WordButton { text: qsTr("points of this rig: add, hide, how often"); onClicked: root.pointsAsked() }
     WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
 }

@@ -32,7 +32,7 @@ Item {
     Accessible.role: Accessible.Graphic
     Accessible.name: root.trend.spoken ?? ""
 
-    BodyText { id: widest; visible: false; level: "small"; wrapMode: Text.NoWrap; text: root.trend.ticks.reduce((long, one) => one.text.length > long.length ? one.text : long, "") }
+    BodyText { id: widest; visible: false; level: "small"; wrapMode: Text.NoWrap; text: root.trend.ticks.reduce((most, one) => one.text.length > most.length ? one.text : most, "") }
 
     Repeater {
         model: root.trend.ticks

@@ -26,6 +26,11 @@ Item {
         bottomPadding: Tone.gap
         BodyText { width: parent.width; text: root.book.compareTitle; level: "title" }
         BodyText { width: parent.width; text: root.answered ? root.book.compareSentence : "" }
+        BodyText { width: parent.width; visible: text !== ""; text: root.book.comparePair; level: "small"; quiet: true }
+        Repeater {
+            model: root.book.rigChanges
+            BodyText { required property string modelData; width: head.width; topPadding: 4; text: modelData; level: "small" }
+        }
     }
     ListView {
         id: list

@@ -17,13 +17,14 @@ Item {
     required property string detail
     required property var thenPhotos
     required property var nowPhotos
+    required property string faster
 
     readonly property bool shown: (root.thenPhotos?.length ?? 0) + (root.nowPhotos?.length ?? 0) > 0
-    readonly property bool strong: root.change === "new" || root.change === "worse"
+    readonly property bool strong: root.change === "new" || root.change === "worse" || root.faster !== ""
 
     implicitHeight: column.implicitHeight + 18
     Accessible.role: Accessible.ListItem
-    Accessible.name: qsTr("%1: then %2, now %3, %4", "point: state, state, change").arg(root.title).arg(then.words).arg(now.words).arg(root.changeText)
+    Accessible.name: Format.join([qsTr("%1: then %2, now %3, %4", "point: state, state, change").arg(root.title).arg(then.words).arg(now.words).arg(root.changeText), root.faster, root.detail], ". ")
 
     ColumnLayout {
         id: column
@@ -39,6 +40,7 @@ Item {
                 Layout.leftMargin: 4
                 BodyText { text: root.title; font.bold: root.strong; Layout.fillWidth: true; Accessible.ignored: true }
                 BodyText { text: root.changeText; level: "small"; font.bold: root.strong; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText { visible: text !== ""; text: root.faster; level: "small"; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
                 BodyText { visible: text !== ""; text: root.detail; level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
             }
         }

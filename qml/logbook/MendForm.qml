@@ -18,7 +18,7 @@ ColumnLayout {
     BodyText { text: qsTr("Write down a mend"); level: "head"; Layout.fillWidth: true }
     Choice { label: qsTr("What kind of work"); answers: root.actions.map(one => ({ slug: one.slug, name: one.word })); chosen: root.action; Layout.fillWidth: true; onPicked: slug => root.action = slug }
     Field { id: what; label: qsTr("What was done"); Layout.fillWidth: true }
-    Field { id: parts; label: qsTr("With what: parts, sealant, size"); Layout.fillWidth: true }
+    Field { id: parts; label: qsTr("With what and how many"); note: qsTr("such as lap sealant, 2 cartridges; 3 x rivet 3/16 in"); Layout.fillWidth: true }
     Field { id: minutes; label: qsTr("Minutes"); numeric: true; Layout.fillWidth: true }
     Field { id: cost; label: qsTr("Cost"); inputMethodHints: Qt.ImhPreferNumbers; Layout.fillWidth: true }
     BodyText { text: qsTr("Brakes, gas, mains and tires: by licensed people, and to the maker's figures."); level: "small"; quiet: true; Layout.fillWidth: true }

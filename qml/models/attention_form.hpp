@@ -7,8 +7,8 @@
 
 #include <QVariantMap>
 
-#include "drawing_types.hpp"
 #include "walk/draft.hpp"
+#include "walk/drawing.hpp"
 
 namespace snugwalk {
 

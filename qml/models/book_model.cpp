@@ -70,10 +70,13 @@ void BookModel::compare(const QString &thenId, const QString &nowId)
     const Id now = Id::parse(nowId.toStdString()).value_or(last.now);
     if (history == nullptr || then.isNull() || now.isNull())
         return showComparison(std::nullopt);
+    const PairedBy by = thenId.isEmpty() ? last.by : PairedBy::Named;
     // The job holds the snapshot: nobody changes it, and it lives as long as anyone looks at it.
-    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then,
-                      now](Logbook &) {
-        return Result<Compared>(compareWithCalls(*catalogue, *snapshot->history, then, now));
+    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then, now,
+                      by](Logbook &) {
+        Compared compared = compareWithCalls(*catalogue, *snapshot->history, then, now);
+        compared.by = by;
+        return Result<Compared>(std::move(compared));
     };
     m_desk->worker->run<Compared>(this, act, [this](Result<Compared> compared) {
         showComparison(compared ? std::optional(std::move(compared).value()) : std::nullopt);
@@ -96,6 +99,16 @@ QString BookModel::compareSentence() const
 {
     return m_compared ? comparisonSentence(m_compared->comparison)
                       : tr("There are no two walks to lay side by side yet.");
+}
+
+QString BookModel::comparePair() const
+{
+    return m_compared ? comparisonPair(*m_shown.voice, m_compared->by) : QString();
+}
+
+QStringList BookModel::rigChanges() const
+{
+    return m_compared ? rigChangeLines(m_shown, m_compared->comparison) : QStringList();
 }
 
 void BookModel::importTrip(const QUrl &file)

@@ -22,6 +22,8 @@ class BookModel : public QObject {
     Q_PROPERTY(snugwalk::ComparisonModel *comparison READ comparison CONSTANT)
     Q_PROPERTY(bool comparable READ isComparable NOTIFY changed)
     Q_PROPERTY(QString compareTitle READ compareTitle NOTIFY compared)
+    Q_PROPERTY(QString comparePair READ comparePair NOTIFY compared)
+    Q_PROPERTY(QStringList rigChanges READ rigChanges NOTIFY compared)
     Q_PROPERTY(QString compareSentence READ compareSentence NOTIFY compared)
 public:
     BookModel(const ActDesk *desk, QObject *parent);
@@ -36,6 +38,10 @@ public:
     [[nodiscard]] bool isComparable() const;
     [[nodiscard]] QString compareTitle() const;
     [[nodiscard]] QString compareSentence() const;
+    /// Which earlier walk it is held against, and why that one.
+    [[nodiscard]] QString comparePair() const;
+    /// What was added to the rig and taken from it in between, a line each.
+    [[nodiscard]] QStringList rigChanges() const;
 
     void show(const Shown &shown);
 

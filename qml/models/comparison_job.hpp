@@ -6,6 +6,7 @@
 
 #include "compare/compare.hpp"
 #include "concern/concern.hpp"
+#include "round/compare.hpp"
 
 namespace snugwalk {
 
@@ -13,6 +14,7 @@ struct Compared {
     Comparison comparison;
     std::map<Id, Call> thenCalls; ///< of findings open as the earlier walk ended
     std::map<Id, Call> nowCalls;
+    PairedBy by = PairedBy::Named; ///< how the earlier walk was found
 };
 
 /// Recomputes concern at two moments: for the worker.

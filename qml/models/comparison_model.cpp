@@ -3,6 +3,7 @@
 #include "comparison_model.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "finding_model.hpp"
 
@@ -69,13 +70,47 @@ QString gradeWords(const Voice &voice, const std::string &point, const std::opti
     return size.isEmpty() ? words : words + QStringLiteral(", ") + size;
 }
 
-QString readingWords(const Voice &voice, const ReadingChange &reading)
+bool isTold(const ReadingChange &reading)
+{
+    return reading.changed || reading.faster || reading.replaced || reading.ask;
+}
+
+QString readingName(const Voice &voice, const ReadingChange &reading)
 {
     const QString name = voice.word("readings", reading.slug);
+    return reading.place.empty() ? name : name + u' ' + voice.placeName(reading.place);
+}
+
+QString phrase(const Voice &voice, const std::string &slug) { return Voice::text(voice.texts.phrase(slug)); }
+
+// Empty where nothing was expected, or it wears as expected.
+QString fasterWords(const Voice &voice, const ReadingChange &reading)
+{
+    if (!reading.faster || !reading.expected)
+        return {};
+    const auto amount = [&](double si) { return formatFor(reading.dimension, std::abs(si), voice.units); };
+    const std::string words =
+        voice.texts.phrase("faster", {amount(reading.nowSi - reading.thenSi), amount(*reading.expected),
+                                      voice.texts.phrase("expected_" + reading.expectedFrom)});
+    return Words::tr("%1: %2", "reading: faster than expected")
+        .arg(readingName(voice, reading), Voice::text(words));
+}
+
+QString readingWords(const Voice &voice, const ReadingChange &reading)
+{
     const QString then = voice.inUnit(reading.dimension, reading.thenSi, reading.unit);
     const QString now = voice.inUnit(reading.dimension, reading.nowSi, reading.unit);
-    const QString at = reading.place.empty() ? name : name + u' ' + voice.placeName(reading.place);
-    return Words::tr("%1: %2, was %3", "reading, now, then").arg(at, now, then);
+    QStringList parts{
+        Words::tr("%1: %2, was %3", "reading, now, then").arg(readingName(voice, reading), now, then)};
+    if (reading.replaced)
+        parts << phrase(voice, "reading_replaced");
+    if (reading.ask)
+        parts << phrase(voice, "reading_ask");
+    for (const std::string &why : reading.doubled)
+        parts << phrase(voice, "other_" + why);
+    if (reading.changed && !reading.stands)
+        parts << phrase(voice, "among_many");
+    return parts.join(QStringLiteral(", "));
 }
 
 // The worst call among the point's findings where there was an attention, else what the mark says.
@@ -116,8 +151,11 @@ ComparisonRow rowOf(const Shown &shown, const Compared &compared, const PointCha
                           .arg(voice.word("defects", history->finding.defect), Words::change(finding.change));
     }
     for (const ReadingChange &reading : point.readings) {
-        if (reading.changed)
+        if (isTold(reading))
             detail << readingWords(voice, reading);
+        const QString faster = fasterWords(voice, reading);
+        if (!faster.isEmpty())
+            row.faster += (row.faster.isEmpty() ? QString() : QStringLiteral("; ")) + faster;
     }
     then.removeAll(QString());
     now.removeAll(QString());
@@ -137,8 +175,7 @@ int rank(Change change)
 
 bool isPlain(const PointChange &point)
 {
-    const bool moved = std::any_of(point.readings.begin(), point.readings.end(),
-                                   [](const ReadingChange &reading) { return reading.changed; });
+    const bool moved = std::any_of(point.readings.begin(), point.readings.end(), isTold);
     const bool quiet = point.change == Change::Same || point.change == Change::FirstLook;
     return quiet && point.now != MarkState::Attention && point.findings.empty() && !moved;
 }
@@ -155,6 +192,7 @@ ComparisonModel::ComparisonModel(QObject *parent)
                 {"change", [](const ComparisonRow &r) { return QVariant(r.change); }},
                 {"changeText", [](const ComparisonRow &r) { return QVariant(r.changeText); }},
                 {"detail", [](const ComparisonRow &r) { return QVariant(r.detail); }},
+                {"faster", [](const ComparisonRow &r) { return QVariant(r.faster); }},
                 {"thenPhotos", [](const ComparisonRow &r) { return QVariant(r.thenPhotos); }},
                 {"nowPhotos", [](const ComparisonRow &r) { return QVariant(r.nowPhotos); }}},
                parent)
@@ -188,6 +226,49 @@ QString comparisonSentence(const Comparison &comparison)
                          .arg(Words::change(change));
     }
     return parts.join(QStringLiteral(", "));
+}
+
+QString comparisonPair(const Voice &voice, PairedBy by)
+{
+    return Words::tr("Held against: %1.", "how the earlier walk was found")
+        .arg(phrase(voice, "pair_" + std::string(slug(by))));
+}
+
+QStringList rigChangeLines(const Shown &shown, const Comparison &comparison)
+{
+    const Voice &voice = *shown.voice;
+    QStringList added;
+    QStringList removed;
+    QStringList changed;
+    for (const RigChange &change : comparison.rigChanges) {
+        const QString thing = change.what == "fitting"   ? voice.word("fittings", change.name)
+                              : change.what == "opening" ? Voice::text(change.name)
+                                                         : voice.word("rig_members", change.what);
+        const bool isThing = change.what == "fitting" || change.what == "opening";
+        if (isThing && change.kind == RigChangeKind::Added)
+            added << thing;
+        else if (isThing && change.kind == RigChangeKind::Removed)
+            removed << thing;
+        else
+            changed << thing;
+    }
+    const auto titles = [&](const std::vector<std::string> &points) {
+        QStringList names;
+        for (const std::string &point : points)
+            names << voice.point(point);
+        return names;
+    };
+    QStringList lines;
+    const auto tell = [&](const QString &words, const QStringList &things) {
+        if (!things.isEmpty())
+            lines << words.arg(things.join(QStringLiteral(", ")));
+    };
+    tell(Words::tr("Added to the rig since: %1."), added);
+    tell(Words::tr("Taken from the rig since: %1."), removed);
+    tell(Words::tr("Changed on the rig since: %1."), changed);
+    tell(Words::tr("No longer fitted: %1."), titles(comparison.noLongerFitted));
+    tell(Words::tr("Fitted since: %1."), titles(comparison.fittedSince));
+    return lines;
 }
 
 QString comparisonTitle(const Shown &shown, const Comparison &comparison)

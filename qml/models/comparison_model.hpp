@@ -21,6 +21,7 @@ struct ComparisonRow {
     QString change; ///< slug
     QString changeText;
     QString detail;
+    QString faster;         ///< readings that wear faster than expected; "" for none
     QStringList thenPhotos; ///< hashes
     QStringList nowPhotos;
 };
@@ -37,6 +38,10 @@ public:
 [[nodiscard]] std::vector<ComparisonRow> comparisonRows(const Shown &shown, const Compared &compared);
 /// "2 new, 1 worse, 20 same; 3 not looked at."
 [[nodiscard]] QString comparisonSentence(const Comparison &comparison);
+/// "the last of its kind": how the earlier walk was found.
+[[nodiscard]] QString comparisonPair(const Voice &voice, PairedBy by);
+/// What was added to the rig, taken from it or changed on it between the two, a line each.
+[[nodiscard]] QStringList rigChangeLines(const Shown &shown, const Comparison &comparison);
 /// "Before the road, 7 Nov 2026, against 12 Sep 2026".
 [[nodiscard]] QString comparisonTitle(const Shown &shown, const Comparison &comparison);
 

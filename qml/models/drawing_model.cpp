@@ -2,6 +2,10 @@
 // Drawing, erasing, taking back, and writing it down.
 #include "drawing_model.hpp"
 
+#include <algorithm>
+
+#include "logbook/acts_photo.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -62,7 +66,7 @@ void DrawingModel::show(const Shown &shown)
     if (m_waiting == 0 && shown.history() != nullptr) {
         std::erase_if(m_lines, [](const auto &entry) { return !entry.first.contains(u':'); });
         for (const FindingHistory &history : shown.history()->findings) {
-            for (const Drawing &drawing : drawingsIn(history)) {
+            for (const Drawing &drawing : history.drawings) {
                 for (const Photo &photo : history.photos) {
                     if (photo.id == drawing.photo)
                         m_lines[Voice::text(photo.hash)] = {drawing.shapes, aspectOf(photo)};
@@ -222,6 +226,8 @@ void DrawingModel::put(std::vector<DrawnShape> shapes)
         --m_waiting;
         if (!saved)
             m_desk->refuse(saved.error());
+        else
+            Q_EMIT written();
         m_desk->changed(!saved.has_value());
     });
 }

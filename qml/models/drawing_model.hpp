@@ -62,6 +62,8 @@ Q_SIGNALS:
     void changed();
     void opened();
     void problemChanged();
+    /// The logbook has it: an act of its own, which undo takes back.
+    void written();
 
 private:
     struct Lines {

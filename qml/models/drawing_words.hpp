@@ -7,8 +7,8 @@
 
 #include <QVariantList>
 
-#include "drawing_types.hpp"
 #include "voice.hpp"
+#include "walk/drawing.hpp"
 
 namespace snugwalk {
 

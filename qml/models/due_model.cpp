@@ -2,7 +2,7 @@
 // The due list in words and days.
 #include "due_model.hpp"
 
-#include "reason_text.hpp"
+#include "due_words.hpp"
 
 namespace snugwalk {
 namespace {
@@ -24,33 +24,6 @@ QString kindOf(const DueBand &band)
     return band.likely ? QStringLiteral("dated") : QStringLiteral("every_move");
 }
 
-QString whenText(const Voice &voice, const DueBand &band, CivilDate today)
-{
-    if (!band.likely)
-        return DueModel::tr("before each move");
-    if (band.rule == "never_looked")
-        return DueModel::tr("not looked at yet");
-    if (band.pastDue)
-        return DueModel::tr("past due %n days", nullptr, static_cast<int>(daysBetween(*band.late, today)));
-    if (band.dueNow)
-        return DueModel::tr("due now, at the latest %1").arg(voice.date(*band.late));
-    if (*band.early == *band.late)
-        return voice.date(*band.likely);
-    return DueModel::tr("likely %1, from %2 to %3")
-        .arg(voice.date(*band.likely), voice.date(*band.early), voice.date(*band.late));
-}
-
-QStringList whyOf(const Voice &voice, const DueBand &band)
-{
-    QStringList why;
-    for (const Reason &reason : band.reasons) {
-        const QString sentence = reasonText(voice, reason);
-        if (!sentence.isEmpty())
-            why << sentence;
-    }
-    return why;
-}
-
 DueRow rowOf(const Voice &voice, const Catalogue &catalogue, const DueBand &band, CivilDate today)
 {
     DueRow row;
@@ -65,8 +38,8 @@ DueRow rowOf(const Voice &voice, const Catalogue &catalogue, const DueBand &band
     row.earlyText = date(band.early);
     row.likelyText = date(band.likely);
     row.lateText = date(band.late);
-    row.when = whenText(voice, band, today);
-    row.why = whyOf(voice, band);
+    row.when = dueWhen(voice, band, today);
+    row.why = dueWhy(voice, band);
     row.reason = row.why.isEmpty() ? QString() : row.why.back();
     row.pastDue = band.pastDue;
     row.kind = kindOf(band);

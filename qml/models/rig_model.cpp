@@ -2,6 +2,8 @@
 // The home's values.
 #include "rig_model.hpp"
 
+#include <limits>
+
 #include "base/text.hpp"
 #include "finding_detail.hpp"
 #include "rig/names.hpp"
@@ -31,6 +33,23 @@ QString RigModel::name() const { return rig() == nullptr ? QString() : Voice::te
 QString RigModel::about() const { return aboutWords(m_shown); }
 QString RigModel::state() const { return stateSentence(m_shown); }
 QVariantList RigModel::holds() const { return holdList(m_shown); }
+QVariantList RigModel::figures() const { return {}; }
+QStringList RigModel::hiddenPoints() const { return {}; }
+
+double RigModel::metres(const QString &typed) const
+{
+    const bool us = m_shown.voice->units == UnitSystem::Us;
+    const Result<double> si = parseSi(Dimension::Length, typed.trimmed().toStdString(),
+                                      findUnit(Dimension::Length, us ? "ft" : "m"));
+    return si ? *si : std::numeric_limits<double>::quiet_NaN();
+}
+
+void RigModel::setBudget(int minutes)
+{
+    m_budget = minutes;
+    Q_EMIT changed();
+}
+
 bool RigModel::kerbLeft() const { return rig() != nullptr && kerbIsLeft(*rig()); }
 
 QString RigModel::kindSlug() const { return rig() == nullptr ? QString() : Voice::text(slug(rig()->kind)); }

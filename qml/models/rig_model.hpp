@@ -21,6 +21,9 @@ class RigModel : public QObject {
     Q_PROPERTY(QString about READ about NOTIFY changed)
     Q_PROPERTY(QString state READ state NOTIFY changed)
     Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)
+    Q_PROPERTY(QVariantList figures READ figures NOTIFY changed)
+    Q_PROPERTY(QStringList hiddenPoints READ hiddenPoints NOTIFY changed)
+    Q_PROPERTY(int budget READ budget NOTIFY changed)
     Q_PROPERTY(QString kindSlug READ kindSlug NOTIFY changed)
     Q_PROPERTY(QStringList placeNames READ placeNames NOTIFY changed)
     Q_PROPERTY(int findingCount READ findingCount NOTIFY changed)
@@ -48,6 +51,12 @@ public:
     [[nodiscard]] QString state() const;
     /// [{title, why, forbids, findingId}]: every ground for a hold.
     [[nodiscard]] QVariantList holds() const;
+    /// [{title, brief, text, why: [text]}]: worst item, chance of a serious one, share looked at.
+    [[nodiscard]] QVariantList figures() const;
+    /// Hidden points on which the road or fire hangs, with who hid them and when.
+    [[nodiscard]] QStringList hiddenPoints() const;
+    /// Minutes there are for a walk; 0 for all of it.
+    [[nodiscard]] int budget() const { return m_budget; }
     [[nodiscard]] QString kindSlug() const;
     /// Wheels and openings: what `place.named` of a finding may be.
     [[nodiscard]] QStringList placeNames() const;
@@ -76,6 +85,9 @@ public:
 
     /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
     /// An empty id is the first there is.
+    /// A length as typed, "4.1 m" or "13 ft 5 in"; without a unit metres or feet. Not a number when not understood.
+    Q_INVOKABLE double metres(const QString &typed) const;
+    Q_INVOKABLE void setBudget(int minutes);
     /// "kerb side", "roof": a face by its slug.
     Q_INVOKABLE QString faceName(const QString &slug) const;
     Q_INVOKABLE QVariantMap finding(const QString &id) const;
@@ -97,6 +109,7 @@ private:
     Shown m_shown;
     FindingModel m_findings;
     QVariantList m_kinds;
+    int m_budget = 0;
 };
 
 } // namespace snugwalk

@@ -134,6 +134,9 @@ QVariantList holdList(const Shown &shown)
         if (hold.hit.rule == "could_not_look")
             why = Words::tr("It is on the hold list and could not be looked at.");
         list << QVariantMap{{QStringLiteral("title"), voice.point(hold.hit.point)},
+                            {QStringLiteral("point"), Voice::text(hold.hit.point)},
+                            {QStringLiteral("acceptable"), hold.acceptable},
+                            {QStringLiteral("accepted"), QString()},
                             {QStringLiteral("why"), why},
                             {QStringLiteral("forbids"), voice.word("forbids", hold.hit.forbids)},
                             {QStringLiteral("findingId"),

@@ -15,6 +15,7 @@
 #include "due_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
+#include "trend_model.hpp"
 #include "walk_model.hpp"
 
 namespace snugwalk {
@@ -47,6 +48,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::BookModel *book READ book CONSTANT)
     Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
     Q_PROPERTY(snugwalk::DrawingModel *drawing READ drawing CONSTANT)
+    Q_PROPERTY(snugwalk::TrendModel *trends READ trends CONSTANT)
     Q_PROPERTY(snugwalk::CameraModel *camera READ camera CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
@@ -56,7 +58,7 @@ public:
 
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
     [[nodiscard]] bool hasRig() const { return m_shown.history() != nullptr; }
-    [[nodiscard]] bool isBusy() const { return m_walk->isBusy() || m_reading; }
+    [[nodiscard]] bool isBusy() const { return m_walk->isBusy() || m_reading || m_trends->isBusy(); }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
     [[nodiscard]] QString errorDo() const { return m_errorDo; }
@@ -87,6 +89,7 @@ public:
     [[nodiscard]] BookModel *book() const { return m_book; }
     [[nodiscard]] BenchModel *bench() const { return m_bench; }
     [[nodiscard]] DrawingModel *drawing() const { return m_drawing; }
+    [[nodiscard]] TrendModel *trends() const { return m_trends; }
     [[nodiscard]] CameraModel *camera() const { return m_camera; }
 
     Q_INVOKABLE void clearError();
@@ -136,6 +139,7 @@ private:
     BenchModel *m_bench;
     DrawingModel *m_drawing;
     CameraModel *m_camera;
+    TrendModel *m_trends;
 };
 
 } // namespace snugwalk

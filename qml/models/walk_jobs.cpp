@@ -2,6 +2,7 @@
 // Runs on the worker's thread only.
 #include "walk_jobs.hpp"
 
+#include "logbook/acts_photo.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
 #include "taken_photos.hpp"
@@ -20,20 +21,22 @@ Result<WalkNow> readNow(Logbook &book, const Id &walk)
     return WalkNow{std::move(now).value(), std::move(marks).value(), {}};
 }
 
-void keepPhoto(Logbook &book, const WalkJob &job, const PhotoOf &of, const PhotoFile &photo,
-               std::vector<Error> &mishaps)
+// Gives how many acts undo will have to take back: a photo is none, a drawing on the open walk is one.
+int keepPhoto(Logbook &book, const WalkJob &job, const PhotoOf &of, const PhotoFile &photo,
+              std::vector<Error> &mishaps)
 {
     const Result<Photo> kept = importPhotoFile(book, photo.path, *job.parts->codec, of, job.doer);
     if (!kept) {
         mishaps.push_back(kept.error());
-        return;
+        return 0;
     }
     dropTaken(job.parts->takenFolder, photo.path);
     if (photo.lines.empty())
-        return;
+        return 0;
     const Result<Id> drawn = saveDrawing(book, kept->id, photo.lines, job.doer);
     if (!drawn)
         mishaps.push_back(drawn.error());
+    return drawn ? 1 : 0;
 }
 
 } // namespace
@@ -83,7 +86,7 @@ Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const std::vect
         for (std::size_t i = 0; i < form.photos.size(); ++i) {
             const PhotoOf of{job.rig.id, receipt->findings[i], receipt->looks[i], {}};
             for (const PhotoFile &photo : form.photos[i])
-                keepPhoto(book, job, of, photo, mishaps);
+                acts += keepPhoto(book, job, of, photo, mishaps);
         }
     }
     job.taps->push_back(acts);

@@ -83,10 +83,13 @@ public:
 
     /// Takes a newer snapshot or voice. The first one that holds an open walk makes it active.
     void show(const Shown &shown);
+    /// Something else was written while this walk is open; one undo takes it back.
+    void noteAct();
     /// Findings in the order of their numbers on the drawing.
     void setNumbered(std::vector<Id> findings);
 
-    Q_INVOKABLE void start(const QString &kindSlug);
+    /// \param minutes there are for it; 0 for all of it.
+    Q_INVOKABLE void start(const QString &kindSlug, int minutes = 0);
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void goTo(int line);
     Q_INVOKABLE void later();

@@ -12,7 +12,7 @@ WalkJob WalkModel::job() const
     return {m_desk->parts, m_shown.history()->rig, *m_walk, m_desk->doer(), m_taps};
 }
 
-void WalkModel::start(const QString &kindSlug)
+void WalkModel::start(const QString &kindSlug, int /*minutes*/)
 {
     if (m_shown.history() == nullptr || m_waiting > 0)
         return;
@@ -239,6 +239,12 @@ void WalkModel::undo()
             Q_EMIT progressChanged();
             m_desk->changed(false);
         });
+}
+
+void WalkModel::noteAct()
+{
+    if (m_walk)
+        m_desk->worker->runBeside([taps = m_taps] { taps->push_back(1); });
 }
 
 void WalkModel::finish()

@@ -11,6 +11,7 @@ ColumnLayout {
 
     required property RigModel rig
     signal settingsAsked()
+    signal whyAsked()
 
     spacing: 2
 
@@ -23,4 +24,25 @@ ColumnLayout {
     BodyText { text: root.rig.about; level: "small"; quiet: true; Layout.fillWidth: true }
     Item { implicitHeight: 4 }
     BodyText { text: root.rig.state; Layout.fillWidth: true }
+    Item { implicitHeight: 4 }
+    Repeater {
+        model: root.rig.figures
+        Pair {
+            required property var modelData
+            text: modelData.title
+            against: modelData.brief
+            first.level: "small"
+            first.quiet: true
+            second.font.bold: true
+            Layout.fillWidth: true
+            Accessible.role: Accessible.StaticText
+            Accessible.name: qsTr("%1: %2", "name, figure").arg(modelData.title).arg(modelData.text)
+        }
+    }
+    Repeater {
+        model: root.rig.holds.filter(one => (one.accepted ?? "") !== "")
+        BodyText { required property var modelData; text: Format.join([modelData.title, modelData.accepted], ": "); level: "small"; font.bold: true; Layout.fillWidth: true }
+    }
+    BodyText { visible: root.rig.hiddenPoints.length > 0; text: qsTr("Hidden: %1", "points").arg(root.rig.hiddenPoints.join("; ")); level: "small"; font.bold: true; Layout.fillWidth: true }
+    WordButton { visible: root.rig.figures.length > 0 || root.rig.holds.length > 0; text: qsTr("why", "opens the grounds of the figures"); onClicked: root.whyAsked() }
 }

@@ -15,9 +15,10 @@ Scroll {
     property string footer: ""
     signal opened(string findingId)
     signal settingsAsked()
+    signal whyAsked()
 
     Item { implicitHeight: 4 }
-    RigHead { rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked() }
+    RigHead { rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked() }
     RigBoard { rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }

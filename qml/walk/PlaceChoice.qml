@@ -23,9 +23,28 @@ ColumnLayout {
         { slug: root.kerb, name: qsTr("kerb side", "face of the rig") }, { slug: root.rig.kerbLeft ? "right" : "left", name: qsTr("road side", "face of the rig") },
         { slug: "front", name: qsTr("front", "face of the rig") }, { slug: "rear", name: qsTr("rear", "face of the rig") },
         { slug: "top", name: qsTr("from above", "face of the rig") }, { slug: "underside", name: qsTr("underneath", "face of the rig") }]
+    /// Which of x, y and z the face tells.
+    readonly property var parts: root.face === "left" || root.face === "right" ? ["x", "z"] : root.face === "front" || root.face === "rear" ? ["y", "z"] : ["x", "y"]
+    readonly property bool touched: root.place.face === root.face
     readonly property string words: root.place.named ? root.place.named
-        : root.place.face ? qsTr("%1 from the front, %2 up", "lengths").arg(Format.length(root.place.x)).arg(Format.length(root.place.z)) : qsTr("not told yet")
+        : root.place.face ? Format.join([root.nameOf(root.place.face), ...root.parts.map(part => root.partWords(part))], ", ") : qsTr("not told yet")
 
+    function nameOf(face: string): string { return root.faces.find(one => one.slug === face)?.name ?? "" }
+    function partName(part: string): string {
+        return part === "x" ? qsTr("from the front") : part === "y" ? qsTr("from the centre line") : qsTr("up from the ground");
+    }
+    function partWords(part: string): string {
+        return qsTr("%1 %2", "length, from where").arg(Format.length(Math.abs(root.place[part]))).arg(root.partName(part));
+    }
+    /// A measured figure in the place of the touched one; it stays on the side that was touched.
+    function put(part: string, text: string) {
+        const metres = root.rig.metres(text);
+        if (isNaN(metres))
+            return;
+        const change = {};
+        change[part] = part === "y" && root.place.y < 0 ? -Math.abs(metres) : metres;
+        root.place = Object.assign({}, root.place, change);
+    }
     function named(places: var): var { return places.map(one => ({ slug: one, name: one })) }
 
     spacing: 4
@@ -55,6 +74,25 @@ ColumnLayout {
             border.width: 3
             border.color: Tone.ink
             Rectangle { anchors.centerIn: parent; width: 4; height: 4; radius: 2; color: Tone.ink }
+        }
+    }
+    GridLayout {
+        visible: root.touched
+        columns: root.width > Tone.px(300) ? 2 : 1
+        columnSpacing: 12
+        Layout.fillWidth: true
+        Repeater {
+            model: root.touched ? root.parts : []
+            Field {
+                required property string modelData
+                label: qsTr("measured: %1", "from where").arg(root.partName(modelData))
+                note: Format.length(Math.abs(root.place[modelData] ?? 0))
+                inputMethodHints: Qt.ImhNoPredictiveText
+                Layout.fillWidth: true
+                Layout.preferredWidth: 10
+                Layout.alignment: Qt.AlignTop
+                input.onEditingFinished: root.put(modelData, text)
+            }
         }
     }
     Choice {

@@ -25,6 +25,7 @@ AppFixture::AppFixture(Book book)
     parts.openBook = [this] { return m_home.tryOpen(m_home.file()); };
     parts.codec = &m_codec;
     parts.clock = &m_home.clock;
+    parts.takenFolder = m_home.file() + ".taken";
     parts.still = true;
     parts.preferences.language = QStringLiteral("en");
     parts.preferences.person = QStringLiteral("A");

@@ -12,11 +12,10 @@
 #include <QTest>
 #include <QUrl>
 
+#include "app_steps.hpp"
 #include "book_model.hpp"
 #include "comparison_model.hpp"
 #include "finger.hpp"
-#include "settled.hpp"
-#include "tape_model.hpp"
 #include "walk_model.hpp"
 #include "wiring.hpp"
 
@@ -27,31 +26,6 @@ namespace {
 
 const QString rivetPoint = QStringLiteral("belly-pan-sheet");
 
-void say(const QString &line)
-{
-    std::printf("%s\n", qPrintable(line));
-    std::fflush(stdout);
-}
-
-QString placeOf(Wiring &app) { return app.window().property("currentPlace").toString(); }
-
-void grab(Wiring &app, const QString &folder, const QString &name)
-{
-    (void)waitUntilSettled(app.session(), app.window());
-    QDir().mkpath(folder);
-    expect(app.window().grabWindow().save(folder + QLatin1Char('/') + name + QStringLiteral(".png")), name);
-}
-
-QVariant cell(const QAbstractItemModel &model, int row, const char *role)
-{
-    const auto names = model.roleNames();
-    for (auto it = names.begin(); it != names.end(); ++it) {
-        if (it.value() == role)
-            return model.data(model.index(row, 0), it.key());
-    }
-    giveUp(QStringLiteral("no such role: ") + QString::fromLatin1(role));
-}
-
 int count(const QAbstractItemModel &changes, const char *change)
 {
     int found = 0;
@@ -60,23 +34,17 @@ int count(const QAbstractItemModel &changes, const char *change)
     return found;
 }
 
-int lineTitled(const WalkModel &walk, const QString &title)
+// A pass asks for what is known to be open: each is still there, and the mark becomes an attention.
+void tellStillThere(Finger &finger, const WalkModel &walk)
 {
-    QAbstractItemModel &tape = *walk.property("tape").value<QAbstractItemModel *>();
-    for (int row = 0; row < tape.rowCount(); ++row) {
-        if (cell(tape, row, "title").toString() == title)
-            return row;
+    const QVariantList offered = walk.property("openFindings").toList();
+    for (const QVariant &one : offered) {
+        const QVariantMap finding = one.toMap();
+        if (finding.value(QStringLiteral("status")).toString() == QStringLiteral("open"))
+            finger.tap(QStringLiteral("Finding %1 now: still there, the same")
+                           .arg(finding.value(QStringLiteral("number")).toInt()));
     }
-    giveUp(QStringLiteral("no line is called ") + title);
-}
-
-// Cautions come in full first; a person reads them and goes on.
-void readCautions(Finger &finger, const WalkModel &walk)
-{
-    while (!walk.property("cautionPanel").toList().isEmpty()) {
-        finger.tapStarting(QStringLiteral("read:"));
-        QTest::qWait(20);
-    }
+    finger.tap(QStringLiteral("Write down"));
 }
 
 // One pass by a tap; told only when the logbook has it.
@@ -87,7 +55,10 @@ void passOneLine(Finger &finger, WalkModel &walk)
     bool marked = false;
     const auto heard = QObject::connect(&walk, &WalkModel::marked, &walk,
                                         [&](int at, const QString &) { marked = marked || at == line; });
+    const bool asks = walk.property("untold").toInt() > 0;
     finger.tap(QStringLiteral("Pass"));
+    if (asks)
+        tellStillThere(finger, walk);
     finger.waitFor([&] { return marked; }, QStringLiteral("the mark on the disk"));
     QObject::disconnect(heard);
     say(QStringLiteral("marked %1").arg(line));
@@ -95,11 +66,8 @@ void passOneLine(Finger &finger, WalkModel &walk)
 
 void logRivet(Finger &finger, WalkModel &walk, const QString &photo, const QString &title)
 {
-    finger.tap(QStringLiteral("all lines"));
-    finger.tapStarting(title);
     const int line = lineTitled(walk, title);
-    finger.waitFor([&] { return walk.property("current").toInt() == line; }, title);
-    readCautions(finger, walk);
+    goToLine(finger, walk, title);
     finger.tap(QStringLiteral("Attention"));
     finger.tapStarting(QStringLiteral("Finding 4 now: worse"));
     finger.tapStarting(QStringLiteral("grade 4:"));

@@ -103,6 +103,21 @@ QQuickItem *Finger::itemOfType(const QString &qmlType) const
     });
 }
 
+QQuickItem *Finger::itemWith(const char *property, const QVariant &value) const
+{
+    return search(m_window.contentItem(), [&](QQuickItem &item) { return item.property(property) == value; });
+}
+
+void Finger::touch(QQuickItem &item, double across, double down)
+{
+    bringIntoView(item);
+    QTest::qWait(30);
+    const QPointF at = item.mapToScene(QPointF(item.width() * across, item.height() * down));
+    expect(QRectF(QPointF(0, 0), m_window.size()).contains(at), QStringLiteral("a touch outside the window"));
+    QTest::mouseClick(&m_window, Qt::LeftButton, Qt::NoModifier, at.toPoint());
+    QTest::qWait(30);
+}
+
 bool Finger::sees(const QString &words) const
 {
     return find([&](const QString &name) { return name == words; }) != nullptr;

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include <QString>
+#include <QVariant>
 
 class QQuickItem;
 class QQuickWindow;
@@ -25,6 +26,10 @@ public:
 
     /// True when such a thing can be tapped now.
     [[nodiscard]] bool sees(const QString &words) const;
+    /// Touches an item at shares of its width and height, wherever it is on the page.
+    void touch(QQuickItem &item, double across, double down);
+    /// The first visible item whose property has that value.
+    [[nodiscard]] QQuickItem *itemWith(const char *property, const QVariant &value) const;
     [[nodiscard]] QQuickItem *itemOfType(const QString &qmlType) const;
 
     /// Runs the event loop until `condition`, or ends the program saying what was waited for.

@@ -13,16 +13,20 @@ QtObject {
     property bool comparable: true
     property string compareTitle: ""
     property string compareSentence: ""
+    property string comparePair: ""
+    property var rigChanges: []
     property var asked: []
 
     function compare(thenId: string, nowId: string) {
         asked = asked.concat([[thenId, nowId]]);
         compareTitle = "12 January and 12 March";
         compareSentence = "2 new, 2 worse, 1 mended, 1 gone without a mend. 127 the same, 7 not looked at.";
+        comparePair = "Held against the last full round.";
+        rigChanges = ["Added to the rig since: solar.", "Taken from the rig since: awning.", "No longer fitted: Awning arms."];
         comparison.rows = [["Belly pan sheet and fasteners", "mend", "hold", "worse", "worse, 6 to 14 mm", "underside, 4.5 m from the front", ["a"], ["b"]],
             ["Front cap seam", "pass", "watch", "new", "new", "hairline, 90 mm", [], ["d"]], ["Rear marker lamp", "mend", "pass", "mended", "mended 3 February", "", [], []],
-            ["Window seal, rear", "watch", "pass", "gone", "gone, no mend: look again", "", [], []], ["Inner sidewall, rear tire", "pass", "could_not_look", "not_looked", "not looked at", "", [], []]]
-            .map(row => ({ point: row[0], title: row[0], thenMark: row[1], nowMark: row[2], change: row[3], changeText: row[4], detail: row[5], thenPhotos: row[6], nowPhotos: row[7] }));
+            ["Tread", "pass", "pass", "same", "same", "Tread depth wheel 1L: 4.1 mm, was 5.3 mm", [], [], "faster than expected: 1.2 mm less, 0.4 mm was to be expected"], ["Window seal, rear", "watch", "pass", "gone", "gone, no mend: look again", "", [], []], ["Inner sidewall, rear tire", "pass", "could_not_look", "not_looked", "not looked at", "", [], []]]
+            .map(row => ({ point: row[0], title: row[0], thenMark: row[1], nowMark: row[2], change: row[3], changeText: row[4], detail: row[5], thenPhotos: row[6], nowPhotos: row[7], faster: row[8] ?? "" }));
     }
     function importTrip(file: url): string { return "" }
 

@@ -35,11 +35,25 @@ QtObject {
     property bool walkOpen: false
     property var kinds: [
         { slug: "before_road", name: "Before the road", about: "What is looked at every time it moves: inside, one lap, hitch, lamps, chocks last.", lines: 14, minutes: 9, suggested: true },
-        { slug: "full_round", name: "Full round", about: "Every point this rig has, one lap from the nose, then roof, underneath, inside and weights.", lines: 138, minutes: 162, suggested: false },
+        { slug: "full_round", name: "Full round", about: "Every point this rig has, one lap from the nose, then roof, underneath, inside and weights.", lines: 24, minutes: 25, suggested: false, holdsLeftOut: "Left out, on the hold list: Wheel nuts, Breakaway switch.", leftOut: "Leaves out 114 of 138 points: Roof membrane, Window seals, Front cap seam, Wheel bearings, Brakes, Springs and 108 more." },
         { slug: "at_stop", name: "At a stop", about: "First after about 40 km (25 mi), then every 160 to 240 km (100 to 150 mi) or 2 hours.", lines: 1, minutes: 1, suggested: false },
         { slug: "on_arrival", name: "On arrival", about: "After parking and chocking: wheels, steadies, mains, gas, water and alarms before the first night.", lines: 11, minutes: 8, suggested: false }]
     property var mendActions: [{ slug: "replace", word: "replace" }, { slug: "reseal", word: "seal again" }, { slug: "retorque", word: "torque again" }, { slug: "clean", word: "clean" }, { slug: "lubricate", word: "lubricate" }, { slug: "repair", word: "repair" }]
     property var mended: []
+    property int budget: 25
+    function metres(typed: string): real { return parseFloat(typed) }
+    function setBudget(minutes: int) { budget = minutes }
+    property var figures: [
+        { title: "Worst", brief: "88", text: "Belly pan sheet and fasteners: 88, between 80 and 92", why: ["Grade 4 of 5.", "It matters on the road.", "The chance that it fails before then is taken as 6 %."] },
+        { title: "Chance that one serious item fails before the next look", brief: "12 %", text: "12 %, between 7 and 19 %", why: ["Of 41 items on which the road or fire hangs.", "Each counts with its own chance, as if none knew of another."] },
+        { title: "Looked at, by weight", brief: "71 %", text: "71 % of what weighs", why: ["What weighs is how much hangs on a point times how likely it fails."] }]
+    property var holds: [
+        { title: "Belly pan sheet and fasteners", why: "A sheet hangs in the road.", forbids: "do not move it", findingId: "f2", point: "belly-pan-sheet", acceptable: false, accepted: "" },
+        { title: "Wheel nuts", why: "It is on the hold list and could not be looked at: the tool is not here.", forbids: "do not move it", findingId: "", point: "wheel-nuts", acceptable: true, accepted: "" },
+        { title: "Breakaway switch", why: "It is on the hold list and could not be looked at: too dark.", forbids: "do not move it", findingId: "", point: "breakaway", acceptable: true, accepted: "accepted by A. on 12 March, 08:10" }]
+    property var hiddenPoints: ["Spare wheel, hidden by A., 3 May 2026"]
+    property var acceptedNow: []
+    function accept(point: string, because: string, knowing: string) { acceptedNow = acceptedNow.concat([[point, because, knowing]]) }
 
     function faceName(slug: string): string { return slug === "top" ? "roof" : slug === "left" ? "kerb side" : slug }
     function finding(id: string): var {

@@ -42,7 +42,7 @@ QtObject {
     signal readingChecked(string slug, string place, bool understood, string message)
 
     function note(...words) { acts = acts.concat([words.join(" ")]) }
-    function start(kind: string) { note("start", kind); active = true; started() }
+    function start(kind: string, minutes: int) { note("start", kind); active = true; started() }
     function goOn() { note("goOn"); active = true }
     function goTo(line: int) { note("goTo", line); current = line }
     function later() { note("later") }

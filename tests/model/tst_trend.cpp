@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+// A trend as its plot gets it: the dots are the readings, the line meets the limit where the date says.
+#include <cmath>
+
+#include <QtTest>
+
+#include "app_fixture.hpp"
+#include "trend_axis.hpp"
+
+using namespace snugwalk;
+using namespace snugwalk::test;
+
+namespace {
+
+double number(const QVariantMap &map, const char *key) { return map.value(QLatin1String(key)).toDouble(); }
+
+// Six rounds, two months apart, tread of one tire wearing by `step` millimetres each.
+void wear(AppFixture &app, double first, double step)
+{
+    for (int round = 0; round < 6; ++round) {
+        app.start(QStringLiteral("full_round"));
+        WalkModel &walk = app.walk();
+        for (int row = 0; row < walk.count(); ++row) {
+            if (walk.walk()->tape[static_cast<std::size_t>(row)].slug == "tread-depth")
+                walk.goTo(row);
+        }
+        const QVariantMap field = walk.readings().first().toMap();
+        walk.setReading(field.value(QStringLiteral("slug")).toString(),
+                        field.value(QStringLiteral("places")).toStringList().first(),
+                        QStringLiteral("%1 mm").arg(first - round * step));
+        walk.pass(QStringLiteral("measured"));
+        app.settle();
+        QSignalSpy finished(&walk, &WalkModel::finished);
+        walk.finish();
+        QVERIFY(finished.wait());
+        app.settle();
+        app.clock().advance(std::chrono::hours(24 * 60));
+    }
+}
+
+} // namespace
+
+class TstTrend : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
+    void theLineMeetsTheLimitOnTheDay();
+    void aPointWithoutReadingsHasNoPlot();
+    void stepsAreRound_data();
+    void stepsAreRound();
+};
+
+void TstTrend::theLineMeetsTheLimitOnTheDay()
+{
+    AppFixture app;
+    app.open();
+    wear(app, 8.0, 0.5);
+    app.session().refresh();
+    app.settle();
+    TrendModel &trends = *app.session().trends();
+    trends.open({}); // the point with the most readings is the only one that has any
+    app.settle();
+    QCOMPARE(trends.rows().size(), 1);
+    const QVariantMap row = trends.rows().first().toMap();
+    const QVariantList points = row.value(QStringLiteral("points")).toList();
+    QCOMPARE(points.size(), 6);
+    for (int i = 0; i < 6; ++i)
+        QVERIFY(std::abs(number(points[i].toMap(), "value") - (8.0 - 0.5 * i)) < 1e-9);
+    QVERIFY(!std::isnan(number(row, "likely")));
+    QVERIFY(number(row, "early") <= number(row, "likely") && number(row, "likely") <= number(row, "late"));
+    const QVariantList line = row.value(QStringLiteral("line")).toList();
+    QCOMPARE(line.size(), 2);
+    // a date is a whole day: the line is within two days' wear of the limit there
+    QVERIFY(std::abs(number(line[1].toMap(), "value") - number(row, "low")) < 2 * 0.5 / 60);
+    for (const QVariant &point : points) {
+        const QVariantMap at = point.toMap();
+        QVERIFY(number(at, "day") >= number(row, "firstDay") && number(at, "day") <= number(row, "lastDay"));
+        QVERIFY(number(at, "value") >= number(row, "least") && number(at, "value") <= number(row, "most"));
+    }
+    QVERIFY(row.value(QStringLiteral("sentence")).toString().contains(QStringLiteral("5.5")));
+}
+
+void TstTrend::aPointWithoutReadingsHasNoPlot()
+{
+    AppFixture app;
+    app.open();
+    TrendModel &trends = *app.session().trends();
+    trends.open(QStringLiteral("front-cap-seam"));
+    app.settle();
+    QVERIFY(trends.rows().isEmpty());
+    QCOMPARE(trends.title(), QStringLiteral("Front cap seam"));
+}
+
+void TstTrend::stepsAreRound_data()
+{
+    QTest::addColumn<double>("least");
+    QTest::addColumn<double>("most");
+    QTest::newRow("small") << 0.0011 << 0.0019;
+    QTest::newRow("tread") << 2.5 << 7.5;
+    QTest::newRow("below zero") << -17.0 << 4.0;
+    QTest::newRow("large") << 9800.0 << 131000.0;
+}
+
+void TstTrend::stepsAreRound()
+{
+    QFETCH(double, least);
+    QFETCH(double, most);
+    const std::vector<double> steps = roundSteps(least, most);
+    QVERIFY(steps.size() >= 2 && steps.size() <= 8);
+    const double step = steps[1] - steps[0];
+    const double lead = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
+    QVERIFY(std::abs(lead - 1) < 1e-6 || std::abs(lead - 2) < 1e-6 || std::abs(lead - 5) < 1e-6 ||
+            std::abs(lead - 10) < 1e-6);
+    for (const double at : steps)
+        QVERIFY(at >= least - step * 1e-6 && at <= most + step * 1e-6);
+}
+
+QTEST_MAIN(TstTrend)
+#include "tst_trend.moc"
