@@ -100,6 +100,8 @@ TapeLine lineFrom(const Value &v) { return {v["line"].asString().value_or(""), s
 
 } // namespace
 
+std::string againSlug(std::string_view point) { return std::string(point) + "-again"; }
+
 bool Point::isRoadOrFire() const
 {
     return hold.has_value() || !forbids.empty() ||
@@ -132,6 +134,7 @@ Result<Catalogue> Catalogue::load(const std::vector<std::string_view> &pointFile
         catalogue.m_sources[key] = {source["title"].asString().value_or(key),
                                     source["full"].asString().value_or(key)};
     SNUG_TRY(catalogue.checkNames());
+    catalogue.addAgain();
     return catalogue;
 }
 
@@ -158,7 +161,8 @@ void Catalogue::addSets(const Value &sets)
 {
     for (const Value &kind : sets["kinds"].list())
         m_kinds.push_back({kind["slug"].asString().value_or(""), strings(kind["sets"]),
-                           kind["all"].asBool().value_or(false), kind["route"].asString().value_or("lap")});
+                           kind["all"].asBool().value_or(false), kind["route"].asString().value_or("lap"),
+                           kind["twice"].asString().value_or(""), strings(kind["while_open"])});
     for (const auto &[slug, lines] : sets["sets"].map()) {
         for (const Value &line : lines.list())
             m_sets[slug].push_back(lineFrom(line));
@@ -189,6 +193,11 @@ Status Catalogue::checkNames() const
         }
         return done();
     };
+    for (const WalkKind &kind : m_kinds) {
+        SNUG_TRY(check("sets/kinds/" + kind.slug, kind.whileOpen));
+        if (!kind.twice.empty())
+            SNUG_TRY(check("sets/kinds/" + kind.slug, {kind.twice}));
+    }
     for (const auto &[name, lines] : m_sets) {
         for (const TapeLine &line : lines)
             SNUG_TRY(check("sets/sets/" + name, line.points));
@@ -201,7 +210,22 @@ Status Catalogue::checkNames() const
 const Point *Catalogue::find(std::string_view slug) const
 {
     const auto found = m_index.find(slug);
-    return found == m_index.end() ? nullptr : &m_points[found->second];
+    if (found != m_index.end())
+        return &m_points[found->second];
+    const auto again =
+        std::find_if(m_again.begin(), m_again.end(), [&](const Point &point) { return point.slug == slug; });
+    return again == m_again.end() ? nullptr : &*again;
+}
+
+void Catalogue::addAgain()
+{
+    for (const WalkKind &kind : m_kinds) {
+        if (kind.twice.empty() || find(againSlug(kind.twice)) != nullptr)
+            continue;
+        Point again = *find(kind.twice);
+        again.slug = againSlug(kind.twice);
+        m_again.push_back(std::move(again));
+    }
 }
 
 const WalkKind *Catalogue::kind(std::string_view slug) const

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "base/result.hpp"
+#include "base/time.hpp"
 #include "base/units.hpp"
 #include "base/value.hpp"
 
@@ -40,6 +41,14 @@ struct Applies {
     std::vector<std::string> without; ///< fittings, none of which may be there
 };
 
+/// Who took a point out of the walks of a rig, and when.
+struct HiddenBy {
+    std::string by;
+    CivilDate date{};
+    std::string note;
+    friend bool operator==(const HiddenBy &, const HiddenBy &) = default;
+};
+
 struct Point {
     std::string slug;
     std::string code;
@@ -51,7 +60,7 @@ struct Point {
     Interval interval;
     std::vector<std::string> drivers;
     Applies applies;
-    std::string repeat; ///< none, wheel, lamp, door, vent
+    std::string repeat; ///< none, wheel, lamp, door, vent, window, hatch
     std::vector<ReadingSpec> readings;
     std::vector<std::string> defects;
     int photos = 0;
@@ -60,11 +69,15 @@ struct Point {
     std::vector<std::string> cautions;
     std::string sourceTag; ///< P, FM, CP, calc
     std::vector<std::string> sourceKeys;
+    bool own = false;                              ///< added by the owner of a rig
+    std::optional<HiddenBy> hidden = std::nullopt; ///< left out of this rig's walks and due list
 
     /// A point whose first consequence or hold touches road safety or fire: data never lengthens it.
     [[nodiscard]] bool isRoadOrFire() const;
     [[nodiscard]] const ReadingSpec *reading(std::string_view slug) const;
 };
+
+struct OwnChoices;
 
 /// One line of the tape: a point, or several that are looked at in one go.
 struct TapeLine {
@@ -75,9 +88,14 @@ struct TapeLine {
 struct WalkKind {
     std::string slug;
     std::vector<std::string> sets;
-    bool all = false;  ///< every point that the rig has
-    std::string route; ///< lap or inside_out
+    bool all = false;       ///< every point that the rig has
+    std::string route;      ///< lap or inside_out
+    std::string twice = {}; ///< a point walked first and once more last, such as the damp map when buying
+    std::vector<std::string> whileOpen = {}; ///< points that join while a happening waits for them
 };
+
+/// The second look at a point that a walk has twice: "moisture-map" and "moisture-map-again".
+[[nodiscard]] std::string againSlug(std::string_view point);
 
 struct Source {
     std::string title;
@@ -103,6 +121,11 @@ public:
     [[nodiscard]] const std::map<std::string, std::vector<std::string>> &events() const { return m_events; }
     [[nodiscard]] const std::map<std::string, Source> &sources() const { return m_sources; }
 
+    /// This catalogue as one rig's owner has it: points added, hidden and looked at more often.
+    /// Choices that this catalogue does not know or does not allow (see `checkOwnInterval`) change
+    /// nothing: a later catalogue may be stricter than the one the choice was made with.
+    [[nodiscard]] Catalogue withOwn(const OwnChoices &choices) const;
+
     /// Names of all sets, sorted.
     [[nodiscard]] std::vector<std::string> setNames() const;
 
@@ -110,8 +133,11 @@ private:
     [[nodiscard]] Status addPoints(std::string_view bytes, const std::string &name);
     void addSets(const Value &sets);
     [[nodiscard]] Status checkNames() const;
+    void addAgain();
+    void addOwn(Point point);
 
     std::vector<Point> m_points;
+    std::vector<Point> m_again; ///< the second looks, found by name and on no list
     std::map<std::string, std::size_t, std::less<>> m_index;
     std::vector<WalkKind> m_kinds;
     std::map<std::string, std::vector<TapeLine>, std::less<>> m_sets;

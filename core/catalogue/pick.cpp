@@ -52,6 +52,34 @@ Status checkExtras(const Catalogue &catalogue, const std::vector<std::string> &s
     return done();
 }
 
+std::string_view repeatOf(OpeningKind kind)
+{
+    switch (kind) {
+    case OpeningKind::Door:
+        return "door";
+    case OpeningKind::Window:
+        return "window";
+    case OpeningKind::Hatch:
+        return "hatch";
+    case OpeningKind::Vent:
+    case OpeningKind::Rooflight:
+        return "vent";
+    }
+    return "none";
+}
+
+// A point that is walked twice comes first, before the house is warmed and aired, and once more last.
+void addTwice(const Catalogue &catalogue, const Rig &rig, const std::string &slug,
+              std::vector<TapeLine> &tape)
+{
+    const Point *point = slug.empty() ? nullptr : catalogue.find(slug);
+    if (point == nullptr || !applies(*point, rig))
+        return;
+    std::erase_if(tape, [&](const TapeLine &line) { return line.points == std::vector{slug}; });
+    tape.insert(tape.begin(), {slug, {slug}});
+    tape.push_back({againSlug(slug), {againSlug(slug)}});
+}
+
 void sortByStand(const Catalogue &catalogue, const std::vector<std::string> &route,
                  std::vector<TapeLine> &tape)
 {
@@ -62,7 +90,7 @@ void sortByStand(const Catalogue &catalogue, const std::vector<std::string> &rou
 
 } // namespace
 
-bool applies(const Point &point, const Rig &rig)
+bool isOnRig(const Point &point, const Rig &rig)
 {
     const Applies &a = point.applies;
     if (!a.kinds.empty() && !contains(a.kinds, slug(rig.kind)))
@@ -73,6 +101,18 @@ bool applies(const Point &point, const Rig &rig)
     const auto has = [&](const std::string &fitting) { return fitted.count(fitting) > 0; };
     return std::all_of(a.needs.begin(), a.needs.end(), has) &&
            std::none_of(a.without.begin(), a.without.end(), has);
+}
+
+bool applies(const Point &point, const Rig &rig) { return !point.hidden && isOnRig(point, rig); }
+
+std::vector<const Point *> hiddenInSight(const Catalogue &catalogue, const Rig &rig)
+{
+    std::vector<const Point *> hidden;
+    for (const Point &point : catalogue.points()) {
+        if (point.hidden && point.isRoadOrFire() && isOnRig(point, rig))
+            hidden.push_back(&point);
+    }
+    return hidden;
 }
 
 std::vector<std::string> pointsFor(const Catalogue &catalogue, const Rig &rig)
@@ -125,6 +165,7 @@ Result<std::vector<TapeLine>> tapeFor(const Catalogue &catalogue, const Rig &rig
     sortByStand(catalogue, catalogue.route(kind->route), added);
     const bool keepsLast = !tape.empty() && tape.back().slug == "pull-away-lap";
     tape.insert(keepsLast ? tape.end() - 1 : tape.end(), added.begin(), added.end());
+    addTwice(catalogue, rig, kind->twice, tape);
     return tape;
 }
 
@@ -133,11 +174,9 @@ std::vector<std::string> placesOf(const Point &point, const Rig &rig)
     if (point.repeat == "wheel")
         return wheelNames(rig);
     std::vector<std::string> names;
-    for (const Opening &o : rig.openings) {
-        const bool isDoor = o.kind == OpeningKind::Door || o.kind == OpeningKind::Hatch;
-        const bool isVent = o.kind == OpeningKind::Vent || o.kind == OpeningKind::Rooflight;
-        if ((point.repeat == "door" && isDoor) || (point.repeat == "vent" && isVent))
-            names.push_back(o.name);
+    for (const Opening &opening : rig.openings) {
+        if (repeatOf(opening.kind) == point.repeat)
+            names.push_back(opening.name);
     }
     return names;
 }

@@ -11,7 +11,14 @@
 
 namespace snugwalk {
 
+/// True when the rig has what the point looks at, hidden or not.
+[[nodiscard]] bool isOnRig(const Point &point, const Rig &rig);
+/// `isOnRig` and not hidden by the owner: what walks and the due list ask for.
 [[nodiscard]] bool applies(const Point &point, const Rig &rig);
+
+/// Points hidden by the owner that stay in sight all the same: on the rig, and of the road, of fire
+/// or on the hold list. Every state, list and report names them. Catalogue order.
+[[nodiscard]] std::vector<const Point *> hiddenInSight(const Catalogue &catalogue, const Rig &rig);
 
 /// Slugs of the points the rig has, in catalogue order.
 [[nodiscard]] std::vector<std::string> pointsFor(const Catalogue &catalogue, const Rig &rig);
@@ -28,7 +35,8 @@ namespace snugwalk {
 /// The stand of a line: that of its first point.
 [[nodiscard]] std::string standOf(const Catalogue &catalogue, const TapeLine &line);
 
-/// Named places that a repeated point stands for: wheels, doors, vents; empty for none.
+/// Named places that a repeated point stands for: each wheel, door, window, baggage door (hatch) or
+/// roof opening (vent: vents and rooflights); empty for none.
 [[nodiscard]] std::vector<std::string> placesOf(const Point &point, const Rig &rig);
 
 } // namespace snugwalk

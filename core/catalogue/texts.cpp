@@ -3,6 +3,7 @@
 #include "catalogue/texts.hpp"
 
 #include "base/text.hpp"
+#include "catalogue/own.hpp"
 
 namespace snugwalk {
 
@@ -11,6 +12,13 @@ namespace {
 Error unreadable(const std::string &where)
 {
     return {Errc::Corrupt, "the catalogue's texts cannot be read", where, "install the program again"};
+}
+
+// "moisture-map" of "moisture-map-again"; any other slug as it is.
+std::string_view firstLook(std::string_view slug)
+{
+    constexpr std::string_view again = "-again";
+    return slug.ends_with(again) ? slug.substr(0, slug.size() - again.size()) : slug;
 }
 
 } // namespace
@@ -41,14 +49,39 @@ std::string Texts::at(std::string_view group, std::string_view slug, std::string
     return text.value_or(std::string(slug));
 }
 
+Texts Texts::withOwn(const OwnChoices &choices) const
+{
+    Texts texts = *this;
+    Value &points = texts.m_root.member("points");
+    for (const OwnPoint &own : choices.added) {
+        Value::Map grades;
+        for (int grade = 1; grade <= 5; ++grade)
+            grades[std::to_string(grade)] = word("own", "grade_" + std::to_string(grade));
+        points.member(own.slug) = Value::Map{{"title", own.title},
+                                             {"look", own.look.empty() ? word("own", "look") : own.look},
+                                             {"pass", own.pass.empty() ? word("own", "pass") : own.pass},
+                                             {"grades", grades}};
+        for (const OwnReading &reading : own.readings)
+            texts.m_root.member("readings").member(reading.spec.slug) = reading.title;
+    }
+    return texts;
+}
+
 PointText Texts::point(std::string_view slug) const
 {
+    const std::string_view first = firstLook(slug);
+    if (first != slug && !knows(slug) && knows(first)) {
+        PointText text = point(first);
+        text.title = phrase("point_again", {text.title});
+        return text;
+    }
     return {at("points", slug, "title"), at("points", slug, "look"), at("points", slug, "pass")};
 }
 
 std::string Texts::grade(std::string_view point, int grade) const
 {
-    const auto text = m_root["points"][point]["grades"][std::to_string(grade)].asString();
+    const std::string_view slug = knows(point) ? point : firstLook(point);
+    const auto text = m_root["points"][slug]["grades"][std::to_string(grade)].asString();
     return text.value_or(std::to_string(grade));
 }
 

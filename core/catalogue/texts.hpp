@@ -17,6 +17,8 @@ struct PointText {
     std::string pass; ///< when it passes
 };
 
+struct OwnChoices;
+
 /// Looks words up by slug; an unknown slug reads as the slug itself, so that nothing is ever blank.
 class Texts {
 public:
@@ -25,6 +27,10 @@ public:
     [[nodiscard]] static Result<Texts> load(std::string_view words,
                                             const std::vector<std::string_view> &pointWords);
 
+    /// With the words of the owner's own points, as typed, in every language.
+    [[nodiscard]] Texts withOwn(const OwnChoices &choices) const;
+
+    /// The second look of a walk ("…-again") says so in its title.
     [[nodiscard]] PointText point(std::string_view slug) const;
     /// `grade` 1 to 5.
     [[nodiscard]] std::string grade(std::string_view point, int grade) const;
@@ -44,6 +50,7 @@ public:
 
 private:
     [[nodiscard]] std::string at(std::string_view group, std::string_view slug, std::string_view part) const;
+    [[nodiscard]] bool knows(std::string_view point) const { return m_root["points"][point].isMap(); }
     Value m_root;
 };
 

@@ -98,7 +98,7 @@ void addPointHolds(const Catalogue &catalogue, const RigHistory &history, LocalT
 {
     const auto clocks = clocksOf(history, now);
     for (const Point &point : catalogue.points()) {
-        if (!applies(point, history.rig))
+        if (!isOnRig(point, history.rig)) // a hidden point holds like any other
             continue;
         for (HoldHit &hit : holdsByReading(point, history, now))
             addHold(state, std::move(hit), false);
@@ -145,6 +145,8 @@ RigState stateOf(const Catalogue &catalogue, const RigHistory &history, const st
     countFindings(state);
     addPointHolds(catalogue, history, now, state);
     addLastWalk(history, now, state);
+    for (const Point *point : hiddenInSight(catalogue, history.rig))
+        state.hidden.push_back({point->slug, *point->hidden});
     for (const DueBand &band : bands) {
         state.pastDue += band.pastDue;
         state.dueNow += band.dueNow;

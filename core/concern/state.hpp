@@ -35,6 +35,12 @@ struct CouldNotLook {
     bool holds = false;
 };
 
+/// A point of the road, of fire or of the hold list that the owner hid: told wherever the state is.
+struct HiddenInSight {
+    std::string point;
+    HiddenBy by;
+};
+
 struct RigState {
     std::vector<OpenFinding> open; ///< hold first, then risk, then due date, then id
     std::vector<StateHold> holds;
@@ -51,6 +57,7 @@ struct RigState {
     int pastDue = 0;
     int dueNow = 0; ///< past due included
     int neverLooked = 0;
+    std::vector<HiddenInSight> hidden; ///< catalogue order
 };
 
 /// `bands` from `dueBands` for the same history and moment. Order of the history never matters.

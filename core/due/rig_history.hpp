@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "catalogue/own.hpp"
 #include "rig/rig.hpp"
 #include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
@@ -27,6 +28,7 @@ struct RigHistory {
     std::vector<Stay> stays;
     std::vector<Happening> happenings;
     std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
+    OwnChoices own; ///< points added, hidden and re-timed by the owner
 };
 
 } // namespace snugwalk

@@ -30,6 +30,11 @@ struct Doer {
                                      const std::string &kind, const std::vector<std::string> &extraSets,
                                      const std::vector<std::string> &extraPoints, const Doer &doer);
 
+/// The same with a tape laid out before, such as one that fits a time budget.
+[[nodiscard]] Result<Walk> startWalk(Logbook &book, const Rig &rig, const std::string &kind,
+                                     std::vector<TapeLine> tape, const std::optional<WalkBudget> &budget,
+                                     const Doer &doer);
+
 struct MarkReceipt {
     Id mark;                  ///< null when none was written
     std::vector<Id> findings; ///< opened or looked at again, as in the draft

@@ -52,9 +52,14 @@ Result<Walk> startWalk(Logbook &book, const Catalogue &catalogue, const Rig &rig
     auto tape = tapeFor(catalogue, rig, kind, extraSets, extraPoints);
     if (!tape)
         return tape.error();
-    Walk walk{
-        book.newId(),           rig.id, kind, doer.by, doer.at.value_or(book.now()), std::nullopt, doer.where,
-        std::move(tape).value()};
+    return startWalk(book, rig, kind, std::move(tape).value(), std::nullopt, doer);
+}
+
+Result<Walk> startWalk(Logbook &book, const Rig &rig, const std::string &kind, std::vector<TapeLine> tape,
+                       const std::optional<WalkBudget> &budget, const Doer &doer)
+{
+    const Walk walk{book.newId(), rig.id,          kind,  doer.by, doer.at.value_or(book.now()), std::nullopt,
+                    doer.where,   std::move(tape), budget};
     // Outside the walk's scope: undo takes marks back, it never unmakes the walk they stand on.
     Act act = actOn(walk, doer);
     act.scope = Id{};

@@ -35,6 +35,9 @@ constexpr std::array shapes = {
     Shape{"happening", "", "kind", "at"},
     Shape{"drawing", "photo", "", "at"},
     Shape{"stock", "", "item", "at"},
+    Shape{"own_point", "", "point", "at"},
+    Shape{"hidden_point", "", "point", "at"},
+    Shape{"own_interval", "", "point", "at"},
 };
 
 Shape shapeOf(std::string_view type)

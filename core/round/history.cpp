@@ -2,6 +2,7 @@
 // Gathering by queries, nothing computed.
 #include "round/history.hpp"
 
+#include "logbook/own_points.hpp"
 #include "logbook/query.hpp"
 
 namespace snugwalk {
@@ -39,6 +40,7 @@ Result<RigHistory> loadHistory(Logbook &book, const Id &rig)
     take(staysOf(book, rig), history.stays, error);
     take(happeningsOf(book, rig), history.happenings, error);
     take(rigVersions(book, rig), history.rigs, error);
+    take(ownChoicesOf(book, rig), history.own, error);
     if (error)
         return *error;
     return history;

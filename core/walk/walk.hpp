@@ -32,6 +32,13 @@ struct Reading {
     friend bool operator==(const Reading &, const Reading &) = default;
 };
 
+/// What a walk with a time limit was asked to fit into, and what it does not look at therefore.
+struct WalkBudget {
+    double minutes = 0.0;
+    std::vector<std::string> leftOut; ///< points; those of the hold list first, then by expected harm
+    friend bool operator==(const WalkBudget &, const WalkBudget &) = default;
+};
+
 /// One round of the rig. The tape is kept with it, so that a later catalogue never changes a walk.
 struct Walk {
     Id id;
@@ -42,10 +49,12 @@ struct Walk {
     std::optional<LocalTime> finished;
     std::optional<GeoPoint> where;
     std::vector<TapeLine> tape;
+    std::optional<WalkBudget> budget = std::nullopt;
     friend bool operator==(const Walk &a, const Walk &b)
     {
         return a.id == b.id && a.rig == b.rig && a.kind == b.kind && a.by == b.by && a.started == b.started &&
-               a.finished == b.finished && a.where == b.where && a.tape.size() == b.tape.size();
+               a.finished == b.finished && a.where == b.where && a.tape.size() == b.tape.size() &&
+               a.budget == b.budget;
     }
 };
 

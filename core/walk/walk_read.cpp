@@ -72,6 +72,8 @@ Walk walkFromValue(const Value &v)
     walk.where = geoFromValue(v["where"]);
     for (const Value &line : v["tape"].list())
         walk.tape.push_back({text(line["line"]), strings(line["points"])});
+    if (const auto minutes = v["budget"]["minutes"].asDouble())
+        walk.budget = WalkBudget{*minutes, strings(v["budget"]["left_out"])};
     return walk;
 }
 

@@ -10,6 +10,7 @@ namespace snugwalk {
 // Ids of the thing itself are not in its value (the logbook keys by id); ids of others are, as 32
 // hexadecimal digits. Reading is lenient: unknown members are ignored, missing ones default.
 [[nodiscard]] Value toValue(const Walk &walk);
+[[nodiscard]] Value toValue(const WalkBudget &budget);
 [[nodiscard]] Value toValue(const Mark &mark);
 [[nodiscard]] Value toValue(const Reading &reading);
 [[nodiscard]] Value toValue(const Extent &extent);

@@ -64,6 +64,11 @@ Value toValue(const Stock &stock)
                       {"by", stock.by}};
 }
 
+Value toValue(const WalkBudget &budget)
+{
+    return Value::Map{{"minutes", budget.minutes}, {"left_out", stringsValue(budget.leftOut)}};
+}
+
 Value toValue(const Walk &walk)
 {
     Value::List tape;
@@ -75,7 +80,8 @@ Value toValue(const Walk &walk)
                       {"started", formatLocal(walk.started)},
                       {"finished", timeValue(walk.finished)},
                       {"where", placeOrNull(walk.where)},
-                      {"tape", tape}};
+                      {"tape", tape},
+                      {"budget", walk.budget ? toValue(*walk.budget) : Value()}};
 }
 
 Value toValue(const Mark &mark)

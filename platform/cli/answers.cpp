@@ -2,7 +2,6 @@
 // Parts of answers that several commands give.
 #include "cli/answers.hpp"
 
-#include "data/embedded.hpp"
 #include "round/history.hpp"
 #include "walk/walk_value.hpp"
 #include "words/finding_words.hpp"
@@ -19,7 +18,7 @@ Result<Standing> standing(Session &session)
     Result<RigHistory> history = loadHistory(**session.book(), rig->id);
     if (!history)
         return history.error();
-    return standingOf(productCatalogue(), std::move(history).value(), *now);
+    return standingOf(session.catalogue(), std::move(history).value(), *now);
 }
 
 Value countsValue(const Counts &c)
@@ -30,6 +29,20 @@ Value countsValue(const Counts &c)
                       {"not_fitted", c.notFitted},
                       {"could_not_look", c.couldNotLook},
                       {"not_looked", c.notLooked}};
+}
+
+Value walkJson(const Walk &walk, const std::vector<Mark> &marks)
+{
+    Value value = toValue(walk);
+    value.member("id") = walk.id.text();
+    value.member("counts") = countsValue(countMarks(walk, marks));
+    Value::List list;
+    for (const Mark &mark : marks)
+        list.push_back(toValue(mark));
+    value.member("marks") = list;
+    const auto next = nextLine(walk, marks);
+    value.member("next_line") = next ? Value(walk.tape[*next].slug) : Value();
+    return value;
 }
 
 Value reasonJson(const Reason &reason)

@@ -13,6 +13,8 @@ namespace snugwalk::cli {
 [[nodiscard]] Result<Standing> standing(Session &session);
 
 [[nodiscard]] Value countsValue(const Counts &counts);
+/// The walk with its counts, marks and the line to go on at.
+[[nodiscard]] Value walkJson(const Walk &walk, const std::vector<Mark> &marks);
 [[nodiscard]] Value reasonJson(const Reason &reason);
 [[nodiscard]] Value findingJson(const FindingHistory &history);
 /// "3f2a90bc  open      Belly pan sheet: loose, …".

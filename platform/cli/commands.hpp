@@ -15,7 +15,11 @@ public:
     void add(CLI::App &sub, const std::string &examples, Command command)
     {
         sub.footer("Examples:\n" + examples);
-        sub.callback([this, command = std::move(command)] { m_chosen = command; });
+        // of a command with subcommands, the callback comes after theirs
+        sub.callback([this, &sub, command = std::move(command)] {
+            if (sub.get_subcommands().empty())
+                m_chosen = command;
+        });
     }
     [[nodiscard]] const Command &chosen() const { return m_chosen; }
 
@@ -25,8 +29,10 @@ private:
 
 void addRigCommands(CLI::App &app, Registry &registry);
 void addPointCommands(CLI::App &app, Registry &registry);
+void addOwnCommands(CLI::App &points, Registry &registry);
 void addWalkCommands(CLI::App &app, Registry &registry);
 void addMarkCommands(CLI::App &walk, Registry &registry);
+void addStartCommand(CLI::App &walk, Registry &registry);
 void addFindingCommands(CLI::App &app, Registry &registry);
 void addMendCommands(CLI::App &app, Registry &registry);
 void addTripCommands(CLI::App &app, Registry &registry);

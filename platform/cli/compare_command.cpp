@@ -141,7 +141,7 @@ Result<Answer> compare(Session &session, const CompareOptions &o)
     if (!pair)
         return pair.error();
     SNUG_TRY(checkOwn(*history, *pair));
-    const Comparison c = compareWalks(productCatalogue(), *history, pair->then, pair->now);
+    const Comparison c = compareWalks(session.catalogue(), *history, pair->then, pair->now);
     const Words words{*history, session.texts(), session.units()};
     return Answer{comparisonJson(c, pair->by),
                   pairWords(c, pair->by, words) + comparisonWords(c, words, o.detail)};

@@ -4,7 +4,6 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "data/embedded.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
 #include "rig/names.hpp"
@@ -234,7 +233,7 @@ Result<Answer> mark(Session &session, const MarkOptions &o)
                          "mark one of: " + join(line->points, ", ")};
         return wholeLine(session, *walk, *line, *draft, *doer);
     }
-    const Result<MarkReceipt> receipt = markPoint(book, productCatalogue(), *rig, *walk, *draft, *doer);
+    const Result<MarkReceipt> receipt = markPoint(book, session.catalogue(), *rig, *walk, *draft, *doer);
     if (!receipt)
         return receipt.error();
     const auto photos = importAll(session, o, *rig, *receipt, *doer);

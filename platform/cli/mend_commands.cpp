@@ -32,7 +32,7 @@ Result<Answer> mend(Session &session, const MendOptions &o)
         mend.findings.push_back(*id);
     }
     for (const std::string &point : mend.points) {
-        if (productCatalogue().find(point) == nullptr)
+        if (session.catalogue().find(point) == nullptr)
             return Error{Errc::NotFound, "no such point", point, "see `snugwalk points`"};
     }
     for (const std::string &typed : o.parts) {
@@ -56,10 +56,10 @@ Result<Answer> mend(Session &session, const MendOptions &o)
 
 Result<Answer> event(Session &session, const std::string &kind, const std::string &note)
 {
-    const auto known = productCatalogue().events().find(kind);
-    if (known == productCatalogue().events().end())
-        return Error{Errc::NotFound, "no such event", kind, "see `snugwalk event --help`"};
     const Result<Rig> rig = session.rig();
+    const auto known = session.catalogue().events().find(kind);
+    if (known == session.catalogue().events().end())
+        return Error{Errc::NotFound, "no such event", kind, "see `snugwalk event --help`"};
     const Result<Doer> doer = session.doer();
     const Result<LocalTime> now = session.now();
     if (!rig || !doer || !now)

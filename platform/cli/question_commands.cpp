@@ -2,6 +2,7 @@
 // state and due: how the rig stands, and what comes next.
 #include "base/text.hpp"
 #include "cli/answers.hpp"
+#include "cli/budget_answers.hpp"
 #include "cli/commands.hpp"
 #include "words/reason_words.hpp"
 #include "words/words.hpp"
@@ -92,6 +93,9 @@ Value stateJson(const Standing &standing)
     Value::List unseen;
     for (const CouldNotLook &c : s.couldNotLook)
         unseen.push_back(Value::Map{{"point", c.point}, {"reason", c.reason}, {"holds", c.holds}});
+    Value::List hidden;
+    for (const HiddenInSight &h : s.hidden)
+        hidden.push_back(Value::Map{{"point", h.point}, {"by", h.by.by}, {"date", formatDate(h.by.date)}});
     return Value::Map{{"open", open},
                       {"holds", holds},
                       {"hold", s.hold},
@@ -104,7 +108,8 @@ Value stateJson(const Standing &standing)
                       {"could_not_look", unseen},
                       {"past_due", s.pastDue},
                       {"due_now", s.dueNow},
-                      {"never_looked", s.neverLooked}};
+                      {"never_looked", s.neverLooked},
+                      {"hidden", hidden}};
 }
 
 Result<Answer> state(Session &session)
@@ -119,6 +124,7 @@ Result<Answer> state(Session &session)
             text += padded(callWords(open.concern, session.texts()), 16) +
                     findingLine(session, now->history.rig, *h);
     }
+    text += hiddenWords(session.catalogue(), now->history.rig, session.texts());
     for (const StateHold &hold : now->state.holds)
         text += "hold: " + session.texts().point(hold.hit.point).title + ": " +
                 session.texts().word("holds", hold.hit.rule) + "\n";

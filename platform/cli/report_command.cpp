@@ -2,7 +2,6 @@
 // report: one HTML page with drawing and photos, to read, print or send.
 #include "cli/answers.hpp"
 #include "cli/commands.hpp"
-#include "data/embedded.hpp"
 #include "html/report_html.hpp"
 #include "logbook/files.hpp"
 #include "logbook/photo_store.hpp"
@@ -21,7 +20,7 @@ Result<Answer> report(Session &session, const std::string &file)
         const Result<std::string> bytes = hash ? store.thumbnail(*hash) : Result<std::string>(Error{});
         return bytes ? std::optional(*bytes) : std::nullopt;
     };
-    const Report made = makeReport(productCatalogue(), std::move(now).value());
+    const Report made = makeReport(session.catalogue(), std::move(now).value());
     const std::string page =
         html::reportPage(made, session.texts(), thumbnail, {session.units(), session.globals().language});
     SNUG_TRY(replaceFile(file, page));

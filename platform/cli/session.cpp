@@ -6,6 +6,7 @@
 #include "data/embedded.hpp"
 #include "device/device.hpp"
 #include "image/plain_codec.hpp"
+#include "logbook/own_points.hpp"
 #include "logbook/query.hpp"
 
 namespace snugwalk::cli {
@@ -28,11 +29,35 @@ Result<Logbook *> Session::book(bool create)
 
 Result<Rig> Session::rig()
 {
+    Result<Rig> found = findRig();
+    if (found)
+        SNUG_TRY(takeOwn(found->id));
+    return found;
+}
+
+Status Session::takeOwn(const Id &rig)
+{
+    const Result<OwnChoices> own = ownChoicesOf(*m_book, rig);
+    if (!own)
+        return own.error();
+    m_catalogue.reset();
+    if (own->isEmpty())
+        return done();
+    m_catalogue = productCatalogue().withOwn(*own);
+    (void)texts(); // those of the language, which the owner's join in place
+    *m_texts = m_texts->withOwn(*own);
+    return done();
+}
+
+const Catalogue &Session::catalogue() const { return m_catalogue ? *m_catalogue : productCatalogue(); }
+
+Result<Rig> Session::findRig()
+{
     const auto opened = book();
     if (!opened)
         return opened.error();
     if (!m_globals.rig.empty())
-        return findRig(**opened, m_globals.rig);
+        return snugwalk::findRig(**opened, m_globals.rig);
     const auto rigs = allRigs(**opened);
     if (!rigs)
         return rigs.error();

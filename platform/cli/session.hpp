@@ -4,6 +4,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -42,8 +43,12 @@ public:
 
     /// The logbook, opened on first use. With `create`, made when missing.
     [[nodiscard]] Result<Logbook *> book(bool create = false);
-    /// The rig named by --rig, or the only one.
+    /// The rig named by --rig, or the only one. From then on `catalogue` and `texts` are its own.
     [[nodiscard]] Result<Rig> rig();
+    /// The catalogue with the owner's own points, hidden ones and intervals; the product's before `rig`.
+    [[nodiscard]] const Catalogue &catalogue() const;
+    /// The same for a rig known by its id, such as that of a walk named by its id.
+    [[nodiscard]] Status takeOwn(const Id &rig);
     /// The rig's unfinished walk; `NotFound` tells to start one.
     [[nodiscard]] Result<Walk> openWalk();
     /// Who, when and where, from the options.
@@ -57,11 +62,13 @@ public:
     [[nodiscard]] const Globals &globals() const { return m_globals; }
 
 private:
+    [[nodiscard]] Result<Rig> findRig();
     const Globals &m_globals;
     SystemClock m_clock;
     RandomIds m_ids;
     std::unique_ptr<Logbook> m_book;
     std::unique_ptr<Texts> m_texts;
+    std::optional<Catalogue> m_catalogue; ///< only where the owner changed something
 };
 
 using Command = std::function<Result<Answer>(Session &)>;

@@ -1,34 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-// walk start, undo, finish, show, list; marking is in mark_commands.cpp.
+// walk undo, finish, show, list; start and mark have files of their own.
+#include "base/text.hpp"
 #include "cli/answers.hpp"
 #include "cli/commands.hpp"
-#include "data/embedded.hpp"
 #include "logbook/query.hpp"
 #include "walk/walk_value.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk::cli {
 namespace {
-
-struct StartOptions {
-    std::string kind = "full_round";
-    std::vector<std::string> firstOf;
-    std::vector<std::string> after;
-};
-
-Value walkJson(const Walk &walk, const std::vector<Mark> &marks)
-{
-    Value value = toValue(walk);
-    value.member("id") = walk.id.text();
-    value.member("counts") = countsValue(countMarks(walk, marks));
-    Value::List list;
-    for (const Mark &mark : marks)
-        list.push_back(toValue(mark));
-    value.member("marks") = list;
-    const auto next = nextLine(walk, marks);
-    value.member("next_line") = next ? Value(walk.tape[*next].slug) : Value();
-    return value;
-}
 
 std::string markWords(const Mark &mark, const Texts &texts, UnitSystem units)
 {
@@ -40,15 +20,28 @@ std::string markWords(const Mark &mark, const Texts &texts, UnitSystem units)
     return mark.note.empty() ? out : out + "; " + mark.note;
 }
 
-std::string tapeWords(const Walk &walk, const std::vector<Mark> &marks, const Texts &texts, UnitSystem units)
+// What a time budget left out is told at the start and with every look at the walk.
+std::string leftOutWords(const Walk &walk, const Texts &texts)
 {
+    if (!walk.budget || walk.budget->leftOut.empty())
+        return {};
+    std::string out = texts.phrase("budget_left_out", {fixed(walk.budget->minutes, 0)}) + "\n";
+    for (const std::string &point : walk.budget->leftOut)
+        out += "  " + padded(point, 28) + texts.point(point).title + "\n";
+    return out;
+}
+
+std::string tapeWords(Session &session, const Walk &walk, const std::vector<Mark> &marks)
+{
+    const Texts &texts = session.texts();
+    const UnitSystem units = session.units();
     std::string out = texts.kindName(walk.kind) + " " + walk.id.shortText() + ", begun " +
                       formatLocalShort(walk.started) + (walk.by.empty() ? "" : " by " + walk.by) +
                       (walk.finished ? ", finished " + formatLocalShort(*walk.finished) : ", not finished") +
                       "\n";
     std::string stand;
     for (const TapeLine &line : walk.tape) {
-        const std::string here = standOf(productCatalogue(), line);
+        const std::string here = standOf(session.catalogue(), line);
         if (here != stand)
             out += texts.standName(here) + "\n";
         stand = here;
@@ -60,7 +53,7 @@ std::string tapeWords(const Walk &walk, const std::vector<Mark> &marks, const Te
                 "\n";
         }
     }
-    return out + countWords(countMarks(walk, marks), texts) + "\n";
+    return out + countWords(countMarks(walk, marks), texts) + "\n" + leftOutWords(walk, texts);
 }
 
 Result<Answer> show(Session &session, const std::string &typed)
@@ -77,10 +70,11 @@ Result<Answer> show(Session &session, const std::string &typed)
     }
     if (!walk)
         return walk.error();
+    SNUG_TRY(session.takeOwn(walk->rig));
     const auto marks = marksOf(**book, walk->id);
     if (!marks)
         return marks.error();
-    return Answer{walkJson(*walk, *marks), tapeWords(*walk, *marks, session.texts(), session.units())};
+    return Answer{walkJson(*walk, *marks), tapeWords(session, *walk, *marks)};
 }
 
 Result<Answer> list(Session &session)
@@ -107,31 +101,6 @@ Result<Answer> list(Session &session)
                 countWords(countMarks(walk, *marks), session.texts()) + "\n";
     }
     return Answer{Value::Map{{"walks", json}}, walks->empty() ? "no walk yet\n" : text};
-}
-
-Result<Answer> start(Session &session, const StartOptions &options)
-{
-    const Result<Rig> rig = session.rig();
-    const Result<Doer> doer = session.doer();
-    if (!rig || !doer)
-        return rig ? doer.error() : rig.error();
-    std::vector<std::string> sets;
-    for (const std::string &occasion : options.firstOf)
-        sets.push_back("first_of_" + occasion);
-    std::vector<std::string> points;
-    for (const std::string &event : options.after) {
-        const auto found = productCatalogue().events().find(event);
-        if (found == productCatalogue().events().end())
-            return Error{Errc::NotFound, "no such event", event, "see `snugwalk event --help`"};
-        points.insert(points.end(), found->second.begin(), found->second.end());
-    }
-    Logbook &book = **session.book();
-    const Result<Walk> walk = startWalk(book, productCatalogue(), *rig, options.kind, sets, points, *doer);
-    if (!walk)
-        return walk.error();
-    return Answer{walkJson(*walk, {}), session.texts().kindName(walk->kind) + " " + walk->id.shortText() +
-                                           " begun: " + std::to_string(walk->tape.size()) +
-                                           (walk->tape.size() == 1 ? " line" : " lines") + "\n"};
 }
 
 Result<Answer> undo(Session &session)
@@ -163,18 +132,8 @@ void addWalkCommands(CLI::App &app, Registry &registry)
 {
     CLI::App *walk = app.add_subcommand("walk", "a walk round the rig");
     walk->require_subcommand(1);
-    auto options = std::make_shared<StartOptions>();
     auto id = std::make_shared<std::string>();
-    CLI::App *starting = walk->add_subcommand("start", "begin a walk");
-    starting->add_option("kind", options->kind, "full_round, before_road, at_stop … (default: full_round)");
-    starting
-        ->add_option("--first-of", options->firstOf, "first move of a day or trip: adds what that asks for")
-        ->check(CLI::IsMember({"day", "trip"}));
-    starting->add_option("--after", options->after, "add the points that an event makes due, such as hail");
-    registry.add(
-        *starting,
-        "  snugwalk walk start full_round --by \"M. Rata\"\n  snugwalk walk start before_road --first-of day",
-        [options](Session &s) { return start(s, *options); });
+    addStartCommand(*walk, registry);
     addMarkCommands(*walk, registry);
     registry.add(*walk->add_subcommand("undo", "take the last act of the walk back"), "  snugwalk walk undo",
                  [](Session &s) { return undo(s); });
