@@ -60,7 +60,7 @@ struct Point {
     Interval interval;
     std::vector<std::string> drivers;
     Applies applies;
-    std::string repeat; ///< none, wheel, lamp, door, vent, window, hatch
+    std::string repeat; ///< none, wheel, lamp, door, vent, window, hatch, lock
     std::vector<ReadingSpec> readings;
     std::vector<std::string> defects;
     int photos = 0;

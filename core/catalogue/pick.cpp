@@ -175,7 +175,8 @@ std::vector<std::string> placesOf(const Point &point, const Rig &rig)
         return wheelNames(rig);
     std::vector<std::string> names;
     for (const Opening &opening : rig.openings) {
-        if (repeatOf(opening.kind) == point.repeat)
+        const std::string_view each = repeatOf(opening.kind);
+        if (each == point.repeat || (point.repeat == "lock" && (each == "door" || each == "hatch")))
             names.push_back(opening.name);
     }
     return names;

@@ -35,8 +35,8 @@ namespace snugwalk {
 /// The stand of a line: that of its first point.
 [[nodiscard]] std::string standOf(const Catalogue &catalogue, const TapeLine &line);
 
-/// Named places that a repeated point stands for: each wheel, door, window, baggage door (hatch) or
-/// roof opening (vent: vents and rooflights); empty for none.
+/// Named places that a repeated point stands for: each wheel, door, window, baggage door (hatch),
+/// either of the two (lock) or roof opening (vent: vents and rooflights); empty for none.
 [[nodiscard]] std::vector<std::string> placesOf(const Point &point, const Rig &rig);
 
 } // namespace snugwalk

@@ -3,6 +3,7 @@
 #include "rig/rig.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace snugwalk {
 
@@ -100,6 +101,43 @@ bool isKnownFitting(std::string_view slug)
     return std::binary_search(all.begin(), all.end(), slug);
 }
 
+namespace {
+
+void addByOpenings(const Rig &rig, std::set<std::string> &all)
+{
+    for (const Opening &opening : rig.openings) {
+        if (opening.kind == OpeningKind::Rooflight)
+            all.insert("rooflights");
+        if (opening.kind == OpeningKind::Hatch)
+            all.insert("baggage_doors");
+    }
+}
+
+// What cannot be there without another: a hub of fire without its vent, a hot tap without water.
+void addImplied(std::set<std::string> &all)
+{
+    struct Implied {
+        const char *from;
+        const char *to;
+    };
+    static constexpr std::array implied = {Implied{"heating_on_move", "lp_gas"},
+                                           Implied{"absorption_fridge", "hot_vents"},
+                                           Implied{"lp_gas", "hot_vents"},
+                                           Implied{"water_heater", "hot_vents"},
+                                           Implied{"fuel_heater", "hot_vents"},
+                                           Implied{"water_heater", "fresh_water"},
+                                           Implied{"loose_tanks", "fresh_water"},
+                                           Implied{"cassette_toilet", "toilet"},
+                                           Implied{"lithium_battery", "house_battery"},
+                                           Implied{"engine", "hydraulic_brakes"}};
+    for (const Implied &rule : implied) { // in an order in which no rule comes before what it follows from
+        if (all.count(rule.from) > 0)
+            all.insert(rule.to);
+    }
+}
+
+} // namespace
+
 std::set<std::string> allFittings(const Rig &rig)
 {
     std::set<std::string> all = rig.fittings;
@@ -123,9 +161,8 @@ std::set<std::string> allFittings(const Rig &rig)
         all.insert("moulded_or_metal_roof");
     if (isTowed(rig.kind))
         all.insert(rig.bearings == BearingKind::Sealed ? "sealed_bearings" : "adjustable_bearings");
-    if (std::any_of(rig.openings.begin(), rig.openings.end(),
-                    [](const Opening &o) { return o.kind == OpeningKind::Rooflight; }))
-        all.insert("rooflights");
+    addByOpenings(rig, all);
+    addImplied(all);
     return all;
 }
 

@@ -115,7 +115,9 @@ struct Problem {
 /// Wheels in walking order: "wheel 1L", "wheel 1R", "wheel 2L" … axle 1 is the foremost.
 [[nodiscard]] std::vector<std::string> wheelNames(const Rig &rig);
 
-/// Fittings that follow from other fields (two axles, a wide body, the hitch, the roof).
+/// The rig's fittings with those that follow: from other fields (two axles, a wide body, the hitch, the
+/// roof, openings) and from each other (a heater has its vent, a cassette is a toilet, an engine's base has
+/// hydraulic brakes).
 [[nodiscard]] std::set<std::string> allFittings(const Rig &rig);
 [[nodiscard]] bool isKnownFitting(std::string_view slug);
 [[nodiscard]] const std::vector<std::string> &knownFittings();

@@ -10,6 +10,7 @@
 #include "logbook/query.hpp"
 #include "rig/names.hpp"
 #include "rig/rig_value.hpp"
+#include "rig/usual_fittings.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk::cli {
@@ -125,13 +126,43 @@ Result<Answer> save(Session &session, const Value &value, const Id &id)
     return Answer{withId(*rig), rig->name + " " + saved->shortText() + " written\n"};
 }
 
+// Nobody said what is fitted: what such rigs usually have, so that no point stays unasked.
+Status addUsualFittings(Value &value)
+{
+    const Result<Rig> rig = rigFromValue(value);
+    if (!rig)
+        return rig.error();
+    const std::set<std::string> usual = usualFittings(rig->kind, rig->practice);
+    value.member("fittings") = Value::List(usual.begin(), usual.end());
+    return done();
+}
+
+Status addUsualHitch(Value &value)
+{
+    const Result<Rig> rig = rigFromValue(value);
+    if (!rig)
+        return rig.error();
+    value.member("hitch") = std::string(slug(usualHitch(rig->kind)));
+    return done();
+}
+
 Result<Answer> add(Session &session, const std::string &file, const std::vector<std::string> &settings)
 {
     Result<Value> value = readDescription(file);
     if (!value)
         return value.error();
     SNUG_TRY(applySettings(*value, settings));
-    return save(session, *value, Id{});
+    const bool said = value->map().count("fittings") > 0;
+    if (value->map().count("hitch") == 0)
+        SNUG_TRY(addUsualHitch(*value));
+    if (!said)
+        SNUG_TRY(addUsualFittings(*value));
+    Result<Answer> answer = save(session, *value, Id{});
+    if (answer && !said)
+        answer->text +=
+            "fittings: the usual ones of its kind; see `snugwalk rig show`, change them with `snugwalk rig "
+            "set fittings=…`\n";
+    return answer;
 }
 
 Result<Answer> set(Session &session, const std::vector<std::string> &settings)

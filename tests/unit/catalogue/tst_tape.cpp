@@ -154,4 +154,19 @@ TEST_CASE("places that a repeated point stands for")
     CHECK(placesOf(point, rig) == std::vector<std::string>{"door"});
     point.repeat = "vent";
     CHECK(placesOf(point, rig) == std::vector<std::string>{"vent 1"});
+    Rig more = rig;
+    more.openings.push_back(more.openings.front());
+    more.openings.back().name = "window 1";
+    more.openings.back().kind = OpeningKind::Window;
+    more.openings.push_back(more.openings.front());
+    more.openings.back().name = "locker 1";
+    more.openings.back().kind = OpeningKind::Hatch;
+    point.repeat = "window";
+    CHECK(placesOf(point, more) == std::vector<std::string>{"window 1"});
+    point.repeat = "hatch";
+    CHECK(placesOf(point, more) == std::vector<std::string>{"locker 1"});
+    point.repeat = "door";
+    CHECK(placesOf(point, more) == std::vector<std::string>{"door"});
+    point.repeat = "lock"; // locks and hinges are of doors and baggage doors alike
+    CHECK(placesOf(point, more) == std::vector<std::string>{"door", "locker 1"});
 }
