@@ -72,6 +72,9 @@ std::string stateSection(const PageContext &c)
         out += "<p>" + glyphSvg(Call::Hold) + " " +
                escape(c.texts.point(hold.hit.point).title + ": " + c.texts.word("holds", hold.hit.rule)) +
                "</p>\n";
+    for (const HiddenInSight &hidden : c.report.standing.state.hidden)
+        out += element("p", c.texts.point(hidden.point).title + ": " +
+                                c.texts.phrase("hidden_by", {hidden.by.by, formatDate(hidden.by.date)}));
     return out;
 }
 
