@@ -72,9 +72,8 @@ void BookModel::compare(const QString &thenId, const QString &nowId)
         return showComparison(std::nullopt);
     const PairedBy by = thenId.isEmpty() ? last.by : PairedBy::Named;
     // The job holds the snapshot: nobody changes it, and it lives as long as anyone looks at it.
-    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot, then, now,
-                      by](Logbook &) {
-        Compared compared = compareWithCalls(*catalogue, *snapshot->history, then, now);
+    const auto act = [snapshot = m_shown.snapshot, then, now, by](Logbook &) {
+        Compared compared = compareWithCalls(*snapshot->catalogue, *snapshot->history, then, now);
         compared.by = by;
         return Result<Compared>(std::move(compared));
     };

@@ -60,7 +60,7 @@ void DueModel::show(const Shown &shown)
     const CivilDate today = civilDate(shown.snapshot->now);
     std::vector<DueRow> rows;
     for (const DueBand &band : shown.snapshot->bands)
-        rows.push_back(rowOf(*shown.voice, *m_catalogue, band, today));
+        rows.push_back(rowOf(*shown.voice, shown.catalogue(*m_catalogue), band, today));
     m_rows.assign(std::move(rows));
     Q_EMIT m_rows.countChanged();
     Q_EMIT changed();

@@ -6,6 +6,7 @@
 
 #include "base/text.hpp"
 #include "rig/names.hpp"
+#include "rig/usual_fittings.hpp"
 
 namespace snugwalk {
 namespace {
@@ -74,6 +75,10 @@ void FormReader::choice(const char *key, Choice &out)
 
 void FormReader::readFittings()
 {
+    if (!m_map.contains(QStringLiteral("fittings"))) { // nobody was asked
+        form.rig.fittings = usualFittings(form.rig.kind, form.rig.practice);
+        return;
+    }
     for (const QString &fitting : m_map.value(QStringLiteral("fittings")).toStringList())
         form.rig.fittings.insert(fitting.toStdString());
 }
@@ -109,9 +114,7 @@ void FormReader::read()
     choice("kind", rig.kind);
     choice("practice", rig.practice);
     choice("roof_walk", rig.roofWalk);
-    rig.hitch = !isTowed(rig.kind)                ? HitchType::None
-                : rig.kind == RigKind::FifthWheel ? HitchType::FifthWheel
-                                                  : HitchType::Ball;
+    rig.hitch = usualHitch(rig.kind);
     choice("hitch", rig.hitch);
     length("length", rig.measures.length);
     length("width", rig.measures.width);

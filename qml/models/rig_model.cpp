@@ -119,7 +119,7 @@ void RigModel::show(const Shown &shown)
 {
     m_shown = shown;
     m_findings.show(shown);
-    m_kinds = walkKinds(shown, *m_desk->parts->catalogue);
+    m_kinds = walkKinds(shown, shown.catalogue(*m_desk->parts->catalogue));
     Q_EMIT changed();
     Q_EMIT barChanged();
 }

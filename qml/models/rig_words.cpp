@@ -6,7 +6,7 @@
 
 #include <QCoreApplication>
 
-#include "catalogue/pick.hpp"
+#include "round/tape.hpp"
 
 namespace snugwalk {
 namespace {
@@ -152,7 +152,7 @@ QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue)
         return list;
     const std::string suggested = suggestedKind(*shown.history());
     for (const WalkKind &kind : catalogue.kinds()) {
-        const auto tape = tapeFor(catalogue, shown.history()->rig, kind.slug, {}, {});
+        const auto tape = tapeForWalk(catalogue, *shown.history(), kind.slug, {}, {}, shown.snapshot->now);
         if (!tape)
             continue;
         list << QVariantMap{

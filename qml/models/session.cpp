@@ -96,7 +96,7 @@ void Session::takeAnswer(Result<std::shared_ptr<const Snapshot>> answer)
     m_reading = false;
     m_loaded = true;
     if (answer)
-        m_shown.snapshot = std::move(answer).value();
+        adopt(std::move(answer).value());
     else
         refuse(answer.error());
     showAll();

@@ -115,6 +115,7 @@ private:
     void refuse(const Error &error);
     void noteChange(bool atOnce);
     void takeAnswer(Result<std::shared_ptr<const Snapshot>> answer);
+    void adopt(std::shared_ptr<const Snapshot> snapshot);
     void speakAgain();
     void showAll();
     void keepPreferences();
@@ -122,6 +123,7 @@ private:
     const AppParts m_parts;
     Preferences m_preferences;
     Shown m_shown;
+    Texts m_words; ///< the product's in the person's language
     bool m_loaded = false;
     bool m_reading = false;
     bool m_readAgain = false;

@@ -30,7 +30,8 @@ void Session::speakAgain()
     auto voice = std::make_shared<Voice>(*m_shown.voice);
     Result<Texts> texts = m_parts.texts(m_preferences.language.toStdString());
     if (texts)
-        voice->texts = std::move(texts).value();
+        m_words = std::move(texts).value();
+    voice->texts = m_shown.history() == nullptr ? m_words : m_words.withOwn(m_shown.history()->own);
     voice->locale = localeFor(m_preferences.language, m_parts.still);
     voice->units = m_preferences.units;
     if (m_parts.speak)
@@ -40,6 +41,20 @@ void Session::speakAgain()
     showAll();
     Q_EMIT languageChanged();
     Q_EMIT snapshotChanged();
+}
+
+void Session::adopt(std::shared_ptr<const Snapshot> snapshot)
+{
+    const bool hadOwn = m_shown.history() != nullptr && !m_shown.history()->own.added.empty();
+    m_shown.snapshot = std::move(snapshot);
+    const bool hasOwn = m_shown.history() != nullptr && !m_shown.history()->own.added.empty();
+    if (!hadOwn && !hasOwn)
+        return;
+    // the owner's points speak with the catalogue's
+    auto voice = std::make_shared<Voice>(*m_shown.voice);
+    voice->texts = hasOwn ? m_words.withOwn(m_shown.history()->own) : m_words;
+    m_shown.voice = std::move(voice);
+    m_position->speak(m_shown.voice);
 }
 
 QString Session::units() const

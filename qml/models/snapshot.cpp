@@ -44,7 +44,8 @@ Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalo
     auto history = loadHistory(book, known ? chosen : snapshot->rigs.front().id);
     if (!history)
         return history.error();
-    Standing standing = standingOf(catalogue, std::move(history).value(), snapshot->now);
+    snapshot->catalogue = std::make_shared<const Catalogue>(catalogue.withOwn(history->own));
+    Standing standing = standingOf(*snapshot->catalogue, std::move(history).value(), snapshot->now);
     snapshot->bands = std::move(standing.bands);
     snapshot->state = std::move(standing.state);
     snapshot->history = std::move(standing.history);

@@ -14,8 +14,9 @@ namespace snugwalk {
 
 struct Snapshot {
     std::vector<Rig> rigs;
-    std::optional<RigHistory> history; ///< of the chosen rig; none without a rig
-    std::vector<DueBand> bands;        ///< as `dueBands` gives them
+    std::optional<RigHistory> history;          ///< of the chosen rig; none without a rig
+    std::shared_ptr<const Catalogue> catalogue; ///< the chosen rig's own; null without a rig
+    std::vector<DueBand> bands;                 ///< as `dueBands` gives them
     RigState state;
     LocalTime now;
 
@@ -24,6 +25,7 @@ struct Snapshot {
 };
 
 /// Reads and computes; the worker's work.
+/// \param catalogue the product's; the snapshot has it as the rig's owner chose
 /// \param chosen the rig to read; the first one when null or unknown.
 [[nodiscard]] Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
                                                                    const Id &chosen);
@@ -36,6 +38,11 @@ struct Shown {
     [[nodiscard]] const RigHistory *history() const
     {
         return snapshot->history ? &*snapshot->history : nullptr;
+    }
+    /// The rig's own catalogue, or `product` without a rig.
+    [[nodiscard]] const Catalogue &catalogue(const Catalogue &product) const
+    {
+        return snapshot->catalogue ? *snapshot->catalogue : product;
     }
 };
 

@@ -58,7 +58,7 @@ Result<WalkNow> markAlike(Logbook &book, const WalkJob &job, const TapeLine &lin
         MarkDraft draft = how;
         draft.point = points[i];
         draft.readings = readings[i];
-        const auto receipt = markPoint(book, *job.parts->catalogue, job.rig, job.walk, draft, job.doer);
+        const auto receipt = markPoint(book, *job.catalogue, job.rig, job.walk, draft, job.doer);
         if (!receipt)
             return receipt.error();
         ++acts;
@@ -76,7 +76,7 @@ Result<WalkNow> markAttention(Logbook &book, const WalkJob &job, const std::vect
     std::vector<Error> mishaps;
     int acts = 0;
     for (const AttentionForm &form : forms) {
-        const auto receipt = markPoint(book, *job.parts->catalogue, job.rig, job.walk, form.draft, job.doer);
+        const auto receipt = markPoint(book, *job.catalogue, job.rig, job.walk, form.draft, job.doer);
         if (!receipt) {
             if (acts > 0)
                 job.taps->push_back(acts);

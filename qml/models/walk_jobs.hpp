@@ -25,7 +25,8 @@ struct WalkJob {
     Rig rig;
     Walk walk;
     Doer doer;
-    std::shared_ptr<std::vector<int>> taps; ///< acts that each tap wrote; touched by jobs only
+    std::shared_ptr<std::vector<int>> taps;     ///< acts that each tap wrote; touched by jobs only
+    std::shared_ptr<const Catalogue> catalogue; ///< the rig's own
 };
 
 /// Marks `points` alike, readings with theirs. Points that were never marked and carry no reading go

@@ -128,7 +128,7 @@ private:
         friend auto operator<=>(const Seen &, const Seen &) = default;
     };
 
-    [[nodiscard]] const Catalogue &catalogue() const { return *m_desk->parts->catalogue; }
+    [[nodiscard]] const Catalogue &catalogue() const { return m_shown.catalogue(*m_desk->parts->catalogue); }
     [[nodiscard]] const Voice &voice() const { return *m_shown.voice; }
     [[nodiscard]] const TapeLine *line() const;
     [[nodiscard]] std::vector<std::string> chosenPoints() const;

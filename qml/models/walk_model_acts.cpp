@@ -3,13 +3,15 @@
 #include "walk_model.hpp"
 
 #include "attention_form.hpp"
+#include "round/tape.hpp"
 #include "tape_cursor.hpp"
 
 namespace snugwalk {
 
 WalkJob WalkModel::job() const
 {
-    return {m_desk->parts, m_shown.history()->rig, *m_walk, m_desk->doer(), m_taps};
+    return {m_desk->parts, m_shown.history()->rig,     *m_walk, m_desk->doer(),
+            m_taps,        m_shown.snapshot->catalogue};
 }
 
 void WalkModel::start(const QString &kindSlug, int /*minutes*/)
@@ -18,9 +20,12 @@ void WalkModel::start(const QString &kindSlug, int /*minutes*/)
         return;
     ++m_waiting;
     Q_EMIT progressChanged();
-    const auto act = [parts = m_desk->parts, rig = m_shown.history()->rig, kind = kindSlug.toStdString(),
-                      doer = m_desk->doer()](Logbook &book) {
-        return startWalk(book, *parts->catalogue, rig, kind, {}, {}, doer);
+    const auto act = [snapshot = m_shown.snapshot, kind = kindSlug.toStdString(),
+                      doer = m_desk->doer()](Logbook &book) -> Result<Walk> {
+        auto tape = tapeForWalk(*snapshot->catalogue, *snapshot->history, kind, {}, {}, book.now());
+        if (!tape)
+            return tape.error();
+        return startWalk(book, snapshot->history->rig, kind, std::move(tape).value(), std::nullopt, doer);
     };
     m_desk->worker->run<Walk>(this, act, [this](Result<Walk> walk) {
         --m_waiting;
