@@ -28,7 +28,7 @@ struct RigHistory {
     std::vector<Stay> stays;
     std::vector<Happening> happenings;
     std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
-    OwnChoices own; ///< points added, hidden and re-timed by the owner
+    OwnChoices own;               ///< points added, hidden and re-timed by the owner
 };
 
 } // namespace snugwalk

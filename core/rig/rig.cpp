@@ -106,8 +106,8 @@ namespace {
 void addByOpenings(const Rig &rig, std::set<std::string> &all)
 {
     for (const Opening &opening : rig.openings) {
-        if (opening.kind == OpeningKind::Rooflight)
-            all.insert("rooflights");
+        if (opening.kind == OpeningKind::Rooflight || opening.kind == OpeningKind::Vent)
+            all.insert("rooflights"); // their domes and lids are looked at alike
         if (opening.kind == OpeningKind::Hatch)
             all.insert("baggage_doors");
     }

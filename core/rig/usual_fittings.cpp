@@ -85,6 +85,8 @@ HitchType usualHitch(RigKind kind)
 std::set<std::string> usualFittings(RigKind kind, Practice practice)
 {
     Set fittings;
+    if (kind != RigKind::FoldingTrailer)
+        add(fittings, {"rooflights"});
     addLiving(fittings, kind, practice);
     if (isTowed(kind)) {
         addTowing(fittings, kind, practice);

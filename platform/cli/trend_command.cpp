@@ -3,7 +3,6 @@
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/compare_json.hpp"
-#include "data/embedded.hpp"
 #include "round/history.hpp"
 #include "words/compare_words.hpp"
 
@@ -38,7 +37,7 @@ Result<Answer> trend(Session &session, const TrendOptions &o)
     const Result<RigHistory> history = loadHistory(**session.book(), rig->id);
     if (!history)
         return history.error();
-    const Catalogue &catalogue = productCatalogue();
+    const Catalogue &catalogue = session.catalogue();
     Value::List json;
     std::string text;
     for (const Trend &t : trendsOf(catalogue, *history, o.point, *now)) {

@@ -26,6 +26,9 @@ TEST_CASE("fittings that nobody has to type")
     CHECK(has(rig, "ball_coupling"));
     CHECK(has(rig, "adjustable_bearings"));
     CHECK(has(rig, "membrane_roof"));
+    CHECK_FALSE(has(bareRig(), "rooflights"));
+    CHECK(has(rig, "rooflights")); // the lid of a vent is looked at like a dome
+    rig.openings[0].kind = OpeningKind::Window;
     CHECK_FALSE(has(rig, "rooflights"));
     rig.openings[0].kind = OpeningKind::Rooflight;
     CHECK(has(rig, "rooflights"));

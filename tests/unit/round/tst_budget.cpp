@@ -138,7 +138,7 @@ TEST_CASE("10, 25 and 60 minutes: kept within the time, in walking order, the re
         const BudgetedTape fitted = fit(standing, "full_round", minutes);
         MESSAGE(minutes << " minutes: " << fitted.tape.size() << " of " << whole.size() << " lines, harm "
                         << fitted.harm << ", left out " << fitted.leftOut.size());
-        CHECK(fitted.minutes <= minutes);
+        CHECK(fitted.minutes <= minutes + 1e-9); // a sum of tenths
         CHECK(fitted.harm > before);
         before = fitted.harm;
         CHECK(fitted.tape.size() + fitted.leftOut.size() ==
