@@ -85,7 +85,8 @@ public:
 
     /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
     /// An empty id is the first there is.
-    /// A length as typed, "4.1 m" or "13 ft 5 in"; without a unit metres or feet. Not a number when not understood.
+    /// A length as typed, "4.1 m" or "13 ft 5 in"; without a unit metres or feet. Not a number when not
+    /// understood.
     Q_INVOKABLE double metres(const QString &typed) const;
     Q_INVOKABLE void setBudget(int minutes);
     /// "kerb side", "roof": a face by its slug.

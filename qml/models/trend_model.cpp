@@ -67,9 +67,9 @@ void TrendModel::open(const QString &point)
     m_rows.clear();
     ++m_waiting;
     Q_EMIT changed();
-    const auto act = [catalogue = m_desk->parts->catalogue, snapshot = m_shown.snapshot,
-                      slug = m_point](Logbook &) {
-        return Result<std::vector<Trend>>(trendsOf(*catalogue, *snapshot->history, slug, snapshot->now));
+    const auto act = [snapshot = m_shown.snapshot, slug = m_point](Logbook &) {
+        return Result<std::vector<Trend>>(
+            trendsOf(*snapshot->catalogue, *snapshot->history, slug, snapshot->now));
     };
     m_desk->worker->run<std::vector<Trend>>(this, act,
                                             [this, asked = m_point](Result<std::vector<Trend>> trends) {
