@@ -29,6 +29,12 @@ Instant momentOf(const WalkSide &side, const Mark *mark, const PointRecords &rec
     return at;
 }
 
+// The same for a look of another walk.
+Instant lookMoment(const Mark &mark, const PointRecords &records)
+{
+    return momentOf({mark.walk, {}, {}, {}, {}}, &mark, records);
+}
+
 // The last look at the point by the end of the earlier walk, apart from the later walk's own.
 const Mark *earlierLook(const PointRecords &records, const WalkSide &then, const WalkSide &now)
 {
@@ -40,19 +46,29 @@ const Mark *earlierLook(const PointRecords &records, const WalkSide &then, const
     return last;
 }
 
-bool allMended(const std::vector<FindingChange> &changes)
+// From attention to pass by mends: every finding told was mended, and so was every one that was open
+// when the point was looked at, even if the mend came before the walk that did not look. Without any
+// finding, a mend of the point itself will do.
+bool mendedSince(const PointRecords &records, const PointChange &p, Instant looked, Instant by)
 {
-    return !changes.empty() && std::all_of(changes.begin(), changes.end(),
-                                           [](const FindingChange &f) { return f.change == Change::Mended; });
+    bool any = !p.findings.empty();
+    for (const FindingChange &f : p.findings) {
+        if (f.change != Change::Mended)
+            return false;
+    }
+    for (const FindingHistory *f : records.findings) {
+        if (f->finding.opened.instant > looked || statusAt(*f, looked) != FindingStatus::Open)
+            continue;
+        any = true;
+        const FindingStatus now = statusAt(*f, by);
+        if (now != FindingStatus::Mended && now != FindingStatus::Confirmed)
+            return false;
+    }
+    return any || std::any_of(records.mends.begin(), records.mends.end(),
+                              [&](Instant at) { return at > looked && at <= by; });
 }
 
-bool mendedAtPoint(const PointRecords &records, Instant after, Instant by)
-{
-    return std::any_of(records.mends.begin(), records.mends.end(),
-                       [&](Instant at) { return at > after && at <= by; });
-}
-
-Change pointChange(const PointChange &p, bool mendedPoint)
+Change pointChange(const PointChange &p, bool mended)
 {
     if (p.now == MarkState::NotFitted)
         return p.then == MarkState::NotFitted ? Change::Same : Change::NotFitted;
@@ -63,7 +79,7 @@ Change pointChange(const PointChange &p, bool mendedPoint)
     if (p.now == MarkState::Pass) {
         if (p.then == MarkState::Pass)
             return Change::Same;
-        return allMended(p.findings) || (p.findings.empty() && mendedPoint) ? Change::Mended : Change::Gone;
+        return mended ? Change::Mended : Change::Gone;
     }
     // attention without a finding that was looked at: new after a pass, else what it was
     return worstOf(p.findings).value_or(p.then == MarkState::Pass ? Change::New : Change::Same);
@@ -94,7 +110,9 @@ PointChange comparePoint(const ReadingsContext &readings, const PointIndex &inde
         if (auto change = compareFinding(*f, from, to))
             p.findings.push_back(std::move(*change));
     }
-    p.change = pointChange(p, mendedAtPoint(records, from.at, to.at));
+    const bool mended = p.then == MarkState::Attention && p.now == MarkState::Pass &&
+                        mendedSince(records, p, p.carried ? lookMoment(*before, records) : from.at, to.at);
+    p.change = pointChange(p, mended);
     if (isLook(before) && isLook(after) && !after->readings.empty())
         p.readings = readingChanges(readings, records, *before, *after);
     return p;

@@ -40,8 +40,14 @@ FindingStatus statusAt(const FindingHistory &history, Instant when)
             mended = mend.at.instant;
     }
     const bool lookIsLast = look != nullptr && (!mended || look->at.instant > *mended);
-    if (lookIsLast && look->grade == 0)
-        return mended ? FindingStatus::Confirmed : FindingStatus::Gone;
+    if (lookIsLast && look->grade == 0) {
+        // what came back after the mend and then went away was not mended
+        const bool cameBack =
+            mended && std::any_of(history.looks.begin(), history.looks.end(), [&](const Look &l) {
+                return l.grade > 0 && l.at.instant > *mended && l.at.instant <= when;
+            });
+        return mended && !cameBack ? FindingStatus::Confirmed : FindingStatus::Gone;
+    }
     if (!mended || lookIsLast)
         return FindingStatus::Open;
     const bool confirmed =
