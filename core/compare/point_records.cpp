@@ -76,12 +76,7 @@ PointIndex::PointIndex(const RigHistory &history, const std::vector<std::string_
     m_records.reserve(points.size());
     for (const std::string_view point : points)
         m_records[point];
-    for (const WalkRecord &record : history.walks) {
-        for (const Mark &mark : record.marks) {
-            if (PointRecords *records = isLook(&mark) ? slot(mark.point) : nullptr)
-                records->looks.push_back(&mark);
-        }
-    }
+    addLooks(history);
     for (const FindingHistory &finding : history.findings)
         addFinding(finding);
     for (const Mend &mend : history.mends) {
@@ -95,6 +90,25 @@ PointIndex::PointIndex(const RigHistory &history, const std::vector<std::string_
         if (!std::is_sorted(records.looks.begin(), records.looks.end(), before))
             std::sort(records.looks.begin(), records.looks.end(), before);
         std::sort(records.findings.begin(), records.findings.end(), openedBefore);
+    }
+}
+
+// Walks go the same way round as a rule: the same place in the last walk is asked before the table.
+void PointIndex::addLooks(const RigHistory &history)
+{
+    std::vector<std::pair<std::string_view, PointRecords *>> lastTime;
+    for (const WalkRecord &record : history.walks) {
+        if (lastTime.size() < record.marks.size())
+            lastTime.resize(record.marks.size());
+        for (std::size_t i = 0; i < record.marks.size(); ++i) {
+            const Mark &mark = record.marks[i];
+            if (!isLook(&mark))
+                continue;
+            if (lastTime[i].first != mark.point)
+                lastTime[i] = {mark.point, slot(mark.point)};
+            if (lastTime[i].second != nullptr)
+                lastTime[i].second->looks.push_back(&mark);
+        }
     }
 }
 

@@ -40,6 +40,7 @@ public:
     [[nodiscard]] const PointRecords &of(std::string_view point) const;
 
 private:
+    void addLooks(const RigHistory &history);
     PointRecords *slot(std::string_view point);
     void addFinding(const FindingHistory &finding);
 

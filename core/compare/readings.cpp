@@ -4,7 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <tuple>
 
 #include "walk/draft.hpp"
 
@@ -15,14 +15,35 @@ constexpr double changedFrom = 1.96; // two sides, 5 %
 constexpr double worseFrom = 1.645;  // one side, 5 %
 constexpr double otherHand = 2.0;    // another unit, person or instrument: common practice, no source
 
-std::map<std::pair<std::string, std::string>, Reading> byName(std::vector<Reading> readings)
+bool isSameThing(const Reading *a, const Reading *b) { return a->slug == b->slug && a->place == b->place; }
+
+bool byThing(const Reading *a, const Reading *b)
 {
-    std::sort(readings.begin(), readings.end(),
-              [](const Reading &a, const Reading &b) { return a.si < b.si; });
-    std::map<std::pair<std::string, std::string>, Reading> named;
-    for (Reading &r : readings)
-        named[{r.slug, r.place}] = std::move(r);
-    return named;
+    return std::tie(a->slug, a->place) < std::tie(b->slug, b->place);
+}
+
+// By reading and place, each once: the largest where a mark has it twice.
+std::vector<const Reading *> byName(const std::vector<Reading> &readings)
+{
+    std::vector<const Reading *> all;
+    all.reserve(readings.size());
+    for (const Reading &r : readings)
+        all.push_back(&r);
+    std::sort(all.begin(), all.end(), [](const Reading *a, const Reading *b) {
+        return std::tie(a->slug, a->place, b->si) < std::tie(b->slug, b->place, a->si);
+    });
+    all.erase(std::unique(all.begin(), all.end(), isSameThing), all.end());
+    return all;
+}
+
+// "degC" and "°C" are one unit.
+bool isSameUnit(Dimension dimension, const std::string &a, const std::string &b)
+{
+    if (a == b)
+        return true;
+    const auto one = findUnit(dimension, a);
+    const auto other = findUnit(dimension, b);
+    return one && other && one->symbol == other->symbol;
 }
 
 } // namespace
@@ -83,7 +104,7 @@ ReadingChange compareReading(const Reading &then, const Reading &now, std::optio
                     now.si,   0.0,       0.0,           false,    Change::Same};
     c.uncertainty =
         std::hypot(readingUncertainty(then.dimension, then.si), readingUncertainty(now.dimension, now.si));
-    if (then.unit != now.unit)
+    if (!isSameUnit(now.dimension, then.unit, now.unit))
         c.doubled.emplace_back("unit");
     if (otherObserver)
         c.doubled.emplace_back("observer");
@@ -106,15 +127,15 @@ std::vector<ReadingChange> compareReadings(const Catalogue &catalogue, const Rig
 {
     const Point *point = catalogue.find(now.point);
     const auto before = byName(then.readings);
+    const bool otherObserver = !then.by.empty() && !now.by.empty() && then.by != now.by;
     std::vector<ReadingChange> changes;
-    for (const auto &[name, reading] : byName(now.readings)) {
-        const auto old = before.find(name);
-        if (old == before.end() || old->second.dimension != reading.dimension)
+    for (const Reading *reading : byName(now.readings)) {
+        const auto old = std::lower_bound(before.begin(), before.end(), reading, byThing);
+        if (old == before.end() || !isSameThing(*old, reading) || (*old)->dimension != reading->dimension)
             continue;
-        const ReadingSpec *spec = point != nullptr ? point->reading(reading.slug) : nullptr;
+        const ReadingSpec *spec = point != nullptr ? point->reading(reading->slug) : nullptr;
         const Limits limits = spec != nullptr ? limitsFor(*spec, *point, rig) : Limits();
-        const bool otherObserver = !then.by.empty() && !now.by.empty() && then.by != now.by;
-        changes.push_back(compareReading(old->second, reading, limits.lowSi, limits.highSi, otherObserver));
+        changes.push_back(compareReading(**old, *reading, limits.lowSi, limits.highSi, otherObserver));
     }
     return changes;
 }

@@ -20,7 +20,7 @@ namespace snugwalk {
                                            std::optional<double> lowSi, std::optional<double> highSi,
                                            bool otherObserver = false);
 
-/// Pairs of the same reading and place in both marks; the last one where a mark has it twice.
+/// Pairs of the same reading and place in both marks; the largest where a mark has it twice.
 [[nodiscard]] std::vector<ReadingChange> compareReadings(const Catalogue &catalogue, const Rig &rig,
                                                          const Mark &then, const Mark &now);
 

@@ -12,13 +12,20 @@ namespace {
 std::vector<ReadAt> readBefore(const PointRecords &records, const ReadingChange &c, Instant from, Instant to)
 {
     std::vector<ReadAt> earlier;
+    earlier.reserve(records.looks.size());
+    std::size_t at = 0; // a reading stands at the same place in its mark as a rule
     for (const Mark *mark : records.looks) {
+        const std::vector<Reading> &readings = mark->readings;
         if (mark->at.instant < from || mark->at.instant >= to)
             continue;
-        for (const Reading &r : mark->readings) {
-            if (r.slug == c.slug && r.place == c.place && r.dimension == c.dimension)
-                earlier.push_back({mark->at.instant, r.si});
-        }
+        const auto fits = [&](const Reading &r) {
+            return r.place == c.place && r.slug == c.slug && r.dimension == c.dimension;
+        };
+        if (at >= readings.size() || !fits(readings[at]))
+            at = static_cast<std::size_t>(std::find_if(readings.begin(), readings.end(), fits) -
+                                          readings.begin());
+        if (at < readings.size())
+            earlier.push_back({mark->at.instant, readings[at].si});
     }
     return earlier;
 }

@@ -47,6 +47,9 @@ TEST_CASE("another unit doubles the doubt")
     CHECK(c.uncertainty == doctest::Approx(2 * 0.25e-3 * 1.4142135624));
     CHECK_FALSE(c.changed);
     CHECK(treadChange(6.1, 5.2).changed);
+    const Reading a{"hub", "", Dimension::Temperature, 300, "degC"};
+    const Reading b{"hub", "", Dimension::Temperature, 300, "°C"};
+    CHECK(compareReading(a, b, {}, {}).doubled.empty()); // one unit, spelled twice
 }
 
 TEST_CASE("with a high limit more is worse; without a limit nobody can tell; with two it depends")
