@@ -5,7 +5,6 @@
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/compare_json.hpp"
-#include "data/embedded.hpp"
 #include "round/history.hpp"
 #include "round/state.hpp"
 #include "words/compare_words.hpp"
@@ -95,9 +94,10 @@ std::string pairWords(const Comparison &c, PairedBy by, const Words &w)
     return w.texts.phrase("pair", arguments) + "\n";
 }
 
-Result<WalkPair> pairFrom(Logbook &book, const RigHistory &history, const CompareOptions &o)
+Result<WalkPair> pairFrom(const Session &session, Logbook &book, const RigHistory &history,
+                          const CompareOptions &o)
 {
-    if (!o.kind.empty() && productCatalogue().kind(o.kind) == nullptr)
+    if (!o.kind.empty() && session.catalogue().kind(o.kind) == nullptr)
         return Error{Errc::NotFound, "no such kind of walk", o.kind, "see `snugwalk walk start --help`"};
     if (!o.kind.empty() && !o.then.empty())
         return Error{Errc::Usage, "a kind and a walk at once", o.kind, "give either"};
@@ -137,7 +137,7 @@ Result<Answer> compare(Session &session, const CompareOptions &o)
     const Result<RigHistory> history = loadHistory(book, rig->id);
     if (!history)
         return history.error();
-    const Result<WalkPair> pair = pairFrom(book, *history, o);
+    const Result<WalkPair> pair = pairFrom(session, book, *history, o);
     if (!pair)
         return pair.error();
     SNUG_TRY(checkOwn(*history, *pair));

@@ -42,14 +42,14 @@ FindingHistory historyOf(const std::string &events)
 FindingStatus byRules(const std::string &events)
 {
     FindingStatus status = FindingStatus::Open;
-    bool mendedOnce = false;
+    bool mendedSince = false; // since it was last seen
     for (const char event : events) {
         if (event == 'L')
-            status = FindingStatus::Open;
+            status = FindingStatus::Open, mendedSince = false;
         if (event == 'G')
-            status = mendedOnce ? FindingStatus::Confirmed : FindingStatus::Gone;
+            status = mendedSince ? FindingStatus::Confirmed : FindingStatus::Gone;
         if (event == 'M')
-            status = FindingStatus::Mended, mendedOnce = true;
+            status = FindingStatus::Mended, mendedSince = true;
         if (event == 'P' && status == FindingStatus::Mended)
             status = FindingStatus::Confirmed;
     }
@@ -70,6 +70,7 @@ TEST_CASE("the life most findings have")
     CHECK(statusOf(historyOf("LMPL")) == FindingStatus::Open);
     CHECK(statusOf(historyOf("LG")) == FindingStatus::Gone);
     CHECK(statusOf(historyOf("LMG")) == FindingStatus::Confirmed);
+    CHECK(statusOf(historyOf("LMLG")) == FindingStatus::Gone); // came back, then went without a mend
     CHECK(slug(FindingStatus::Mended) == "mended");
 }
 
