@@ -512,6 +512,10 @@
         <source>Nothing is worked out yet: the bands come with the first walk.</source>
         <translation>Nothing is worked out yet: the bands come with the first walk.</translation>
     </message>
+    <message>
+        <source>what to buy for it</source>
+        <translation>what to buy for it</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1130,8 +1134,8 @@
     <message numerus="yes">
         <source>%n photo(s); press one to draw on it</source>
         <translation>
-            <numerusform>%n photo(s); press one to draw on it</numerusform>
-            <numerusform>%n photo(s); press one to draw on it</numerusform>
+            <numerusform>%n photo; press one to draw on it</numerusform>
+            <numerusform>%n photos; press one to draw on it</numerusform>
         </translation>
     </message>
     <message>
@@ -1264,11 +1268,6 @@
         <translation>underneath</translation>
     </message>
     <message>
-        <source>%1 from the front, %2 up</source>
-        <comment>lengths</comment>
-        <translation>%1 from the front, %2 up</translation>
-    </message>
-    <message>
         <source>not told yet</source>
         <translation>not told yet</translation>
     </message>
@@ -1284,6 +1283,28 @@
     <message>
         <source>or at a named place</source>
         <translation>or at a named place</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>from the front</translation>
+    </message>
+    <message>
+        <source>from the centre line</source>
+        <translation>from the centre line</translation>
+    </message>
+    <message>
+        <source>up from the ground</source>
+        <translation>up from the ground</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>length, from where</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <comment>from where</comment>
+        <translation>measured: %1</translation>
     </message>
 </context>
 <context>
@@ -1322,6 +1343,73 @@
     <message>
         <source>hide it</source>
         <translation>hide it</translation>
+    </message>
+</context>
+<context>
+    <name>PointWords</name>
+    <message numerus="yes">
+        <source>every %n month(s)</source>
+        <comment>interval</comment>
+        <translation>
+            <numerusform>every %n month</numerusform>
+            <numerusform>every %n months</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>before each move, or after what happens</source>
+        <translation>before each move, or after what happens</translation>
+    </message>
+    <message>
+        <source>every %1</source>
+        <comment>distance</comment>
+        <translation>every %1</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>every so many months, distance</comment>
+        <translation>%1 or %2</translation>
+    </message>
+    <message>
+        <source>hidden by %1, %2</source>
+        <comment>who, date</comment>
+        <translation>hidden by %1, %2</translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation>your own</translation>
+    </message>
+    <message>
+        <source>the catalogue has %1</source>
+        <comment>interval</comment>
+        <translation>the catalogue has %1</translation>
+    </message>
+    <message>
+        <source>it matters on the road</source>
+        <translation>it matters on the road</translation>
+    </message>
+    <message>
+        <source>fire, gas or fumes</source>
+        <translation>fire, gas or fumes</translation>
+    </message>
+    <message>
+        <source>water gets in</source>
+        <translation>water gets in</translation>
+    </message>
+    <message>
+        <source>health</source>
+        <translation>health</translation>
+    </message>
+    <message>
+        <source>someone can be hurt at camp</source>
+        <translation>someone can be hurt at camp</translation>
+    </message>
+    <message>
+        <source>comfort</source>
+        <translation>comfort</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation>looks</translation>
     </message>
 </context>
 <context>
@@ -1788,6 +1876,11 @@
         <comment>kind of walk, lines, minutes</comment>
         <translation>%1, %2, %3</translation>
     </message>
+    <message>
+        <source>%1, hidden by %2, %3</source>
+        <comment>point, who, date</comment>
+        <translation>%1, hidden by %2, %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -1963,6 +2056,10 @@
         <source>Draw it</source>
         <translation>Draw it</translation>
     </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>more that may be fitted</translation>
+    </message>
 </context>
 <context>
     <name>SetupLists</name>
@@ -2036,151 +2133,6 @@
         <comment>answer</comment>
         <translation>not known, counts as no</translation>
     </message>
-    <message>
-        <source>LP gas</source>
-        <comment>fitting</comment>
-        <translation>LP gas</translation>
-    </message>
-    <message>
-        <source>mains power</source>
-        <comment>fitting</comment>
-        <translation>mains power</translation>
-    </message>
-    <message>
-        <source>house battery</source>
-        <comment>fitting</comment>
-        <translation>house battery</translation>
-    </message>
-    <message>
-        <source>solar</source>
-        <comment>fitting</comment>
-        <translation>solar</translation>
-    </message>
-    <message>
-        <source>fresh water</source>
-        <comment>fitting</comment>
-        <translation>fresh water</translation>
-    </message>
-    <message>
-        <source>waste tanks</source>
-        <comment>fitting</comment>
-        <translation>waste tanks</translation>
-    </message>
-    <message>
-        <source>roof air conditioner</source>
-        <comment>fitting</comment>
-        <translation>roof air conditioner</translation>
-    </message>
-    <message>
-        <source>awning</source>
-        <comment>fitting</comment>
-        <translation>awning</translation>
-    </message>
-    <message>
-        <source>slide-out</source>
-        <comment>fitting</comment>
-        <translation>slide-out</translation>
-    </message>
-    <message>
-        <source>lifting roof</source>
-        <comment>fitting</comment>
-        <translation>lifting roof</translation>
-    </message>
-    <message>
-        <source>baggage doors</source>
-        <comment>fitting</comment>
-        <translation>baggage doors</translation>
-    </message>
-    <message>
-        <source>entry step</source>
-        <comment>fitting</comment>
-        <translation>entry step</translation>
-    </message>
-    <message>
-        <source>ramp door</source>
-        <comment>fitting</comment>
-        <translation>ramp door</translation>
-    </message>
-    <message>
-        <source>rear rack</source>
-        <comment>fitting</comment>
-        <translation>rear rack</translation>
-    </message>
-    <message>
-        <source>tie-down rings</source>
-        <comment>fitting</comment>
-        <translation>tie-down rings</translation>
-    </message>
-    <message>
-        <source>belly pan</source>
-        <comment>fitting</comment>
-        <translation>belly pan</translation>
-    </message>
-    <message>
-        <source>leaf springs</source>
-        <comment>fitting</comment>
-        <translation>leaf springs</translation>
-    </message>
-    <message>
-        <source>electric brakes</source>
-        <comment>fitting</comment>
-        <translation>electric brakes</translation>
-    </message>
-    <message>
-        <source>overrun brakes</source>
-        <comment>fitting</comment>
-        <translation>overrun brakes</translation>
-    </message>
-    <message>
-        <source>breakaway cable</source>
-        <comment>fitting</comment>
-        <translation>breakaway cable</translation>
-    </message>
-    <message>
-        <source>safety chains</source>
-        <comment>fitting</comment>
-        <translation>safety chains</translation>
-    </message>
-    <message>
-        <source>spring bars</source>
-        <comment>fitting</comment>
-        <translation>spring bars</translation>
-    </message>
-    <message>
-        <source>jockey wheel</source>
-        <comment>fitting</comment>
-        <translation>jockey wheel</translation>
-    </message>
-    <message>
-        <source>motor mover</source>
-        <comment>fitting</comment>
-        <translation>motor mover</translation>
-    </message>
-    <message>
-        <source>grease fittings on the axles</source>
-        <comment>fitting</comment>
-        <translation>grease fittings on the axles</translation>
-    </message>
-    <message>
-        <source>seven-way plug</source>
-        <comment>fitting</comment>
-        <translation>seven-way plug</translation>
-    </message>
-    <message>
-        <source>thirteen-pin plug</source>
-        <comment>fitting</comment>
-        <translation>thirteen-pin plug</translation>
-    </message>
-    <message>
-        <source>flat-tow bar</source>
-        <comment>fitting</comment>
-        <translation>flat-tow bar</translation>
-    </message>
-    <message>
-        <source>camper tie-downs</source>
-        <comment>fitting</comment>
-        <translation>camper tie-downs</translation>
-    </message>
 </context>
 <context>
     <name>StandDrawing</name>
@@ -2249,13 +2201,109 @@
         <source>%n minute(s)</source>
         <comment>time for a walk</comment>
         <translation>
-            <numerusform>%n minute(s)</numerusform>
-            <numerusform>%n minute(s)</numerusform>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
         </translation>
     </message>
     <message>
         <source>Time there is</source>
         <translation>Time there is</translation>
+    </message>
+</context>
+<context>
+    <name>StateFigures</name>
+    <message>
+        <source>under %1 %</source>
+        <comment>chance</comment>
+        <translation>under %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>chance or share</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Nothing was found there at the last look.</source>
+        <translation>Nothing was found there at the last look.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nobody has looked at it yet.</translation>
+    </message>
+    <message>
+        <source>The chance of a defect at the next look is taken as %1, between %2 and %3.</source>
+        <translation>The chance of a defect at the next look is taken as %1, between %2 and %3.</translation>
+    </message>
+    <message>
+        <source>The scale: 0 is no harm expected before the next look, 50 is one in ten of the worst; each 25 is ten times more.</source>
+        <translation>The scale: 0 is no harm expected before the next look, 50 is one in ten of the worst; each 25 is ten times more.</translation>
+    </message>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <comment>point, concern</comment>
+        <translation>%1: %2, between %3 and %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n more may be as bad</source>
+        <translation>
+            <numerusform>%1; %n more may be as bad</numerusform>
+            <numerusform>%1; %n more may be as bad</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tied with %2 more</source>
+        <comment>concern, number</comment>
+        <translation>%1, tied with %2 more</translation>
+    </message>
+    <message>
+        <source>Worst item, concern 0 to 100</source>
+        <translation>Worst item, concern 0 to 100</translation>
+    </message>
+    <message>
+        <source>%1, between %2 and %3</source>
+        <comment>chance</comment>
+        <translation>%1, between %2 and %3</translation>
+    </message>
+    <message>
+        <source>Chance that one serious item fails before its next look</source>
+        <translation>Chance that one serious item fails before its next look</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n item(s) on which life, limb or the rig hangs.</source>
+        <translation>
+            <numerusform>Of %n item on which life, limb or the rig hangs.</numerusform>
+            <numerusform>Of %n items on which life, limb or the rig hangs.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</source>
+        <translation>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</translation>
+    </message>
+    <message>
+        <source>What nobody has looked at counts with the chance of a rig about which nothing is known.</source>
+        <translation>What nobody has looked at counts with the chance of a rig about which nothing is known.</translation>
+    </message>
+    <message>
+        <source>Looked at, by weight</source>
+        <translation>Looked at, by weight</translation>
+    </message>
+    <message>
+        <source>%1 of what weighs</source>
+        <comment>share</comment>
+        <translation>%1 of what weighs</translation>
+    </message>
+    <message>
+        <source>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</source>
+        <translation>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</translation>
+    </message>
+    <message>
+        <source>A look counts until the point is due again.</source>
+        <translation>A look counts until the point is due again.</translation>
+    </message>
+    <message>
+        <source>%1, hidden by %2, %3</source>
+        <comment>point, who, date</comment>
+        <translation>%1, hidden by %2, %3</translation>
     </message>
 </context>
 <context>
@@ -2267,6 +2315,37 @@
     <message>
         <source>Hidden, though the road or fire hangs on it</source>
         <translation>Hidden, though the road or fire hangs on it</translation>
+    </message>
+</context>
+<context>
+    <name>SuppliesPage</name>
+    <message>
+        <source>open findings and what is due</source>
+        <translation>open findings and what is due</translation>
+    </message>
+    <message numerus="yes">
+        <source>and what falls due in %n day(s)</source>
+        <translation>
+            <numerusform>and what falls due in %n day</numerusform>
+            <numerusform>and what falls due in %n days</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>To buy</translation>
+    </message>
+    <message>
+        <source>Nothing found or due uses anything up.</source>
+        <translation>Nothing found or due uses anything up.</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>On hand</translation>
+    </message>
+    <message>
+        <source>count it</source>
+        <comment>what is on hand</comment>
+        <translation>count it</translation>
     </message>
 </context>
 <context>
@@ -2560,15 +2639,15 @@
     <message numerus="yes">
         <source>%n photo(s) wait for a mark; press those of this finding</source>
         <translation>
-            <numerusform>%n photo(s) wait for a mark; press those of this finding</numerusform>
-            <numerusform>%n photo(s) wait for a mark; press those of this finding</numerusform>
+            <numerusform>%n photo wait for a mark; press those of this finding</numerusform>
+            <numerusform>%n photos wait for a mark; press those of this finding</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photo(s) wait for a mark</source>
         <translation>
-            <numerusform>%n photo(s) wait for a mark</numerusform>
-            <numerusform>%n photo(s) wait for a mark</numerusform>
+            <numerusform>%n photo wait for a mark</numerusform>
+            <numerusform>%n photos wait for a mark</numerusform>
         </translation>
     </message>
     <message>
@@ -2588,6 +2667,26 @@
             <numerusform>bring back %n put away</numerusform>
             <numerusform>bring back %n put away</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>WalkBudget</name>
+    <message>
+        <source>Left out, though on the hold list: %1.</source>
+        <comment>points</comment>
+        <translation>Left out, though on the hold list: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Leaves out %1 of %2 points: %3.</source>
+        <translation>Leaves out %1 of %2 points: %3.</translation>
     </message>
 </context>
 <context>
@@ -2789,6 +2888,50 @@
         <comment>concern 0 to 100</comment>
         <translation>watch, %1</translation>
     </message>
+    <message>
+        <source>Concern %1, between %2 and %3, of 100.</source>
+        <translation>Concern %1, between %2 and %3, of 100.</translation>
+    </message>
+    <message>
+        <source>may be as bad as the first of its kind</source>
+        <comment>a tie</comment>
+        <translation>may be as bad as the first of its kind</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PointsModel</name>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <comment>of a rig</comment>
+        <translation>
+            <numerusform>%n point</numerusform>
+            <numerusform>%n points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of your own</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n of your own</numerusform>
+            <numerusform>%n of your own</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hidden</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n hidden</numerusform>
+            <numerusform>%n hidden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at an interval of your own</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n at an interval of your own</numerusform>
+            <numerusform>%n at an interval of your own</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::PositionModel</name>
@@ -2823,6 +2966,34 @@
         <source>one person</source>
         <comment>who looked</comment>
         <translation>one person</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::SuppliesModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, due</source>
+        <comment>point</comment>
+        <translation>%1, due</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what for, how much</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <comment>amount</comment>
+        <translation>%1 needed</translation>
+    </message>
+    <message>
+        <source>%1 on hand</source>
+        <comment>amount</comment>
+        <translation>%1 on hand</translation>
     </message>
 </context>
 <context>

@@ -512,6 +512,10 @@
         <source>Nothing is worked out yet: the bands come with the first walk.</source>
         <translation>Todavía no hay nada calculado: las bandas llegan con la primera ronda.</translation>
     </message>
+    <message>
+        <source>what to buy for it</source>
+        <translation>qué comprar para ello</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1264,11 +1268,6 @@
         <translation>debajo</translation>
     </message>
     <message>
-        <source>%1 from the front, %2 up</source>
-        <comment>lengths</comment>
-        <translation>a %1 del frente, a %2 de altura</translation>
-    </message>
-    <message>
         <source>not told yet</source>
         <translation>sin decir todavía</translation>
     </message>
@@ -1284,6 +1283,28 @@
     <message>
         <source>or at a named place</source>
         <translation>o en un lugar con nombre</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>desde el frente</translation>
+    </message>
+    <message>
+        <source>from the centre line</source>
+        <translation>desde la línea central</translation>
+    </message>
+    <message>
+        <source>up from the ground</source>
+        <translation>sobre el suelo</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>length, from where</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>measured: %1</source>
+        <comment>from where</comment>
+        <translation>medido: %1</translation>
     </message>
 </context>
 <context>
@@ -1322,6 +1343,73 @@
     <message>
         <source>hide it</source>
         <translation>ocultarlo</translation>
+    </message>
+</context>
+<context>
+    <name>PointWords</name>
+    <message numerus="yes">
+        <source>every %n month(s)</source>
+        <comment>interval</comment>
+        <translation>
+            <numerusform>cada %n mes</numerusform>
+            <numerusform>cada %n meses</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>before each move, or after what happens</source>
+        <translation>antes de cada viaje, o tras lo que ocurra</translation>
+    </message>
+    <message>
+        <source>every %1</source>
+        <comment>distance</comment>
+        <translation>cada %1</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>every so many months, distance</comment>
+        <translation>%1 o %2</translation>
+    </message>
+    <message>
+        <source>hidden by %1, %2</source>
+        <comment>who, date</comment>
+        <translation>oculto por %1, %2</translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation>propio</translation>
+    </message>
+    <message>
+        <source>the catalogue has %1</source>
+        <comment>interval</comment>
+        <translation>el catálogo dice %1</translation>
+    </message>
+    <message>
+        <source>it matters on the road</source>
+        <translation>importa en la carretera</translation>
+    </message>
+    <message>
+        <source>fire, gas or fumes</source>
+        <translation>fuego, gas o humos</translation>
+    </message>
+    <message>
+        <source>water gets in</source>
+        <translation>entra agua</translation>
+    </message>
+    <message>
+        <source>health</source>
+        <translation>salud</translation>
+    </message>
+    <message>
+        <source>someone can be hurt at camp</source>
+        <translation>alguien puede lesionarse en el campamento</translation>
+    </message>
+    <message>
+        <source>comfort</source>
+        <translation>comodidad</translation>
+    </message>
+    <message>
+        <source>looks</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1788,6 +1876,11 @@
         <comment>kind of walk, lines, minutes</comment>
         <translation>%1, %2, %3</translation>
     </message>
+    <message>
+        <source>%1, hidden by %2, %3</source>
+        <comment>point, who, date</comment>
+        <translation>%1, oculto por %2, %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -1963,6 +2056,10 @@
         <source>Draw it</source>
         <translation>Dibujarlo</translation>
     </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>más que puede llevar</translation>
+    </message>
 </context>
 <context>
     <name>SetupLists</name>
@@ -2035,151 +2132,6 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>no se sabe, cuenta como no</translation>
-    </message>
-    <message>
-        <source>LP gas</source>
-        <comment>fitting</comment>
-        <translation>gas licuado</translation>
-    </message>
-    <message>
-        <source>mains power</source>
-        <comment>fitting</comment>
-        <translation>red eléctrica</translation>
-    </message>
-    <message>
-        <source>house battery</source>
-        <comment>fitting</comment>
-        <translation>batería de servicio</translation>
-    </message>
-    <message>
-        <source>solar</source>
-        <comment>fitting</comment>
-        <translation>solar</translation>
-    </message>
-    <message>
-        <source>fresh water</source>
-        <comment>fitting</comment>
-        <translation>agua potable</translation>
-    </message>
-    <message>
-        <source>waste tanks</source>
-        <comment>fitting</comment>
-        <translation>tanques de desecho</translation>
-    </message>
-    <message>
-        <source>roof air conditioner</source>
-        <comment>fitting</comment>
-        <translation>aire acondicionado en el techo</translation>
-    </message>
-    <message>
-        <source>awning</source>
-        <comment>fitting</comment>
-        <translation>toldo</translation>
-    </message>
-    <message>
-        <source>slide-out</source>
-        <comment>fitting</comment>
-        <translation>módulo extensible</translation>
-    </message>
-    <message>
-        <source>lifting roof</source>
-        <comment>fitting</comment>
-        <translation>techo elevable</translation>
-    </message>
-    <message>
-        <source>baggage doors</source>
-        <comment>fitting</comment>
-        <translation>puertas de bodega</translation>
-    </message>
-    <message>
-        <source>entry step</source>
-        <comment>fitting</comment>
-        <translation>escalón de entrada</translation>
-    </message>
-    <message>
-        <source>ramp door</source>
-        <comment>fitting</comment>
-        <translation>puerta rampa</translation>
-    </message>
-    <message>
-        <source>rear rack</source>
-        <comment>fitting</comment>
-        <translation>portaequipaje trasero</translation>
-    </message>
-    <message>
-        <source>tie-down rings</source>
-        <comment>fitting</comment>
-        <translation>argollas de amarre</translation>
-    </message>
-    <message>
-        <source>belly pan</source>
-        <comment>fitting</comment>
-        <translation>chapa inferior</translation>
-    </message>
-    <message>
-        <source>leaf springs</source>
-        <comment>fitting</comment>
-        <translation>ballestas</translation>
-    </message>
-    <message>
-        <source>electric brakes</source>
-        <comment>fitting</comment>
-        <translation>frenos eléctricos</translation>
-    </message>
-    <message>
-        <source>overrun brakes</source>
-        <comment>fitting</comment>
-        <translation>frenos de inercia</translation>
-    </message>
-    <message>
-        <source>breakaway cable</source>
-        <comment>fitting</comment>
-        <translation>cable de desenganche</translation>
-    </message>
-    <message>
-        <source>safety chains</source>
-        <comment>fitting</comment>
-        <translation>cadenas de seguridad</translation>
-    </message>
-    <message>
-        <source>spring bars</source>
-        <comment>fitting</comment>
-        <translation>barras de torsión</translation>
-    </message>
-    <message>
-        <source>jockey wheel</source>
-        <comment>fitting</comment>
-        <translation>rueda de apoyo</translation>
-    </message>
-    <message>
-        <source>motor mover</source>
-        <comment>fitting</comment>
-        <translation>motor de maniobra</translation>
-    </message>
-    <message>
-        <source>grease fittings on the axles</source>
-        <comment>fitting</comment>
-        <translation>graseras en los ejes</translation>
-    </message>
-    <message>
-        <source>seven-way plug</source>
-        <comment>fitting</comment>
-        <translation>enchufe de siete vías</translation>
-    </message>
-    <message>
-        <source>thirteen-pin plug</source>
-        <comment>fitting</comment>
-        <translation>enchufe de trece polos</translation>
-    </message>
-    <message>
-        <source>flat-tow bar</source>
-        <comment>fitting</comment>
-        <translation>barra de arrastre</translation>
-    </message>
-    <message>
-        <source>camper tie-downs</source>
-        <comment>fitting</comment>
-        <translation>amarres del módulo</translation>
     </message>
 </context>
 <context>
@@ -2259,6 +2211,102 @@
     </message>
 </context>
 <context>
+    <name>StateFigures</name>
+    <message>
+        <source>under %1 %</source>
+        <comment>chance</comment>
+        <translation>menos de %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>chance or share</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Nothing was found there at the last look.</source>
+        <translation>En la última revisión no se encontró nada ahí.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nadie lo revisó todavía.</translation>
+    </message>
+    <message>
+        <source>The chance of a defect at the next look is taken as %1, between %2 and %3.</source>
+        <translation>La probabilidad de un defecto en la próxima revisión se toma como %1, entre %2 y %3.</translation>
+    </message>
+    <message>
+        <source>The scale: 0 is no harm expected before the next look, 50 is one in ten of the worst; each 25 is ten times more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <comment>point, concern</comment>
+        <translation>%1: %2, entre %3 y %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n more may be as bad</source>
+        <translation>
+            <numerusform>%1; %n más puede estar igual de mal</numerusform>
+            <numerusform>%1; %n más pueden estar igual de mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tied with %2 more</source>
+        <comment>concern, number</comment>
+        <translation>%1, empatado con %2 más</translation>
+    </message>
+    <message>
+        <source>Worst item, concern 0 to 100</source>
+        <translation>Lo peor, preocupación de 0 a 100</translation>
+    </message>
+    <message>
+        <source>%1, between %2 and %3</source>
+        <comment>chance</comment>
+        <translation>%1, entre %2 y %3</translation>
+    </message>
+    <message>
+        <source>Chance that one serious item fails before its next look</source>
+        <translation>Probabilidad de que falle algo grave antes de su próxima revisión</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n item(s) on which life, limb or the rig hangs.</source>
+        <translation>
+            <numerusform>De %n punto del que depende la vida, la integridad o el vehículo.</numerusform>
+            <numerusform>De %n puntos de los que depende la vida, la integridad o el vehículo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</source>
+        <translation>Cada uno cuenta con su propia probabilidad, como si no supieran unos de otros; esta es la de que falle al menos uno.</translation>
+    </message>
+    <message>
+        <source>What nobody has looked at counts with the chance of a rig about which nothing is known.</source>
+        <translation>Lo que nadie ha revisado cuenta con la probabilidad de un vehículo del que no se sabe nada.</translation>
+    </message>
+    <message>
+        <source>Looked at, by weight</source>
+        <translation>Revisado, por peso</translation>
+    </message>
+    <message>
+        <source>%1 of what weighs</source>
+        <comment>share</comment>
+        <translation>%1 de lo que pesa</translation>
+    </message>
+    <message>
+        <source>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</source>
+        <translation>Un punto pesa lo que depende de él por la probabilidad de que esté mal si nadie mirara nunca.</translation>
+    </message>
+    <message>
+        <source>A look counts until the point is due again.</source>
+        <translation>Una revisión cuenta hasta que el punto vuelve a vencer.</translation>
+    </message>
+    <message>
+        <source>%1, hidden by %2, %3</source>
+        <comment>point, who, date</comment>
+        <translation>%1, oculto por %2, %3</translation>
+    </message>
+</context>
+<context>
     <name>StatePage</name>
     <message>
         <source>How it stands, and why</source>
@@ -2267,6 +2315,37 @@
     <message>
         <source>Hidden, though the road or fire hangs on it</source>
         <translation>Oculto, aunque de ello depende la carretera o el fuego</translation>
+    </message>
+</context>
+<context>
+    <name>SuppliesPage</name>
+    <message>
+        <source>open findings and what is due</source>
+        <translation>hallazgos abiertos y lo vencido</translation>
+    </message>
+    <message numerus="yes">
+        <source>and what falls due in %n day(s)</source>
+        <translation>
+            <numerusform>y lo que vence en %n día</numerusform>
+            <numerusform>y lo que vence en %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>Para comprar</translation>
+    </message>
+    <message>
+        <source>Nothing found or due uses anything up.</source>
+        <translation>Nada de lo encontrado o por vencer gasta material.</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Hay</translation>
+    </message>
+    <message>
+        <source>count it</source>
+        <comment>what is on hand</comment>
+        <translation>anotarlo</translation>
     </message>
 </context>
 <context>
@@ -2591,6 +2670,26 @@
     </message>
 </context>
 <context>
+    <name>WalkBudget</name>
+    <message>
+        <source>Left out, though on the hold list: %1.</source>
+        <comment>points</comment>
+        <translation>Quedan fuera, aunque están en la lista de retención: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%1 y %n más</numerusform>
+            <numerusform>%1 y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Leaves out %1 of %2 points: %3.</source>
+        <translation>Deja fuera %1 de %2 puntos: %3.</translation>
+    </message>
+</context>
+<context>
     <name>WalkPage</name>
     <message numerus="yes">
         <source>%n line(s) left</source>
@@ -2789,6 +2888,50 @@
         <comment>concern 0 to 100</comment>
         <translation>vigilar, %1</translation>
     </message>
+    <message>
+        <source>Concern %1, between %2 and %3, of 100.</source>
+        <translation>Preocupación %1, entre %2 y %3, de 100.</translation>
+    </message>
+    <message>
+        <source>may be as bad as the first of its kind</source>
+        <comment>a tie</comment>
+        <translation>puede estar tan mal como el primero de su clase</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PointsModel</name>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <comment>of a rig</comment>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of your own</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n propio</numerusform>
+            <numerusform>%n propios</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hidden</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n oculto</numerusform>
+            <numerusform>%n ocultos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at an interval of your own</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n con intervalo propio</numerusform>
+            <numerusform>%n con intervalo propio</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::PositionModel</name>
@@ -2823,6 +2966,34 @@
         <source>one person</source>
         <comment>who looked</comment>
         <translation>una persona</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::SuppliesModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, due</source>
+        <comment>point</comment>
+        <translation>%1, vence</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what for, how much</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <comment>amount</comment>
+        <translation>hacen falta %1</translation>
+    </message>
+    <message>
+        <source>%1 on hand</source>
+        <comment>amount</comment>
+        <translation>hay %1</translation>
     </message>
 </context>
 <context>

@@ -66,6 +66,8 @@ FocusScope {
             anchors.fill: root
             first: !root.session.hasRig
             units: root.session.units
+            fittingChoices: root.session.rig.fittings
+            usual: (kind, practice) => root.session.rig.usualFittings(kind, practice)
             problems: root.session.rigProblems
             onSent: map => root.session.addRig(map)
         }
@@ -108,7 +110,7 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("trend", point) } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("trend", point); onSuppliesAsked: root.went("supplies", "") } }
     Once {
         wanted: root.page === "logbook"
         LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo) }
@@ -128,5 +130,6 @@ FocusScope {
     Once { wanted: root.page === "accept"; AcceptPage { anchors.fill: root; session: root.session; point: root.thing; onDone: root.backAsked() } }
     Once { wanted: root.page === "points"; PointsPage { anchors.fill: root; points: root.session.points; onAddAsked: root.went("add_point", "") } }
     Once { wanted: root.page === "add_point"; AddPointPage { anchors.fill: root; points: root.session.points; onDone: root.backAsked() } }
+    Once { wanted: root.page === "supplies"; SuppliesPage { anchors.fill: root; supplies: root.session.supplies } }
     Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench } }
 }

@@ -73,6 +73,6 @@ Scroll {
         Layout.fillWidth: true
         onPicked: slug => root.session.chooseRig(slug)
     }
-    WordButton { text: qsTr("points of this rig: add, hide, how often"); onClicked: root.pointsAsked() }
+    WordButton { text: qsTr("points of this rig: add, hide, how often"); Layout.fillWidth: true; onClicked: root.pointsAsked() }
     WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
 }

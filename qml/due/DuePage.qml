@@ -11,6 +11,7 @@ Item {
 
     required property DueModel due
     signal opened(string point)
+    signal suppliesAsked()
 
     readonly property var months: root.due.months
     readonly property real firstDay: root.months.length ? root.months[0].day : 0
@@ -29,6 +30,7 @@ Item {
         spacing: 6
         BodyText { width: parent.width; text: qsTr("Due", "heading: what is due when"); level: "title" }
         BodyText { width: parent.width; text: root.due.sentence }
+        WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what to buy for it"); onClicked: root.suppliesAsked() }
         BodyText { width: parent.width; text: qsTr("Line: early to late. Ring: likely. Upright: today."); level: "small"; quiet: true }
         SeasonRuler {
             width: parent.width

@@ -45,6 +45,8 @@ FindingRow rowOf(const Shown &shown, const OpenFinding &open, int number)
         detail << extent;
     if (open.status == FindingStatus::Mended)
         detail << voice.findingStatus("mended");
+    if (open.tiedWithFirst)
+        detail << FindingModel::tr("may be as bad as the first of its kind", "a tie");
     row.detail = detail.join(QStringLiteral(", "));
     row.place = voice.place(rig, history.finding.place);
     setSpot(resolved(rig, history.finding.place), row);

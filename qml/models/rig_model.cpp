@@ -2,11 +2,13 @@
 // The home's values.
 #include "rig_model.hpp"
 
+#include <algorithm>
 #include <limits>
 
 #include "base/text.hpp"
 #include "finding_detail.hpp"
 #include "rig/names.hpp"
+#include "rig/usual_fittings.hpp"
 #include "rig_words.hpp"
 #include "walk/mend_part.hpp"
 #include "walk_model.hpp"
@@ -34,7 +36,19 @@ QString RigModel::about() const { return aboutWords(m_shown); }
 QString RigModel::state() const { return stateSentence(m_shown); }
 QVariantList RigModel::holds() const { return holdList(m_shown); }
 QVariantList RigModel::figures() const { return {}; }
-QStringList RigModel::hiddenPoints() const { return {}; }
+QStringList RigModel::hiddenPoints() const { return hiddenInSightWords(m_shown, *m_desk->parts->catalogue); }
+
+QStringList RigModel::usualFittings(const QString &kind, const QString &practice) const
+{
+    QStringList list;
+    const auto knownKind = parseChoice<RigKind>(kind.toStdString());
+    const auto knownPractice = parseChoice<Practice>(practice.toStdString());
+    if (!knownKind || !knownPractice)
+        return list;
+    for (const std::string &fitting : snugwalk::usualFittings(*knownKind, *knownPractice))
+        list << Voice::text(fitting);
+    return list;
+}
 
 double RigModel::metres(const QString &typed) const
 {
@@ -47,7 +61,37 @@ double RigModel::metres(const QString &typed) const
 void RigModel::setBudget(int minutes)
 {
     m_budget = minutes;
+    m_fitted.clear();
     Q_EMIT changed();
+    if (minutes <= 0 || m_shown.history() == nullptr)
+        return;
+    ++m_fitting;
+    const auto act = [snapshot = m_shown.snapshot, minutes](Logbook &) {
+        return Result<std::vector<FittedKind>>(fitKinds(*snapshot, minutes));
+    };
+    m_desk->worker->run<std::vector<FittedKind>>(this, act,
+                                                 [this, minutes](Result<std::vector<FittedKind>> fitted) {
+                                                     --m_fitting;
+                                                     if (fitted && minutes == m_budget)
+                                                         m_fitted = std::move(fitted).value();
+                                                     Q_EMIT changed();
+                                                 });
+}
+
+QVariantList RigModel::fittingChoices() const
+{
+    QVariantList list;
+    for (const std::string &fitting : knownFittings())
+        list << QVariantMap{{QStringLiteral("slug"), Voice::text(fitting)},
+                            {QStringLiteral("name"), m_shown.voice->word("fittings", fitting)}};
+    const auto name = [](const QVariant &entry) {
+        return entry.toMap().value(QStringLiteral("name")).toString();
+    };
+    std::sort(list.begin(), list.end(), [&](const QVariant &a, const QVariant &b) {
+        return m_shown.voice->locale.toLower(name(a)).localeAwareCompare(
+                   m_shown.voice->locale.toLower(name(b))) < 0;
+    });
+    return list;
 }
 
 bool RigModel::kerbLeft() const { return rig() != nullptr && kerbIsLeft(*rig()); }

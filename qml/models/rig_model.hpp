@@ -8,6 +8,7 @@
 
 #include "act_desk.hpp"
 #include "finding_model.hpp"
+#include "walk_budget.hpp"
 
 namespace snugwalk {
 
@@ -36,6 +37,7 @@ class RigModel : public QObject {
     Q_PROPERTY(QVariantList axles READ axles NOTIFY changed)
     Q_PROPERTY(QVariantList openings READ openings NOTIFY changed)
     Q_PROPERTY(snugwalk::FindingModel *findings READ findings CONSTANT)
+    Q_PROPERTY(QVariantList fittings READ fittingChoices NOTIFY changed)
     Q_PROPERTY(QVariantList kinds READ kinds NOTIFY changed)
     Q_PROPERTY(QVariantList mendActions READ mendActionChoices NOTIFY changed)
     Q_PROPERTY(bool walkOpen READ walkOpen NOTIFY barChanged)
@@ -72,8 +74,11 @@ public:
     /// [{name, kind, face, x, y, z, w, h}]
     [[nodiscard]] QVariantList openings() const;
     [[nodiscard]] FindingModel *findings() { return &m_findings; }
-    /// [{slug, name, about, lines, minutes, suggested}]
-    [[nodiscard]] QVariantList kinds() const { return m_kinds; }
+    /// [{slug, name, about, lines, minutes, suggested, leftOut, holdsLeftOut}]
+    [[nodiscard]] QVariantList kinds() const { return fittedKinds(*m_shown.voice, m_kinds, m_fitted); }
+    /// [{slug, name}]: what can be fitted to a rig.
+    [[nodiscard]] QVariantList fittingChoices() const;
+    [[nodiscard]] bool isFitting() const { return m_fitting > 0; }
     [[nodiscard]] QVariantList mendActionChoices() const;
     [[nodiscard]] bool walkOpen() const;
     [[nodiscard]] QString barTitle() const;
@@ -88,6 +93,8 @@ public:
     /// A length as typed, "4.1 m" or "13 ft 5 in"; without a unit metres or feet. Not a number when not
     /// understood.
     Q_INVOKABLE double metres(const QString &typed) const;
+    /// Slugs that such a rig usually has.
+    Q_INVOKABLE QStringList usualFittings(const QString &kind, const QString &practice) const;
     Q_INVOKABLE void setBudget(int minutes);
     /// "kerb side", "roof": a face by its slug.
     Q_INVOKABLE QString faceName(const QString &slug) const;
@@ -110,6 +117,8 @@ private:
     Shown m_shown;
     FindingModel m_findings;
     QVariantList m_kinds;
+    std::vector<FittedKind> m_fitted; ///< what fits into the budget; empty without one
+    int m_fitting = 0;                ///< answers on their way
     int m_budget = 0;
 };
 

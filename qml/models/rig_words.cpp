@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 
+#include "catalogue/pick.hpp"
 #include "round/tape.hpp"
 
 namespace snugwalk {
@@ -142,6 +143,18 @@ QVariantList holdList(const Shown &shown)
                             {QStringLiteral("findingId"),
                              hold.finding.isNull() ? QString() : Voice::text(hold.finding.text())}};
     }
+    return list;
+}
+
+QStringList hiddenInSightWords(const Shown &shown, const Catalogue &product)
+{
+    QStringList list;
+    if (shown.history() == nullptr)
+        return list;
+    for (const Point *point : hiddenInSight(shown.catalogue(product), shown.history()->rig))
+        list << Words::tr("%1, hidden by %2, %3", "point, who, date")
+                    .arg(shown.voice->point(point->slug), Voice::text(point->hidden->by),
+                         shown.voice->date(point->hidden->date));
     return list;
 }
 

@@ -18,6 +18,9 @@ namespace snugwalk {
 /// [{title, why, forbids, findingId}]
 [[nodiscard]] QVariantList holdList(const Shown &shown);
 
+/// "Wheel nuts, hidden by A., 3 May 2026": points that stay in sight although they are hidden.
+[[nodiscard]] QStringList hiddenInSightWords(const Shown &shown, const Catalogue &product);
+
 /// [{slug, name, about, lines, minutes, suggested}] for a rig.
 [[nodiscard]] QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue);
 

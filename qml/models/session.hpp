@@ -13,6 +13,7 @@
 #include "camera_model.hpp"
 #include "drawing_model.hpp"
 #include "due_model.hpp"
+#include "points_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
 #include "trend_model.hpp"
@@ -48,6 +49,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::BookModel *book READ book CONSTANT)
     Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
     Q_PROPERTY(snugwalk::DrawingModel *drawing READ drawing CONSTANT)
+    Q_PROPERTY(snugwalk::PointsModel *points READ points CONSTANT)
     Q_PROPERTY(snugwalk::TrendModel *trends READ trends CONSTANT)
     Q_PROPERTY(snugwalk::CameraModel *camera READ camera CONSTANT)
 public:
@@ -58,7 +60,10 @@ public:
 
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
     [[nodiscard]] bool hasRig() const { return m_shown.history() != nullptr; }
-    [[nodiscard]] bool isBusy() const { return m_walk->isBusy() || m_reading || m_trends->isBusy(); }
+    [[nodiscard]] bool isBusy() const
+    {
+        return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting();
+    }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
     [[nodiscard]] QString errorDo() const { return m_errorDo; }
@@ -89,6 +94,7 @@ public:
     [[nodiscard]] BookModel *book() const { return m_book; }
     [[nodiscard]] BenchModel *bench() const { return m_bench; }
     [[nodiscard]] DrawingModel *drawing() const { return m_drawing; }
+    [[nodiscard]] PointsModel *points() const { return m_points; }
     [[nodiscard]] TrendModel *trends() const { return m_trends; }
     [[nodiscard]] CameraModel *camera() const { return m_camera; }
 
@@ -142,6 +148,7 @@ private:
     DrawingModel *m_drawing;
     CameraModel *m_camera;
     TrendModel *m_trends;
+    PointsModel *m_points;
 };
 
 } // namespace snugwalk

@@ -3,8 +3,8 @@
 #include "walk_model.hpp"
 
 #include "attention_form.hpp"
-#include "round/tape.hpp"
 #include "tape_cursor.hpp"
+#include "walk_budget.hpp"
 
 namespace snugwalk {
 
@@ -14,18 +14,24 @@ WalkJob WalkModel::job() const
             m_taps,        m_shown.snapshot->catalogue};
 }
 
-void WalkModel::start(const QString &kindSlug, int /*minutes*/)
+void WalkModel::start(const QString &kindSlug, int minutes)
 {
     if (m_shown.history() == nullptr || m_waiting > 0)
         return;
     ++m_waiting;
     Q_EMIT progressChanged();
-    const auto act = [snapshot = m_shown.snapshot, kind = kindSlug.toStdString(),
+    const auto act = [snapshot = m_shown.snapshot, kind = kindSlug.toStdString(), minutes,
                       doer = m_desk->doer()](Logbook &book) -> Result<Walk> {
-        auto tape = tapeForWalk(*snapshot->catalogue, *snapshot->history, kind, {}, {}, book.now());
-        if (!tape)
-            return tape.error();
-        return startWalk(book, snapshot->history->rig, kind, std::move(tape).value(), std::nullopt, doer);
+        auto fitted = tapeWithin(*snapshot, kind, minutes, book.now());
+        if (!fitted)
+            return fitted.error();
+        std::optional<WalkBudget> budget;
+        if (minutes > 0) {
+            budget = WalkBudget{static_cast<double>(minutes), {}};
+            for (const LeftOut &left : fitted->leftOut)
+                budget->leftOut.push_back(left.point);
+        }
+        return startWalk(book, snapshot->history->rig, kind, std::move(fitted->tape), budget, doer);
     };
     m_desk->worker->run<Walk>(this, act, [this](Result<Walk> walk) {
         --m_waiting;

@@ -30,5 +30,5 @@ ColumnLayout {
         }
     }
     WordButton { visible: root.hold.findingId !== ""; text: qsTr("the finding"); onClicked: root.opened(root.hold.findingId) }
-    WordButton { visible: root.hold.acceptable === true && (root.hold.accepted ?? "") === ""; text: qsTr("move it once on one's own decision …"); onClicked: root.acceptAsked(root.hold.point) }
+    ActButton { size: Tone.body; Layout.fillWidth: true; visible: root.hold.acceptable === true && (root.hold.accepted ?? "") === ""; text: qsTr("move it once on one's own decision …"); onClicked: root.acceptAsked(root.hold.point) }
 }

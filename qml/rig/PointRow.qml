@@ -12,6 +12,7 @@ Item {
 
     required property string point
     required property string title
+    required property string zone
     required property string every
     required property string note
     required property bool isHidden
@@ -27,6 +28,14 @@ Item {
         id: column
         width: parent.width
         spacing: 0
+        BodyText {
+            visible: root.ListView.section !== root.ListView.previousSection
+            text: root.zone
+            level: "head"
+            Layout.fillWidth: true
+            Layout.leftMargin: Tone.margin
+            Layout.topMargin: 14
+        }
         Press {
             id: head
             spoken: Format.join([root.title, root.every, root.note], ", ")

@@ -29,7 +29,7 @@ Item {
         BodyText { width: parent.width; text: qsTr("Points of this rig"); level: "title" }
         BodyText { width: parent.width; text: root.points.sentence; quiet: true }
         Field { width: parent.width; label: qsTr("Find a point by a word"); onEdited: text => root.points.filter(text) }
-        WordButton { text: qsTr("add a point of your own"); onClicked: root.addAsked() }
+        WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("add a point of your own"); onClicked: root.addAsked() }
     }
     ListView {
         id: list
@@ -41,14 +41,6 @@ Item {
         interactive: !Tone.gloves
         boundsBehavior: Flickable.StopAtBounds
         section.property: "zone"
-        section.delegate: BodyText {
-            required property string section
-            width: ListView.view.width - 2 * Tone.margin
-            x: Tone.margin
-            topPadding: 14
-            text: section
-            level: "head"
-        }
         delegate: PointRow {
             width: ListView.view.width
             open: root.open === point

@@ -12,6 +12,14 @@ Scroll {
     /// Faults as {field, what, act}.
     property var problems: []
     property string units: "si"
+    /// {slug, name} of what can be fitted.
+    property var fittingChoices: []
+    /// Gives the fittings such a rig usually has, by kind and practice.
+    property var usual: (kind, practice) => []
+    property bool everything: false
+
+    readonly property var usualNow: kind.chosen === "" || practice.chosen === "" ? [] : root.usual(kind.chosen, practice.chosen)
+    readonly property var offered: root.everything ? root.fittingChoices : root.fittingChoices.filter(one => root.usualNow.indexOf(one.slug) >= 0 || fittings.chosen.indexOf(one.slug) >= 0)
     property bool first: true
     signal sent(var rig)
 
@@ -20,6 +28,8 @@ Scroll {
         { key: "length", name: qsTr("Length of the body, without the drawbar") }, { key: "width", name: qsTr("Width of the body") },
         { key: "height", name: qsTr("Height of the body, floor to roof") }, { key: "floor_height", name: qsTr("Floor above the ground") },
         { key: "hitch_length", name: qsTr("Coupling to the front of the body") }]
+
+    onUsualNowChanged: fittings.chosen = root.usualNow
 
     function fault(field: string): string {
         const one = root.problems.find(p => p.field === field || p.field === "measures." + field);
@@ -73,7 +83,8 @@ Scroll {
         Layout.fillWidth: true
         onPicked: slug => chosen = slug
     }
-    Chooser { id: fittings; label: qsTr("Fitted to it"); answers: lists.fittings; Layout.fillWidth: true }
+    Chooser { id: fittings; visible: root.offered.length > 0; label: qsTr("Fitted to it"); answers: root.offered; Layout.fillWidth: true }
+    WordButton { visible: !root.everything; text: qsTr("more that may be fitted"); Layout.fillWidth: true; onClicked: root.everything = true }
     BodyText {
         visible: root.problems.length > 0
         text: qsTr("%n answer(s) to put right, told above", "", root.problems.length)

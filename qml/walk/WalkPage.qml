@@ -76,7 +76,7 @@ FocusScope {
             visible: !root.warned
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: root.drawn || !done.visible ? 0 : done.implicitHeight + 8
+            Layout.minimumHeight: root.drawn || !done.visible ? 0 : 2 * Tone.px(34) + 8
             clip: true
             readonly property real doneHeight: Math.min(done.visible ? done.implicitHeight : 0, above.height)
             StandDrawing {

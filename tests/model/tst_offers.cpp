@@ -131,7 +131,7 @@ void TstOffers::allGoneIsAPass()
     tell(app, {gone(id)});
     QVERIFY(app.session().errorWhat().isEmpty());
     QCOMPARE(findMark(app.walk().marks(), "belly-pan-sheet")->state, MarkState::Pass);
-    QCOMPARE(statusOf(app, id), QStringLiteral("gone"));
+    QTRY_COMPARE(statusOf(app, id), QStringLiteral("gone"));
 }
 
 void TstOffers::aMendedFindingAsksForItsPass()

@@ -40,6 +40,8 @@ QtObject {
         { slug: "on_arrival", name: "On arrival", about: "After parking and chocking: wheels, steadies, mains, gas, water and alarms before the first night.", lines: 11, minutes: 8, suggested: false }]
     property var mendActions: [{ slug: "replace", word: "replace" }, { slug: "reseal", word: "seal again" }, { slug: "retorque", word: "torque again" }, { slug: "clean", word: "clean" }, { slug: "lubricate", word: "lubricate" }, { slug: "repair", word: "repair" }]
     property var mended: []
+    property var fittings: [{ slug: "lp_gas", name: "LP gas" }, { slug: "mains", name: "mains power" }, { slug: "house_battery", name: "house battery" }, { slug: "awning", name: "awning" }]
+    function usualFittings(kind: string, practice: string): var { return ["lp_gas", "awning"] }
     property int budget: 25
     function metres(typed: string): real { return parseFloat(typed) }
     function setBudget(minutes: int) { budget = minutes }

@@ -31,6 +31,7 @@ QtObject {
     property BookModel book: BookModel {}
     property BenchModel bench: BenchModel {}
     property TrendModel trends: TrendModel {}
+    property SuppliesModel supplies: SuppliesModel {}
     property PointsModel points: PointsModel {}
     property CameraModel camera: CameraModel {}
     property DrawingModel drawing: DrawingModel {}
