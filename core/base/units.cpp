@@ -32,8 +32,10 @@ constexpr std::array unitTable = {
     Unit{Dimension::Distance, "km", "km kilometre kilometres kilometer kilometers", 1e3},
     Unit{Dimension::Distance, "mi", "mi mile miles", mile},
     Unit{Dimension::Mass, "kg", "kg kgs kilo kilos kilogram kilograms", 1.0},
+    Unit{Dimension::Mass, "g", "g gram grams", 1e-3},
     Unit{Dimension::Mass, "t", "t tonne tonnes", 1e3},
     Unit{Dimension::Mass, "lb", "lb lbs pound pounds", pound},
+    Unit{Dimension::Mass, "oz", "oz ounce ounces", pound / 16.0},
     Unit{Dimension::Force, "N", "n newton newtons", 1.0},
     Unit{Dimension::Force, "kN", "kn", 1e3},
     Unit{Dimension::Force, "lbf", "lbf", poundForce},
@@ -119,6 +121,8 @@ std::string_view displaySymbol(Dimension dimension, UnitSystem system, double ma
     case Dimension::Distance:
         return us ? "mi" : "km";
     case Dimension::Mass:
+        if (magnitude > 0.0 && magnitude < (us ? pound : 1.0))
+            return us ? "oz" : "g";
         return us ? "lb" : "kg";
     case Dimension::Force:
         return us ? "lbf" : "N";
@@ -161,7 +165,8 @@ int displayDecimals(const Unit &unit, double shown)
 {
     const double size = std::fabs(shown);
     if (unit.dimension == Dimension::Count || unit.symbol == "kPa" || unit.symbol == "kg" ||
-        unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL" || unit.symbol == "mA")
+        unit.symbol == "lb" || unit.symbol == "%" || unit.symbol == "mL" || unit.symbol == "mA" ||
+        unit.symbol == "g")
         return 0;
     if (unit.symbol == "in")
         return 2;

@@ -41,6 +41,7 @@ Result<RigHistory> loadHistory(Logbook &book, const Id &rig)
     take(happeningsOf(book, rig), history.happenings, error);
     take(rigVersions(book, rig), history.rigs, error);
     take(ownChoicesOf(book, rig), history.own, error);
+    take(stocksOf(book, rig), history.stocks, error);
     if (error)
         return *error;
     return history;

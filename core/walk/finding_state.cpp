@@ -31,6 +31,13 @@ const Look *lookAt(const FindingHistory &history, Instant when)
     return last;
 }
 
+const Drawing *drawingOf(const FindingHistory &history, const Id &photo)
+{
+    const auto found = std::find_if(history.drawings.begin(), history.drawings.end(),
+                                    [&](const Drawing &drawing) { return drawing.photo == photo; });
+    return found == history.drawings.end() ? nullptr : &*found;
+}
+
 FindingStatus statusAt(const FindingHistory &history, Instant when)
 {
     const Look *look = lookAt(history, when);

@@ -34,4 +34,7 @@ struct FindingHistory {
 /// The last look at or before `when`, or nothing.
 [[nodiscard]] const Look *lookAt(const FindingHistory &history, Instant when);
 
+/// The drawing on one of the finding's photos, or null.
+[[nodiscard]] const Drawing *drawingOf(const FindingHistory &history, const Id &photo);
+
 } // namespace snugwalk

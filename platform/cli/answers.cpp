@@ -81,6 +81,10 @@ Value findingJson(const FindingHistory &h)
         photos.push_back(one);
     }
     value.member("photos") = photos;
+    Value::List drawings;
+    for (const Drawing &drawing : h.drawings)
+        drawings.push_back(toValue(drawing));
+    value.member("drawings") = drawings;
     return value;
 }
 

@@ -34,14 +34,19 @@ void addWalkCommands(CLI::App &app, Registry &registry);
 void addMarkCommands(CLI::App &walk, Registry &registry);
 void addStartCommand(CLI::App &walk, Registry &registry);
 void addFindingCommands(CLI::App &app, Registry &registry);
+/// The verbs of a single finding: add, worse, better, same, gone.
+void addFindingLookCommands(CLI::App &finding, Registry &registry);
 void addMendCommands(CLI::App &app, Registry &registry);
 void addTripCommands(CLI::App &app, Registry &registry);
 void addPhotoCommands(CLI::App &app, Registry &registry);
+/// draw, measure, caption, move.
+void addPhotoDrawCommands(CLI::App &photo, Registry &registry);
 void addQuestionCommands(CLI::App &app, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);
+void addSupplyCommands(CLI::App &app, Registry &registry);
 
 } // namespace snugwalk::cli

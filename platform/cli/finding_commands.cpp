@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// finding list, show, photo.
+// finding list, show, photo; the verbs of one finding are in finding_look_commands.cpp.
 #include <algorithm>
 
 #include "cli/answers.hpp"
@@ -19,7 +19,7 @@ std::string historyWords(Session &session, const Rig &rig, const FindingHistory 
         out += "  " + formatLocalShort(look.at) + (look.by.empty() ? "" : " " + look.by) + ": " +
                lookWords(h, look, session.texts(), session.units()) + "\n";
     for (const Mend &mend : h.mends)
-        out += "  " + formatLocalShort(mend.at) + " mended (" + mend.action + "): " + mend.what + "\n";
+        out += "  " + formatLocalShort(mend.at) + " mended (" + mend.action + "): " + mendWords(mend) + "\n";
     for (const Photo &photo : h.photos)
         out += "  photo " + photo.id.shortText() +
                (photo.taken ? " taken " + formatLocalShort(*photo.taken) : " without a time of its own") +
@@ -118,6 +118,7 @@ void addFindingCommands(CLI::App &app, Registry &registry)
     photo->add_option("files", *files, "JPEG or PNG")->required();
     registry.add(*photo, "  snugwalk finding photo 3f2a90bc rivet.jpg",
                  [id, files](Session &s) { return addPhotos(s, *id, *files); });
+    addFindingLookCommands(*finding, registry);
 }
 
 } // namespace snugwalk::cli

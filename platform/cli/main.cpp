@@ -100,6 +100,7 @@ int run(int argc, char **argv)
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);
     addDemoCommand(app, registry);
+    addSupplyCommands(app, registry);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError &fault) {

@@ -4,9 +4,8 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
-#include "logbook/import_photo.hpp"
+#include "cli/finding_options.hpp"
 #include "logbook/query.hpp"
-#include "rig/names.hpp"
 #include "walk/walk_value.hpp"
 #include "words/words.hpp"
 
@@ -18,89 +17,8 @@ struct MarkOptions {
     std::string state;
     std::string how = "looked";
     std::string reason;
-    std::string note;
-    std::vector<std::string> readings;
-    std::string tool;
-    std::string same;
-    bool isNew = false;
-    bool gone = false;
-    std::string defect;
-    int grade = 0;
-    std::string place;
-    std::string face, x, y, z;
-    std::string extent;
-    std::vector<std::string> photos;
+    FindingOptions finding;
 };
-
-// "pressure@wheel 1L=65 psi" or "nose_weight=180 kg".
-Result<TypedReading> readingFrom(const std::string &typed)
-{
-    const auto equals = typed.find('=');
-    if (equals == std::string::npos)
-        return Error{Errc::Usage, "not a reading: \"" + typed + "\"", "--reading",
-                     "write it as \"pressure@wheel 1L=65 psi\""};
-    const std::string left = typed.substr(0, equals);
-    const auto at = left.find('@');
-    return TypedReading{std::string(trim(left.substr(0, at))),
-                        at == std::string::npos ? "" : std::string(trim(left.substr(at + 1))),
-                        typed.substr(equals + 1)};
-}
-
-Result<RigPlace> placeFrom(const MarkOptions &o)
-{
-    Value::Map value;
-    const auto put = [&](const char *key, const std::string &text) {
-        if (!text.empty())
-            value[key] = text;
-    };
-    put("named", o.place);
-    put("face", o.face);
-    put("x", o.x);
-    put("y", o.y);
-    put("z", o.z);
-    return placeFromValue(value);
-}
-
-// Two attentions on one point are one finding only if the person says so.
-Status askWhichFinding(Logbook &book, const Rig &rig, const MarkOptions &o)
-{
-    if (!o.same.empty() || o.isNew)
-        return done();
-    const auto histories = findingHistories(book, rig.id);
-    if (!histories)
-        return histories.error();
-    std::vector<std::string> open;
-    for (const FindingHistory &h : *histories) {
-        if (h.finding.point == o.point && statusOf(h) == FindingStatus::Open)
-            open.push_back(h.finding.id.shortText() + " (" + h.finding.defect + ")");
-    }
-    if (open.empty())
-        return done();
-    return Error{Errc::Conflict, "this point has an open finding already: " + join(open, ", "), o.point,
-                 "say --same ID when it is that one, or --new when it is another"};
-}
-
-Result<FindingDraft> findingFrom(Logbook &book, const MarkOptions &o)
-{
-    FindingDraft draft;
-    if (!o.same.empty()) {
-        const Result<Id> id = idOf(book, "finding", o.same);
-        if (!id)
-            return id.error();
-        draft.same = *id;
-    }
-    if (o.gone && o.same.empty())
-        return Error{Errc::Usage, "gone, but which finding?", "--gone", "name it with --same ID"};
-    draft.defect = o.defect;
-    draft.grade = o.gone ? 0 : o.grade;
-    draft.extentText = o.extent;
-    draft.note = o.note;
-    const Result<RigPlace> place = placeFrom(o);
-    if (!place)
-        return place.error();
-    draft.place = *place;
-    return draft;
-}
 
 Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
 {
@@ -110,71 +28,28 @@ Result<MarkDraft> draftFrom(Logbook &book, const Rig &rig, const MarkOptions &o)
     draft.state = state.value_or(MarkState::NotLooked);
     draft.how = parseLookedHow(o.how).value_or(LookedHow::Looked);
     draft.reason = replaceAll(o.reason, "-", "_");
-    draft.note = o.note;
-    for (const std::string &typed : o.readings) {
-        const Result<TypedReading> reading = readingFrom(typed);
-        if (!reading)
-            return reading.error();
-        draft.readings.push_back(*reading);
-        draft.readings.back().tool = o.tool;
-    }
-    if (draft.state != MarkState::Attention && !o.gone)
+    draft.note = o.finding.note;
+    auto readings = readingsFrom(o.finding);
+    if (!readings)
+        return readings.error();
+    draft.readings = std::move(readings).value();
+    if (draft.state != MarkState::Attention && !o.finding.gone)
         return draft;
-    SNUG_TRY(askWhichFinding(book, rig, o));
-    const Result<FindingDraft> finding = findingFrom(book, o);
+    SNUG_TRY(askWhichFinding(book, rig, o.point, o.finding));
+    const Result<FindingDraft> finding = findingFrom(book, o.finding);
     if (!finding)
         return finding.error();
     draft.findings.push_back(*finding);
     return draft;
 }
 
-Value warningJson(const LimitWarning &w)
-{
-    return Value::Map{{"reading", w.reading},
-                      {"place", w.place},
-                      {"value", w.si},
-                      {"unit", siSymbol(w.dimension)},
-                      {"low", Value(w.limits.lowSi)},
-                      {"high", Value(w.limits.highSi)},
-                      {"basis", w.limits.basis}};
-}
-
-// "Cold pressure 300 kPa at wheel 1L; at least 380 kPa, at most 450 kPa (maker)".
-std::string warningWords(const LimitWarning &w, const Texts &texts, UnitSystem units)
-{
-    std::vector<std::string> limits;
-    if (w.limits.lowSi)
-        limits.push_back("at least " + formatFor(w.dimension, *w.limits.lowSi, units));
-    if (w.limits.highSi)
-        limits.push_back("at most " + formatFor(w.dimension, *w.limits.highSi, units));
-    return readingWords({w.reading, w.place, w.dimension, w.si, ""}, texts, units) + "; " +
-           join(limits, ", ") + " (" + replaceAll(w.limits.basis, "_", " ") + ")";
-}
-
 Result<Answer> answer(Session &session, const MarkDraft &draft, const MarkReceipt &receipt,
                       const std::vector<Photo> &photos)
 {
-    Value::List findings;
-    std::string text = draft.point + ": " + stateWords(draft.state, session.texts()) + "\n";
-    for (const Id &id : receipt.findings) {
-        findings.push_back(id.text());
-        text += "finding " + id.shortText() + "\n";
-    }
-    Value::List warnings;
-    for (const LimitWarning &warning : receipt.warnings) {
-        warnings.push_back(warningJson(warning));
-        text += "look again: " + warningWords(warning, session.texts(), session.units()) + "\n";
-    }
-    Value::List photoIds;
-    for (const Photo &photo : photos)
-        photoIds.push_back(photo.id.text());
-    return Answer{Value::Map{{"mark", receipt.mark.text()},
-                             {"point", draft.point},
-                             {"state", slug(draft.state)},
-                             {"findings", findings},
-                             {"photos", photoIds},
-                             {"warnings", warnings}},
-                  text};
+    Answer answer{Value::Map{{"point", draft.point}, {"state", slug(draft.state)}},
+                  draft.point + ": " + stateWords(draft.state, session.texts()) + "\n"};
+    tellReceipt(session, receipt, photos, answer);
+    return answer;
 }
 
 // Passing a tape line of several points marks each that has no mark yet.
@@ -194,24 +69,6 @@ const TapeLine *groupedLine(const Walk &walk, const std::string &slug)
         return line.slug == slug && (line.points.size() > 1 || line.points.front() != slug);
     });
     return found == walk.tape.end() ? nullptr : &*found;
-}
-
-Result<std::vector<Photo>> importAll(Session &session, const MarkOptions &o, const Rig &rig,
-                                     const MarkReceipt &receipt, const Doer &doer)
-{
-    std::vector<Photo> photos;
-    for (const std::string &file : o.photos) {
-        const PhotoOf of{rig.id, receipt.findings.empty() ? Id{} : receipt.findings.front(),
-                         receipt.looks.empty() ? Id{} : receipt.looks.front(), ""};
-        Result<Photo> photo = importPhotoFile(**session.book(), file, session.codec(), of, doer);
-        if (!photo) {
-            Error error = photo.error();
-            error.act += " (the mark itself is written; add the photo with `snugwalk photo add`)";
-            return error;
-        }
-        photos.push_back(std::move(photo).value());
-    }
-    return photos;
 }
 
 Result<Answer> mark(Session &session, const MarkOptions &o)
@@ -236,29 +93,10 @@ Result<Answer> mark(Session &session, const MarkOptions &o)
     const Result<MarkReceipt> receipt = markPoint(book, session.catalogue(), *rig, *walk, *draft, *doer);
     if (!receipt)
         return receipt.error();
-    const auto photos = importAll(session, o, *rig, *receipt, *doer);
+    const auto photos = importAll(session, o.finding.photos, *rig, *receipt, *doer);
     if (!photos)
         return photos.error();
     return answer(session, *draft, *receipt, *photos);
-}
-
-void addFindingOptions(CLI::App &sub, MarkOptions &o)
-{
-    sub.add_option("--defect", o.defect,
-                   "what is wrong, one of the point's defects (`snugwalk points POINT`)");
-    sub.add_option("--grade", o.grade,
-                   "1 dulled, 2 hairline, 3 open or loose, 4 through or moving, 5 a hold");
-    sub.add_option("--place", o.place, "a named place: \"wheel 2R\", \"vent 3\"");
-    sub.add_option("--face", o.face,
-                   "top, left, right, front, rear or underside (left and right facing forward)");
-    sub.add_option("--x", o.x, "aft of the front face, such as \"4.5 m\"");
-    sub.add_option("--y", o.y, "right of the centre line; negative to the left");
-    sub.add_option("--z", o.z, "above the ground");
-    sub.add_option("--extent", o.extent, "how much: \"14 mm\", \"1/2 in\" or a count");
-    sub.add_option("--photo", o.photos, "a photo of it, JPEG or PNG; may be repeated");
-    sub.add_option("--same", o.same, "it is this finding, looked at again");
-    sub.add_flag("--new", o.isNew, "it is another finding than those open on this point");
-    sub.add_flag("--gone", o.gone, "with --same: it is not there any more, without a mend");
 }
 
 } // namespace
@@ -273,10 +111,12 @@ void addMarkCommands(CLI::App &walk, Registry &registry)
         ->check(CLI::IsMember({"pass", "attention", "not_fitted", "not-fitted"}));
     marking->add_option("--how", o->how, "how a pass was looked at")
         ->check(CLI::IsMember({"glance", "looked", "measured"}));
-    marking->add_option("--note", o->note, "in your words");
-    marking->add_option("--reading", o->readings, "\"pressure@wheel 1L=65 psi\"; may be repeated");
-    marking->add_option("--tool", o->tool, "what the readings were taken with, such as \"pencil gauge\"");
-    addFindingOptions(*marking, *o);
+    addSpotOptions(*marking, o->finding);
+    addLookOptions(*marking, o->finding);
+    marking->add_option("--grade", o->finding.grade, gradeHelp);
+    marking->add_option("--same", o->finding.same, "it is this finding, looked at again");
+    marking->add_flag("--new", o->finding.isNew, "it is another finding than those open on this point");
+    marking->add_flag("--gone", o->finding.gone, "with --same: it is not there any more, without a mend");
     registry.add(*marking,
                  "  snugwalk walk mark tread-depth pass --how measured --reading \"tread@wheel 1L=7/32 in\"\n"
                  "  snugwalk walk mark belly-pan-sheet attention --defect loose --grade 3 --face underside "
@@ -288,7 +128,7 @@ void addMarkCommands(CLI::App &walk, Registry &registry)
     CLI::App *unseen = walk.add_subcommand("unseen", "say that a point could not be looked at, and why");
     unseen->add_option("point", o->point, "a point's or a line's slug")->required();
     unseen->add_option("reason", o->reason, join(reasons(), ", "))->required();
-    unseen->add_option("--note", o->note, "in your words");
+    unseen->add_option("--note", o->finding.note, "in your words");
     registry.add(*unseen, "  snugwalk walk unseen roof-membrane wet_or_icy", [o](Session &s) {
         o->state = "could_not_look";
         return mark(s, *o);

@@ -3,8 +3,11 @@
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "data/embedded.hpp"
+#include "due/band.hpp"
+#include "round/history.hpp"
 #include "walk/mend_part.hpp"
 #include "walk/walk_value.hpp"
+#include "words/supply_words.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -15,6 +18,23 @@ struct MendOptions {
     std::vector<std::string> parts;
     double minutes = -1.0;
 };
+
+// Says what was made of each part, so that a slip in typing shows.
+std::string understood(Session &session, const Mend &mend)
+{
+    std::string out;
+    for (const MendPart &part : mend.parts) {
+        const SupplyItem *item = productSupplies().named(part.name);
+        const auto si = item == nullptr ? std::nullopt : amountOf(*item, part.quantity, part.unit);
+        out += "  part: " + part.name + ", " + amountText(part.quantity) +
+               (part.unit.empty() ? "" : " " + part.unit);
+        if (si)
+            out += " (" + session.texts().word("supplies", item->slug) + ", " +
+                   supplyAmount(*item, *si, session.units()) + ", taken from what is on hand)";
+        out += "\n";
+    }
+    return out;
+}
 
 Result<Answer> mend(Session &session, const MendOptions &o)
 {
@@ -51,29 +71,8 @@ Result<Answer> mend(Session &session, const MendOptions &o)
         return id.error();
     Value json = toValue(mend);
     json.member("id") = id->text();
-    return Answer{json, "mend " + id->shortText() + " written; a pass on the point confirms it\n"};
-}
-
-Result<Answer> event(Session &session, const std::string &kind, const std::string &note)
-{
-    const Result<Rig> rig = session.rig();
-    const auto known = session.catalogue().events().find(kind);
-    if (known == session.catalogue().events().end())
-        return Error{Errc::NotFound, "no such event", kind, "see `snugwalk event --help`"};
-    const Result<Doer> doer = session.doer();
-    const Result<LocalTime> now = session.now();
-    if (!rig || !doer || !now)
-        return !rig ? rig.error() : !doer ? doer.error() : now.error();
-    const Happening happening{Id{}, rig->id, kind, *now, note};
-    const Result<Id> id = addHappening(**session.book(), happening, *doer);
-    if (!id)
-        return id.error();
-    Value json = toValue(happening);
-    json.member("id") = id->text();
-    std::string text = session.texts().word("events", kind) + ": written. Due now:";
-    for (const std::string &point : known->second)
-        text += " " + point;
-    return Answer{json, text + "\n"};
+    return Answer{json, "mend " + id->shortText() + " written; a pass on the point confirms it\n" +
+                            understood(session, mend)};
 }
 
 std::string eventList()
@@ -82,6 +81,50 @@ std::string eventList()
     for (const auto &[kind, points] : productCatalogue().events())
         kinds.push_back(kind);
     return join(kinds, ", ");
+}
+
+// Of the points that an event makes due, those that this rig has and that are due by it now.
+Result<std::vector<std::string>> pointsDue(Session &session, const Happening &happening, const Rig &rig,
+                                           const std::vector<std::string> &named)
+{
+    const Result<RigHistory> history = loadHistory(**session.book(), rig.id);
+    if (!history)
+        return history.error();
+    const auto bands = dueBands(session.catalogue(), *history, happening.at);
+    std::vector<std::string> due;
+    for (const std::string &point : named) {
+        const DueBand *band = findBand(bands, point);
+        if (band != nullptr && (band->dueNow || band->everyMove))
+            due.push_back(point);
+    }
+    return due;
+}
+
+Result<Answer> event(Session &session, const std::string &kind, const std::string &note)
+{
+    const Result<Rig> rig = session.rig(); // first: the catalogue is then the rig's own
+    const auto known = session.catalogue().events().find(kind);
+    if (known == session.catalogue().events().end())
+        return Error{Errc::NotFound, "no such event", kind, "use one of " + eventList()};
+    const Result<Doer> doer = session.doer();
+    const Result<LocalTime> now = session.now();
+    if (!rig || !doer || !now)
+        return !rig ? rig.error() : !doer ? doer.error() : now.error();
+    const Happening happening{Id{}, rig->id, kind, *now, note};
+    const Result<Id> id = addHappening(**session.book(), happening, *doer);
+    if (!id)
+        return id.error();
+    const auto due = pointsDue(session, happening, *rig, known->second);
+    if (!due)
+        return due.error();
+    Value json = toValue(happening);
+    json.member("id") = id->text();
+    json.member("due") = Value::List(due->begin(), due->end());
+    std::string text = session.texts().word("events", kind) + ": written. ";
+    text += due->empty() ? "It makes no point of this rig due.\n" : "Due now:\n";
+    for (const std::string &point : *due)
+        text += "  " + point + "  " + session.texts().point(point).title + "\n";
+    return Answer{json, text};
 }
 
 } // namespace
@@ -100,10 +143,13 @@ void addMendCommands(CLI::App &app, Registry &registry)
         "a part used, such as \"lap sealant, 2 cartridges\" or \"3 x rivet 3/16 in\"; may be repeated");
     mending->add_option("--cost", o->mend.cost, "with its currency");
     mending->add_option("--minutes", o->minutes, "how long it took");
-    registry.add(*mending,
-                 "  snugwalk mend 3f2a90bc --action replace --what \"three rivets, large flange\" --part "
-                 "\"4.8 mm rivet\"",
-                 [o](Session &s) { return mend(s, *o); });
+    registry.add(
+        *mending,
+        "  snugwalk mend 3f2a90bc --action replace --what \"three rivets, large flange\" --part \"3 x rivet "
+        "3/16 in\"\n  snugwalk mend 3f2a90bc --action reseal --what \"flange sealed\" --part \"lap sealant, "
+        "2 "
+        "cartridges\" --cost \"NZD 38\" --minutes 50",
+        [o](Session &s) { return mend(s, *o); });
     auto kind = std::make_shared<std::string>();
     auto note = std::make_shared<std::string>();
     CLI::App *happening = app.add_subcommand("event", "something happened that makes points due at once");

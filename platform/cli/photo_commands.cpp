@@ -90,6 +90,7 @@ void addPhotoCommands(CLI::App &app, Registry &registry)
                  [=](Session &s) { return add(s, *files, *finding, *caption); });
     registry.add(*photo->add_subcommand("list", "all photos of the rig"), "  snugwalk photo list",
                  [](Session &s) { return list(s); });
+    addPhotoDrawCommands(*photo, registry);
 }
 
 } // namespace snugwalk::cli

@@ -33,6 +33,16 @@ const Catalogue &productCatalogue()
     return catalogue;
 }
 
+const SupplyList &productSupplies()
+{
+    static const SupplyList list = [] {
+        Result<SupplyList> loaded = SupplyList::load(embeddedFiles().at("supplies.json"));
+        SNUG_ASSERT(loaded.has_value());
+        return std::move(loaded).value();
+    }();
+    return list;
+}
+
 Result<Texts> productTexts(std::string_view language)
 {
     const std::string folder = "texts/" + std::string(language);

@@ -7,12 +7,16 @@
 #include <vector>
 
 #include "catalogue/catalogue.hpp"
+#include "catalogue/supplies.hpp"
 #include "catalogue/texts.hpp"
 
 namespace snugwalk {
 
 /// Loaded once; a catalogue that does not load is a broken build and ends the process.
 [[nodiscard]] const Catalogue &productCatalogue();
+
+/// What mends use up; loaded once.
+[[nodiscard]] const SupplyList &productSupplies();
 
 /// Words in a language ("en", "es"); `NotFound` for one we do not have.
 [[nodiscard]] Result<Texts> productTexts(std::string_view language);

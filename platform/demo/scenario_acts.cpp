@@ -3,6 +3,7 @@
 #include "demo/scenario_acts.hpp"
 
 #include "data/embedded.hpp"
+#include "logbook/acts_photo.hpp"
 #include "logbook/files.hpp"
 #include "logbook/import_photo.hpp"
 #include "rig/rig_value.hpp"
@@ -65,6 +66,8 @@ Status ScenarioPlayer::play(const Value &act)
         return mend(act);
     if (kind == "event")
         return happening(act);
+    if (kind == "stock")
+        return stock(act);
     return broken("unknown act \"" + kind + "\"", text(act["id"]));
 }
 
@@ -151,6 +154,44 @@ Status ScenarioPlayer::happening(const Value &act)
     m_clock.set(*at);
     const Result<Id> id = addHappening(m_book, {Id{}, m_rig.id, text(act["kind"]), *at, text(act["note"])},
                                        {text(act["by"]), std::nullopt, std::nullopt});
+    return id ? done() : Status(id.error());
+}
+
+Status ScenarioPlayer::stock(const Value &act)
+{
+    const Result<LocalTime> at = timeOf(act["at"], text(act["id"]));
+    if (!at)
+        return at.error();
+    m_clock.set(*at);
+    for (const auto &[slug, amount] : act["on_hand"].map()) {
+        const SupplyItem *item = productSupplies().find(slug);
+        const auto si = item == nullptr ? std::nullopt
+                                        : amountOf(*item, amount["quantity"].asDouble().value_or(0.0),
+                                                   text(amount["unit"]));
+        if (!si)
+            return broken("no such supply, or not an amount of it: " + slug, text(act["id"]));
+        const Stock stock{Id{}, m_rig.id, slug, item->dimension, *si, item->unit, *at, text(act["by"])};
+        const Result<Id> id = setStock(m_book, stock, {stock.by, std::nullopt, std::nullopt});
+        if (!id)
+            return id.error();
+    }
+    return done();
+}
+
+Status ScenarioPlayer::draw(const Id &photo, const Value &drawing, const Doer &doer)
+{
+    std::vector<DrawnShape> shapes;
+    for (const Value &typed : drawing.list()) {
+        const auto kind = parseShapeKind(text(typed["kind"]));
+        const Result<DrawnShape> shape =
+            kind ? parseShape(*kind, text(typed["at"])) : broken("unknown shape", text(typed["kind"]));
+        if (!shape)
+            return shape.error();
+        shapes.push_back(*shape);
+    }
+    if (shapes.empty())
+        return done();
+    const Result<Id> id = saveDrawing(m_book, photo, shapes, doer);
     return id ? done() : Status(id.error());
 }
 
@@ -252,6 +293,7 @@ Status ScenarioPlayer::photos(const Value &finding, const MarkReceipt &receipt, 
             importPhotoFile(m_book, (m_folder / text(file)).string(), m_codec, of, doer);
         if (!photo)
             return photo.error();
+        SNUG_TRY(draw(photo->id, finding["drawings"][text(file)], doer));
         ++m_report.photos;
     }
     return done();

@@ -29,6 +29,8 @@ private:
     [[nodiscard]] Status walk(const Value &act);
     [[nodiscard]] Status mend(const Value &act);
     [[nodiscard]] Status happening(const Value &act);
+    [[nodiscard]] Status stock(const Value &act);
+    [[nodiscard]] Status draw(const Id &photo, const Value &drawing, const Doer &doer);
     [[nodiscard]] Status mark(const Walk &walk, const std::string &point, const Value &mark,
                               const Doer &doer);
     [[nodiscard]] Result<MarkDraft> draft(const std::string &point, const Value &mark) const;

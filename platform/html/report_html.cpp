@@ -22,6 +22,8 @@ constexpr const char *style =
     "figure "
     "img{max-width:100%;height:auto;display:block}figcaption{font-size:.9rem;color:#555}svg{max-width:100%;"
     "height:auto}td svg{max-width:none;display:block}"
+    ".photo{position:relative;display:inline-block}.photo "
+    "svg{position:absolute;inset:0;width:100%;height:100%}"
     ".caution{border:2px solid #E69F00;padding:.6rem 1rem;margin:1rem 0}.caution p{margin:.3rem 0}"
     "@media print{body{margin:0;max-width:none}h2{break-after:avoid}tr,figure{break-inside:avoid}}";
 

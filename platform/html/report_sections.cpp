@@ -5,6 +5,7 @@
 #include "base/text.hpp"
 #include "html/drawing_svg.hpp"
 #include "html/html_text.hpp"
+#include "html/photo_svg.hpp"
 #include "words/finding_words.hpp"
 #include "words/reason_words.hpp"
 #include "words/words.hpp"
@@ -19,13 +20,16 @@ std::string heading(const PageContext &c, const char *phrase)
     return element("h2", c.texts.phrase(phrase));
 }
 
-std::string figure(const PageContext &c, const Photo &photo, const std::string &caption)
+std::string figure(const PageContext &c, const Photo &photo, const Drawing *drawing,
+                   const std::string &caption)
 {
     const auto bytes = c.thumbnails(photo);
     if (!bytes)
         return {};
-    return "<figure><img alt='" + escape(caption) + "' src='data:image/jpeg;base64," + base64(*bytes) + "'>" +
-           element("figcaption", caption) + "</figure>\n";
+    const std::string over =
+        drawing == nullptr ? std::string() : drawnSvg(*drawing, sizeOf(photo), c.options.units);
+    return "<figure><div class='photo'><img alt='" + escape(caption) + "' src='data:image/jpeg;base64," +
+           base64(*bytes) + "'>" + over + "</div>" + element("figcaption", caption) + "</figure>\n";
 }
 
 std::string photoDate(const Photo &photo)
@@ -33,6 +37,18 @@ std::string photoDate(const Photo &photo)
     if (photo.taken)
         return formatLocalShort(*photo.taken);
     return photo.takenText.empty() ? formatLocalShort(photo.added) : photo.takenText;
+}
+
+std::string photoWords(const Photo &photo)
+{
+    return photoDate(photo) + (photo.caption.empty() ? "" : ", " + photo.caption);
+}
+
+// A drawing is of a finding's photo: pairs look it up in the finding they belong to.
+const Drawing *drawingIn(const PageContext &c, const Id &finding, const Photo &photo)
+{
+    const FindingHistory *history = findHistory(c.report.standing.history, finding);
+    return history == nullptr ? nullptr : drawingOf(*history, photo.id);
 }
 
 std::string titles(const Texts &texts, const std::vector<std::string> &points)
@@ -53,13 +69,18 @@ std::string findingRow(const PageContext &c, const ReportFinding &f)
                  escape(formatLocalShort(look.at) + (look.by.empty() ? "" : ", " + look.by) + ": " +
                         lookWords(f.history, look, c.texts, c.options.units)) +
                  "</span>";
+    for (const Mend &mend : f.history.mends)
+        story += "<br><span class='quiet'>" +
+                 escape(c.texts.phrase("mended_on", {formatLocalShort(mend.at)}) +
+                        (mend.by.empty() ? "" : ", " + mend.by) + ": " + mendWords(mend)) +
+                 "</span>";
     const bool waits = f.open.status == FindingStatus::Mended;
     const std::string call = waits ? c.texts.phrase("waits") : callWords(f.open.concern, c.texts);
     std::string out = "<tr><td class='no'>" + std::to_string(f.number) + "</td><td>" +
                       glyphSvg(f.open.concern.call) + "</td><td>" +
                       escape(findingWords(rig, f.history, c.texts, c.options.units)) + story + "<br>";
     for (const Photo &photo : f.history.photos)
-        out += figure(c, photo, photoDate(photo));
+        out += figure(c, photo, drawingOf(f.history, photo.id), photoWords(photo));
     return out + "</td>" + cell(call) + "</tr>\n";
 }
 
@@ -108,9 +129,11 @@ std::string changesSection(const PageContext &c)
     out += "</table>\n";
     for (const ReportPhotoPair &pair : c.report.pairs) {
         if (pair.then)
-            out += figure(c, *pair.then, c.texts.phrase("photo_then") + ", " + photoDate(*pair.then));
+            out += figure(c, *pair.then, drawingIn(c, pair.finding, *pair.then),
+                          c.texts.phrase("photo_then") + ", " + photoDate(*pair.then));
         if (pair.now)
-            out += figure(c, *pair.now, c.texts.phrase("photo_now") + ", " + photoDate(*pair.now));
+            out += figure(c, *pair.now, drawingIn(c, pair.finding, *pair.now),
+                          c.texts.phrase("photo_now") + ", " + photoDate(*pair.now));
     }
     return out;
 }

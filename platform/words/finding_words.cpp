@@ -3,6 +3,7 @@
 #include "words/finding_words.hpp"
 
 #include "rig/place.hpp"
+#include "walk/mend_part.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk {
@@ -29,6 +30,18 @@ std::string lookWords(const FindingHistory &history, const Look &look, const Tex
     if (look.extent)
         out += ", " + extentWords(look.extent, units);
     return look.note.empty() ? out : out + "; " + look.note;
+}
+
+std::string mendWords(const Mend &mend)
+{
+    std::string out = mend.what;
+    for (const MendPart &part : mend.parts)
+        out += "; " + partText(part);
+    if (!mend.cost.empty())
+        out += "; " + mend.cost;
+    if (mend.minutes)
+        out += (mend.cost.empty() ? "; " : ", ") + amountText(*mend.minutes) + "\u00a0min";
+    return out;
 }
 
 } // namespace snugwalk

@@ -17,4 +17,7 @@ namespace snugwalk {
 [[nodiscard]] std::string lookWords(const FindingHistory &history, const Look &look, const Texts &texts,
                                     UnitSystem units);
 
+/// "three rivets; rivet 3/16 in, 3; NZD 12.00, 25 min".
+[[nodiscard]] std::string mendWords(const Mend &mend);
+
 } // namespace snugwalk

@@ -301,6 +301,45 @@ def check_every_move(sets, points):
     expect(8 <= minutes <= 10, "every_move", f"{minutes:.1f} minutes on a plain tandem, not 8 to 10")
 
 
+SUPPLY_RULES = {"bead": ("bead", "whole", "whole_m", "waste"), "length": ("whole", "whole_m", "waste"),
+                "count": ("each", "waste"), "hub": ("each", "spare", "waste"), "fixed": ("each",)}
+PACKS = "cartridge roll bottle box can piece tub tube pair set".split()
+
+
+def check_supplies(supplies, points, sources, texts):
+    """Items and needs: known units, points, defects; a basis each; words in every language."""
+    items = {item["slug"]: item for item in supplies["items"]}
+    expect(len(items) == len(supplies["items"]), "supplies", "an item twice")
+    names = [name for item in supplies["items"] for name in item["names"]]
+    only(names, set(names), "supplies", "name")
+    for slug, item in items.items():
+        where = f"supplies/{slug}"
+        only([item["quantity"]], ["volume", "length", "mass", "count"], where, "quantity")
+        expect((item["quantity"] == "count") != bool(item["unit"]), where, "unit and quantity do not agree")
+        expect(item["pack"] > 0 and 0 < item["fill"] <= 1, where, "pack or fill out of range")
+        only([item["pack_word"]], PACKS, where, "pack word")
+        only(item["cautions"], "abcdefghijklmnopq", where, "caution")
+        only([item["basis"]["tag"]], ["P", "FM", "CP", "calc"], where, "source tag")
+        only(item["basis"]["keys"], sources, where, "source key")
+        expect(item["basis"]["keys"] and item["names"], where, "no source key or no name")
+        expect(all(name == name.lower() for name in item["names"]), where, "a name is not lower case")
+    for number, need in enumerate(supplies["needs"]):
+        where = f"supplies/need {number} {need['item']}"
+        only([need["item"]], items, where, "item")
+        only(need["points"], points, where, "point")
+        expect(need["rule"] in SUPPLY_RULES, where, "unknown rule")
+        expect(all(key in need for key in SUPPLY_RULES.get(need["rule"], ())), where, "a member of its rule is missing")
+        expect(bool(need.get("due")) != bool(need.get("defects")), where, "neither or both of due and defects")
+        for slug in need["points"]:
+            offered = points[slug]["defects"] if slug in points else []
+            expect(need.get("due") or set(need["defects"]) & set(offered), where, f"{slug} has none of the defects")
+    expect({need["item"] for need in supplies["needs"]} == set(items), "supplies", "an item that nothing needs")
+    for language, words in texts.items():
+        for group, wanted in (("supplies", items), ("packs", PACKS)):
+            differ = set(wanted) ^ set(words.get(group, {}))
+            expect(not differ, f"{language}/{group}", f"keys differ: {sorted(differ)}")
+
+
 def main():
     zones, texts, sets, sources = load(Path(sys.argv[1]))
     points = check_points(zones, sources)
@@ -308,6 +347,8 @@ def main():
     check_due_agrees(sets, points)
     catalogue_trade.check(Path(sys.argv[1]), sets, points, FITTINGS, expect)
     check_every_move(sets, points)
+    supplies = Path(sys.argv[1]) / "core" / "catalogue" / "data" / "supplies.json"
+    check_supplies(json.loads(supplies.read_text(encoding="utf-8")), points, sources, texts)
     en, es = ({path for path, _ in leaves(texts[language])} for language in ("en", "es"))
     expect(en == es, "texts", f"languages differ: {sorted(en ^ es)}")
     for language in ("en", "es"):

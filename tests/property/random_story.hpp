@@ -111,6 +111,7 @@ inline void shuffleAll(RigHistory &h, std::mt19937 &rng)
         mix(f.mends);
         mix(f.pointPasses);
         mix(f.photos);
+        mix(f.drawings);
     }
 }
 

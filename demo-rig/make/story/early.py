@@ -29,7 +29,7 @@ EARLY = [
     ]),
     mend(1, "2024-09-27 14:20", "a licensed gas fitter", ["f1"], "replace",
          "both hoses replaced and tested by the fitter, certificate kept in the door pocket",
-         ["gas hose 450 mm, 2 off"], 186.00, 70),
+         ["gas hose 450 mm, 2"], 186.00, 70),
     walk(3, "before_road", MIA, "2024-10-05 08:10", "2024-10-05 08:24", "yard", [
         cold(6, (380, 380, 382, 381)), measured("nose-weight", reading("nose-weight", "203 kg")),
     ], "glance", ("first_of_day", "first_of_trip")),
@@ -47,7 +47,7 @@ EARLY = [
     ]),
     mend(2, "2025-01-19 10:15", TOM, ["f2"], "retorque",
          "seat cleaned and dried, nut put back, all six of the wheel tightened in star order to the maker's figure, marked",
-         ["wheel nut M12, 1 off"], 6.50, 35),
+         ["wheel nut M12, 1"], 6.50, 35),
     walk(6, "full_round", MIA, "2025-03-22 09:10", "2025-03-22 12:05", "yard", [
         cold(14, (379, 376, 381, 378)),
         four("tread-depth", "tread-depth", "mm", (7.2, 7.2, 6.9, 7.1)), torque(130, 130, 131, 130),

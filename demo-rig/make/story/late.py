@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: Apache-2.0
 """Walks and mends from the spring of 2025; the last is the full round of 2026-09-12."""
 from .early import FRONT_SEAM
-from .marks import (JUN, MIA, TOM, again, cold, found, four, length, measured, mend, reading, seen, spot, torque,
-                    unseen, walk)
+from .marks import (JUN, MIA, TOM, again, cold, drawn, found, four, length, measured, mend, reading, seen, spot, stock,
+                    torque, unseen, walk)
 
 LATE = [
     walk(8, "bringing_out", TOM, "2025-08-30 10:00", "2025-08-30 11:50", "yard", [
@@ -31,9 +31,9 @@ LATE = [
     ]),
     mend(4, "2025-09-20 11:00", MIA, ["f3"], "reseal",
          "old bead cut back, both sides cleaned, sealed from the ladder with the sealant the membrane's maker names",
-         ["lap sealant 300 mL, 2 off"], 58.40, 120),
+         ["lap sealant, 2 cartridges"], 58.40, 120),
     mend(5, "2025-09-20 15:10", JUN, ["f7"], "reseal", "steel wool and foam round the waste pipe, rig on stands",
-         ["foam", "steel wool"], 19.90, 30),
+         ["foam, 1 can", "steel wool"], 19.90, 30),
     mend(6, "2025-10-04 10:30", TOM, ["f8"], "other", "cupboard emptied and dried for two weeks", [], 0.0, 20),
     walk(10, "before_road", JUN, "2025-12-06 08:05", "2025-12-06 08:25", "yard", [
         cold(12, (384, 383, 385, 382)),
@@ -41,7 +41,7 @@ LATE = [
               "kerb-side tail lamp out; rust on the lower screw", ["photos/tail-lamp-2025-12.jpg"]),
     ], "glance", ("first_of_day", "first_of_trip")),
     mend(7, "2025-12-06 09:05", JUN, ["f9"], "replace", "bulb replaced, earth screw cleaned and greased",
-         ["bulb 12 V 5 W", "screw"], 4.20, 25),
+         ["bulb 12 V 5 W, 1", "screw, 1"], 4.20, 25),
     walk(11, "before_road", MIA, "2025-12-06 09:12", "2025-12-06 09:28", "yard", [seen("tail-lamps")], "glance"),
     walk(12, "at_stop", TOM, "2026-01-24 10:05", "2026-01-24 10:14", "kurow", [
         four("hub-temperature", "hub-temperature", "°C", (51, 52, 60, 53)),
@@ -60,8 +60,9 @@ LATE = [
         measured("nose-weight", reading("nose-weight", "207 kg")),
         unseen("roof-cable-glands", "risky_to_reach", "behind the panel; roof is not rated for a person"),
     ]),
+    stock(1, "2026-03-27 18:00", MIA, lap_sealant="2 cartridges", rivets="18", bearing_grease="450 g"),
     mend(8, "2026-03-28 13:40", TOM, ["f6"], "reseal", "flange cleaned and sealed again on all four sides, from the ladder",
-         ["lap sealant 300 mL"], 29.20, 75),
+         ["lap sealant, 1 cartridge"], 29.20, 75),
     walk(14, "laying_up", JUN, "2026-06-06 12:50", "2026-06-06 14:45", "yard", [
         cold(3, (371, 370, 373, 366)),
         again("window-frames", "f11", 2, length("60 mm"), "no change"),
@@ -77,14 +78,16 @@ LATE = [
     walk(16, "full_round", TOM, "2026-09-12 09:05", "2026-09-12 12:15", "yard", [
         cold(9, (381, 380, 382, 380)),
         four("tread-depth", "tread-depth", "mm", (6.7, 6.7, 5.9, 6.6)), torque(130, 130, 130, 130),
-        found("front-cap-seam", "f12", "crack", 2, FRONT_SEAM, length("120 mm"),
-              "hairline again, in the new bead, near the same spot", ["photos/front-seam-2026-09.jpg"]),
+        drawn(found("front-cap-seam", "f12", "crack", 2, FRONT_SEAM, length("120 mm"),
+                    "hairline again, in the new bead, near the same spot", ["photos/front-seam-2026-09.jpg"]),
+              "photos/front-seam-2026-09.jpg", ("arrow", "0.50,0.74,0.47,0.47:hairline again")),
         seen("roof-vent-sealant"),
         again("wear-pattern", "f10", 2, length("0.7 mm"), "as in autumn; workshop booked for December"),
         again("window-frames", "f11", 2, length("70 mm"), "a little longer"),
-        found("belly-pan-sheet", "f13", "loose", 2, spot("underside", 4.5, -0.6, 0.55), length("6 mm"),
-              "third rivet aft of the rear axle, kerb side: head stands 6 mm off the sheet", ["photos/rivet-2026-09.jpg"],
-              [reading("pan-sag", "6 mm")]),
+        drawn(found("belly-pan-sheet", "f13", "loose", 2, spot("underside", 4.5, -0.6, 0.55), length("6 mm"),
+                    "third rivet aft of the rear axle, kerb side: head stands 6 mm off the sheet",
+                    ["photos/rivet-2026-09.jpg"], [reading("pan-sag", "6 mm")]),
+              "photos/rivet-2026-09.jpg", ("circle", "0.463,0.55,0.57,0.55"), ("ruler", "0.553,0.55,0.561,0.254=30 mm")),
         measured("moisture-map", reading("moisture", "13 %", "window 4"), reading("moisture", "14 %", "window 2")),
         measured("nose-weight", reading("nose-weight", "204 kg")),
         measured("axle-loads", reading("axle-load", "995 kg", "axle 1"), reading("axle-load", "1040 kg", "axle 2")),

@@ -87,3 +87,19 @@ def walk(number, kind, by, start, finish, place, marks, look="looked", sets=()):
 def mend(number, at, by, closes, action, what, parts, cost, minutes):
     return {"do": "mend", "id": "m%d" % number, "at": iso(at), "by": by, "closes": closes, "action": action,
             "what": what, "parts": parts, "cost": "NZD %.2f" % cost, "minutes": minutes}
+
+
+def drawn(mark, photo, *shapes):
+    """Lines on a photo of the mark's finding: kind and spots as shares of the upright picture."""
+    finding = mark["finding"] if "finding" in mark else mark
+    finding.setdefault("drawings", {})[photo] = [{"kind": kind, "at": at} for kind, at in shapes]
+    return mark
+
+
+def stock(number, at, by, **on_hand):
+    """What is on hand of supplies, counted at one moment: lap_sealant="3 cartridges"."""
+    amounts = {}
+    for slug, amount in on_hand.items():
+        quantity, _, unit = amount.partition(" ")
+        amounts[slug.replace("_", "-")] = {"quantity": float(quantity), "unit": unit}
+    return {"do": "stock", "id": "k%d" % number, "at": iso(at), "by": by, "on_hand": amounts}
