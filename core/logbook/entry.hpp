@@ -29,7 +29,7 @@ struct Entry {
     Id scope;             ///< the walk it was done on, null outside a walk
     Id undoes;            ///< the act taken back, null otherwise
     Id entity;
-    std::string type; ///< rig walk mark finding look mend photo trip stay happening
+    std::string type; ///< rig walk mark finding look mend photo trip stay happening drawing stock
     Value::Map fields;
     std::vector<EntryId> prev;
     std::string by;

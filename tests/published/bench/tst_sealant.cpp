@@ -36,10 +36,13 @@ TEST_CASE("10.1 fl oz is 298.692 mL and 18.2273 in³; 600 mL is 36.6 in³, 20 fl
     CHECK(fluidOunces(20).si() / (inch * inch * inch) == doctest::Approx(36.09).epsilon(2e-4));
 }
 
-TEST_CASE("feet a 10.1 fl oz cartridge, computed; a page that prints 50 to 55 ft for 1/4 x 1/4 means the fillet")
+TEST_CASE(
+    "feet a 10.1 fl oz cartridge, computed; a page that prints 50 to 55 ft for 1/4 x 1/4 means the fillet")
 {
     const Volume tube = fluidOunces(10.1);
-    const auto ft = [&](BeadShape s, double w, double h) { return feet(yield(s, inches(w), inches(h), tube)); };
+    const auto ft = [&](BeadShape s, double w, double h) {
+        return feet(yield(s, inches(w), inches(h), tube));
+    };
     CHECK(ft(BeadShape::Rectangle, 0.25, 0.25) == doctest::Approx(24.3031).epsilon(3e-6));
     CHECK(ft(BeadShape::Rectangle, 0.375, 0.25) == doctest::Approx(16.2021).epsilon(4e-6));
     CHECK(ft(BeadShape::Rectangle, 0.5, 0.25) == doctest::Approx(12.1516).epsilon(5e-6));
@@ -65,9 +68,9 @@ TEST_CASE("the trade's table: feet a 10.3 fl oz tube and metres a 300 mL one")
         BeadShape shape;
         double w, h, ft, m;
     } rows[] = {
-        {BeadShape::Round, 0.25, 0.0, 31.6, 9.5},       {BeadShape::Round, 0.375, 0.0, 14.0, 4.2},
-        {BeadShape::Fillet, 0.25, 0.25, 49.6, 14.9},    {BeadShape::Fillet, 0.375, 0.375, 22.0, 6.6},
-        {BeadShape::Rectangle, 0.5, 0.25, 12.4, 3.7},   {BeadShape::Rectangle, 1.0, 0.1875, 8.3, 2.5},
+        {BeadShape::Round, 0.25, 0.0, 31.6, 9.5},     {BeadShape::Round, 0.375, 0.0, 14.0, 4.2},
+        {BeadShape::Fillet, 0.25, 0.25, 49.6, 14.9},  {BeadShape::Fillet, 0.375, 0.375, 22.0, 6.6},
+        {BeadShape::Rectangle, 0.5, 0.25, 12.4, 3.7}, {BeadShape::Rectangle, 1.0, 0.1875, 8.3, 2.5},
         {BeadShape::Rectangle, 1.5, 0.125, 8.3, 2.5},
     };
     for (const auto &row : rows) {
@@ -79,8 +82,8 @@ TEST_CASE("the trade's table: feet a 10.3 fl oz tube and metres a 300 mL one")
     }
 }
 
-// Common practice, no source: a vent flange of 16 x 16 in, lap 1 1/2 x 1/8 in, 12 % waste: 12.0 in³ net, 0.72 of a
-// 10.3 fl oz tube; five flanges and two seams of 90 in with a 3/8 fillet: 4.4, so 5 tubes.
+// Common practice, no source: a vent flange of 16 x 16 in, lap 1 1/2 x 1/8 in, 12 % waste: 12.0 in³ net, 0.72
+// of a 10.3 fl oz tube; five flanges and two seams of 90 in with a 3/8 fillet: 4.4, so 5 tubes.
 TEST_CASE("one tube a vent; five for a roof")
 {
     const double in3 = inch * inch * inch;

@@ -86,7 +86,8 @@ TEST_CASE("what cannot be drawn is refused and leaves no entry")
     outside.x1 = 1.5;
     CHECK(saveDrawing(walker.book(), photo, {outside}, walker.doer).error().code == Errc::OutOfRange);
     CHECK(saveDrawing(walker.book(), walker.rig.id, {circle}, walker.doer).error().code == Errc::NotFound);
-    CHECK(captionPhoto(walker.book(), photo, std::string(501, 'a'), walker.doer).error().code == Errc::OutOfRange);
+    CHECK(captionPhoto(walker.book(), photo, std::string(501, 'a'), walker.doer).error().code ==
+          Errc::OutOfRange);
     CHECK(movePhoto(walker.book(), photo, 2, walker.doer).error().code == Errc::OutOfRange);
     CHECK(entryCount(walker.book()) == before);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The shopping list. Amounts of the trade are "common practice, no source"; beads are computed by hand beside.
+// The shopping list. Amounts of the trade are "common practice, no source"; beads are computed by hand
+// beside.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -11,6 +12,7 @@
 #include "support/book.hpp"
 #include "support/rigs.hpp"
 #include "support/temp_folder.hpp"
+#include "walk/draft.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
@@ -48,8 +50,12 @@ RigHistory historyOf(std::vector<FindingHistory> findings)
 {
     RigHistory history;
     history.rig = tandem();
-    history.rig.openings = {{"vent 1", OpeningKind::Vent, Face::Top, {metres(3), {}, metres(2.8)},
-                             metres(16 * 0.0254), metres(16 * 0.0254)}};
+    history.rig.openings = {{"vent 1",
+                             OpeningKind::Vent,
+                             Face::Top,
+                             {metres(3), {}, metres(2.8)},
+                             metres(16 * 0.0254),
+                             metres(16 * 0.0254)}};
     history.findings = std::move(findings);
     return history;
 }
@@ -76,8 +82,14 @@ std::vector<SupplyLine> listOf(const RigHistory &history, const std::vector<DueB
 
 Stock stockOf(const std::string &item, double si, const char *when)
 {
-    return {derivedId("stock", "rig", item + when), Id{}, item, realSupplies().find(item)->dimension, si, "",
-            timeAt(when), ""};
+    return {derivedId("stock", "rig", item + when),
+            Id{},
+            item,
+            realSupplies().find(item)->dimension,
+            si,
+            "",
+            timeAt(when),
+            ""};
 }
 
 Mend mendWith(const char *when, std::vector<MendPart> parts)
@@ -106,8 +118,7 @@ TEST_CASE("a crack takes a bead along it and 25 mm more at each end")
 TEST_CASE("without a length the whole joint counts, and says that it was assumed")
 {
     // the trade's vent: 16 x 16 in flange, 64 in of lap about 38 x 3 mm (1 1/2 x 1/8 in)
-    const auto lines =
-        listOf(historyOf({found("vent", "roof-vent-sealant", "crack", 3, "", "vent 1")}));
+    const auto lines = listOf(historyOf({found("vent", "roof-vent-sealant", "crack", 3, "", "vent 1")}));
     const SupplyLine *lap = lineOf(lines, "lap-sealant");
     REQUIRE(lap != nullptr);
     CHECK(lap->neededSi * 1e6 == doctest::Approx(38.0 * 3.0 * 64 * 25.4 * 1.1 * 1e-3));
@@ -197,16 +208,16 @@ TEST_CASE("items by what people call them, in both languages; amounts by pack, u
 
 TEST_CASE("the order of entry never changes the list")
 {
-    RigHistory history = historyOf({found("a", "belly-pan-sheet", "loose", 3, "5"),
-                                    found("b", "front-cap-seam", "crack", 3, "310 mm"),
-                                    found("c", "rear-cap-seam", "gap", 2, ""),
-                                    found("d", "window-frames", "gap", 3, "60 mm")});
+    RigHistory history = historyOf(
+        {found("a", "belly-pan-sheet", "loose", 3, "5"), found("b", "front-cap-seam", "crack", 3, "310 mm"),
+         found("c", "rear-cap-seam", "gap", 2, ""), found("d", "window-frames", "gap", 3, "60 mm")});
     history.stocks = {stockOf("rivets", 3, "2026-11-01T08:00:00+13:00"),
                       stockOf("rivets", 30, "2026-11-05T08:00:00+13:00"),
                       stockOf("lap-sealant", 300e-6, "2026-11-05T08:00:00+13:00")};
     history.mends = {mendWith("2026-11-06T08:00:00+13:00", {{"rivet", 4, ""}}),
                      mendWith("2026-11-07T08:00:00+13:00", {{"lap sealant", 0.5, "cartridge"}})};
-    std::vector<DueBand> bands = {dueOn("bearing-repack", "2026-12-10"), dueOn("coupler-grease", "2026-11-25")};
+    std::vector<DueBand> bands = {dueOn("bearing-repack", "2026-12-10"),
+                                  dueOn("coupler-grease", "2026-11-25")};
     const auto wanted = listOf(history, bands);
     REQUIRE(wanted.size() >= 6);
     std::mt19937 rng(11); // fixed: a failure must be repeatable
@@ -242,5 +253,6 @@ TEST_CASE("data that cannot be used is refused, with what is wrong")
     CHECK_FALSE(load(item, R"({"item":"x","rule":"guess","points":["p"],"defects":["crack"],"each":1})"));
     CHECK_FALSE(load(item, R"({"item":"x","rule":"fixed","points":["p"],"each":1})"));
     CHECK_FALSE(load(item, R"({"item":"x","rule":"fixed","points":["p"],"defects":["crack"]})"));
-    CHECK(load(R"({"slug":"x","quantity":"volume","unit":"apples","pack":1})", need).error().code == Errc::Corrupt);
+    CHECK(load(R"({"slug":"x","quantity":"volume","unit":"apples","pack":1})", need).error().code ==
+          Errc::Corrupt);
 }
