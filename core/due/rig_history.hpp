@@ -29,7 +29,7 @@ struct RigHistory {
     std::vector<Happening> happenings;
     std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
     OwnChoices own;               ///< points added, hidden and re-timed by the owner
-    std::vector<Stock> stocks; ///< counts of supplies on hand
+    std::vector<Stock> stocks;    ///< counts of supplies on hand
 };
 
 } // namespace snugwalk
