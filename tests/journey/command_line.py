@@ -106,6 +106,39 @@ def expect_report(program):
     check(not fetched, "the report fetches something")
 
 
+def draws_beside_the_original(program, rivet):
+    """Lines on a photo change no file, measure by their ruler, and show in the report."""
+    photo = next(f for f in program.json("finding", "list")["findings"] if f["id"] == rivet)["photos"][-1]
+    folder = program.book + ".photos"
+    files = lambda: {name: open(os.path.join(where, name), "rb").read()
+                     for where, _, names in os.walk(folder) for name in names}
+    before = files()
+    program.json("photo", "draw", photo["id"], "--erase", "--circle", "0.4,0.5,0.5,0.5:rivet", "--ruler",
+                 "0.1,0.9,0.5,0.9=40 mm")
+    length = program.json("photo", "measure", photo["id"], "0.2,0.2,0.4,0.2")["length"]["value"]
+    check(abs(length - 0.020) < 1e-9, f"half of 40 mm measures {length}")
+    check(files() == before, "drawing touched a photo's file")
+
+
+def finding_between_walks(program):
+    """Two findings on one point stay two; a look outside a walk marks nothing; stock goes down by a mend."""
+    first = acted(program, "finding", "add", "window-frames", "--new", "--defect", "gap", "--grade", "2", "--place", "window 1")
+    check(first["walk"] is None and first["mark"] is None, "a look between walks has a walk or a mark")
+    program.refused("finding", "add", "window-frames", "--defect", "gap", "--grade", "2", "--place", "window 1", code=6,
+                    saying=[first["id"][:8], "--new"])
+    program.refused("finding", "worse", first["id"], "--grade", "1", code=2, saying=["grade 2"])
+    worse = program.json("--at", "2026-11-21T08:10:00+13:00", "finding", "worse", first["id"], "--grade", "3")
+    check([look["grade"] for look in worse["looks"]] == [2, 3], f"looks {worse['looks']}")
+    program.json("--at", "2026-11-21T09:00:00+13:00", "supplies", "have", "non-sag sealant", "2 cartridges")
+    program.json("--at", "2026-11-21T10:00:00+13:00", "mend", first["id"], "--action", "reseal", "--what", "new bead",
+                 "--part", "wall sealant, 1 cartridge", "--cost", "NZD 20")
+    items = program.json("--at", "2026-11-21T11:00:00+13:00", "supplies", "items")["items"]
+    left = next(i for i in items if i["item"] == "non-sag-sealant")["on_hand"]["value"]
+    check(abs(left - 300e-6) < 1e-12, f"{left} m3 on hand after a mend took one of two cartridges")
+    due = program.json("--at", "2026-11-21T12:00:00+13:00", "event", "kerb_strike")["due"]
+    check("tire-bulges" in due, f"due after a kerb strike: {due}")
+
+
 def journey(program, source):
     program.run("demo", "--from", os.path.join(source, "demo-rig"))
     before = len(program.json("walk", "list")["walks"])
@@ -123,7 +156,9 @@ def journey(program, source):
     acted(program, "mend", rivet[:8], "--action", "replace", "--what", "three rivets", "--minutes", "25")
     mended = next(f for f in program.json("finding", "list")["findings"] if f["id"] == rivet)
     check(mended["status"] == "mended", f"after the mend the finding is {mended['status']}")
+    draws_beside_the_original(program, rivet)
     expect_report(program)
+    finding_between_walks(program)
     check(program.json("check", "--deep")["faults"] == [], "check found faults")
 
 
