@@ -15,7 +15,8 @@
 namespace snugwalk {
 namespace {
 
-constexpr std::array sizes = {QSize(360, 740), QSize(412, 892), QSize(1280, 800), QSize(1024, 768)};
+constexpr std::array sizes = {QSize(360, 740), QSize(412, 892), QSize(1280, 800), QSize(1024, 768),
+                              QSize(1920, 1080)};
 
 Error failure(const QString &what, const QString &where)
 {

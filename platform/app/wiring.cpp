@@ -101,6 +101,7 @@ void Wiring::makeSession(const Options &options, Mode mode)
 {
     AppParts parts;
     parts.catalogue = &productCatalogue();
+    parts.supplies = &productSupplies();
     parts.texts = [](std::string_view language) { return productTexts(language); };
     parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] {
         return openBook(file, *clock, *ids);

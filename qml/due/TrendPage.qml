@@ -47,7 +47,7 @@ Scroll {
             TrendPlot { visible: row.modelData.points.length + row.modelData.before.length > 0; trend: row.modelData; Layout.fillWidth: true; Layout.topMargin: 4 }
             BodyText { visible: text !== ""; text: row.modelData.basis; level: "small"; quiet: true; Layout.fillWidth: true }
             GridLayout {
-                columns: Math.max(1, Math.floor(row.width / Tone.px(210)))
+                columns: Math.max(1, Math.floor(row.width / Tone.px(330)))
                 columnSpacing: 20
                 rowSpacing: 0
                 Layout.fillWidth: true

@@ -9,6 +9,7 @@
 #include <QString>
 
 #include "catalogue/catalogue.hpp"
+#include "catalogue/supplies.hpp"
 #include "catalogue/texts.hpp"
 #include "logbook/image_codec.hpp"
 #include "logbook/logbook.hpp"
@@ -22,6 +23,7 @@ class PositionSource;
 /// Everything pointed at outlives the session.
 struct AppParts {
     const Catalogue *catalogue = nullptr;
+    const SupplyList *supplies = nullptr;
     std::function<Result<Texts>(std::string_view language)> texts;
     std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
     const ImageCodec *codec = nullptr;         ///< used on the worker's thread only

@@ -70,8 +70,9 @@ void addConcern(const Shown &shown, const Id &id, QVariantMap &map)
         return;
     }
     const auto number = [&](double value) { return shown.voice->number(value, 0); };
-    QStringList why{FindingModel::tr("Concern %1, between %2 and %3, of 100.")
-                        .arg(number(found->concern.number), number(found->concern.low), number(found->concern.high))};
+    QStringList why{
+        FindingModel::tr("Concern %1, between %2 and %3, of 100.")
+            .arg(number(found->concern.number), number(found->concern.low), number(found->concern.high))};
     for (const Reason &reason : found->concern.why) {
         const QString sentence = reasonText(*shown.voice, reason);
         if (!sentence.isEmpty())

@@ -30,7 +30,9 @@ Session::Session(AppParts parts, QObject *parent)
     m_drawing = new DrawingModel(&m_desk, this);
     m_camera = new CameraModel(&m_desk, this);
     m_points = new PointsModel(&m_desk, this);
+    m_supplies = new SuppliesModel(&m_desk, this);
     m_trends = new TrendModel(&m_desk, this);
+    connect(m_supplies, &SuppliesModel::changed, this, &Session::busyChanged);
     connect(m_trends, &TrendModel::changed, this, &Session::busyChanged);
     connect(m_drawing, &DrawingModel::written, m_walk, &WalkModel::noteAct);
     m_idle.setSingleShot(true);
@@ -117,6 +119,7 @@ void Session::showAll()
     m_bench->show(m_shown);
     m_drawing->show(m_shown);
     m_trends->show(m_shown);
+    m_supplies->show(m_shown);
     m_points->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }

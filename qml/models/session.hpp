@@ -16,6 +16,7 @@
 #include "points_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
+#include "supplies_model.hpp"
 #include "trend_model.hpp"
 #include "walk_model.hpp"
 
@@ -50,6 +51,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
     Q_PROPERTY(snugwalk::DrawingModel *drawing READ drawing CONSTANT)
     Q_PROPERTY(snugwalk::PointsModel *points READ points CONSTANT)
+    Q_PROPERTY(snugwalk::SuppliesModel *supplies READ supplies CONSTANT)
     Q_PROPERTY(snugwalk::TrendModel *trends READ trends CONSTANT)
     Q_PROPERTY(snugwalk::CameraModel *camera READ camera CONSTANT)
 public:
@@ -62,7 +64,8 @@ public:
     [[nodiscard]] bool hasRig() const { return m_shown.history() != nullptr; }
     [[nodiscard]] bool isBusy() const
     {
-        return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting();
+        return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
+               m_supplies->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -95,6 +98,7 @@ public:
     [[nodiscard]] BenchModel *bench() const { return m_bench; }
     [[nodiscard]] DrawingModel *drawing() const { return m_drawing; }
     [[nodiscard]] PointsModel *points() const { return m_points; }
+    [[nodiscard]] SuppliesModel *supplies() const { return m_supplies; }
     [[nodiscard]] TrendModel *trends() const { return m_trends; }
     [[nodiscard]] CameraModel *camera() const { return m_camera; }
 
@@ -148,6 +152,7 @@ private:
     DrawingModel *m_drawing;
     CameraModel *m_camera;
     TrendModel *m_trends;
+    SuppliesModel *m_supplies;
     PointsModel *m_points;
 };
 

@@ -28,7 +28,7 @@ def main():
             line = Program(program, folder)
             line.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
                      "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]',
-                     "fittings=leaf_springs,electric_brakes,lp_gas,ball_coupling,safety_chains")
+                     "fittings=leaf_springs,electric_brakes,lp_gas,ball_coupling,safety_chains,belly_pan")
             for role, now in LIVES:
                 live(app, role, line.book, camera, shots, now)
             findings = line.json("finding", "list", "--all")["findings"]

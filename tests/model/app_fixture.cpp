@@ -21,6 +21,7 @@ AppFixture::AppFixture(Book book)
                         .has_value());
     m_home.close();
     parts.catalogue = &productCatalogue();
+    parts.supplies = &productSupplies();
     parts.texts = [](std::string_view language) { return productTexts(language); };
     parts.openBook = [this] { return m_home.tryOpen(m_home.file()); };
     parts.codec = &m_codec;

@@ -16,6 +16,7 @@
 #include "book_model.hpp"
 #include "comparison_model.hpp"
 #include "finger.hpp"
+#include "settled.hpp"
 #include "walk_model.hpp"
 #include "wiring.hpp"
 

@@ -103,7 +103,7 @@ void comeBack(Wiring &app, const QString &shots)
     writeDown(finger, walk, QStringLiteral("Write down"));
     finishWalk(app, finger);
     finger.tapStarting(QStringLiteral("finding 1:"));
-    finger.tapStarting(QStringLiteral("What kind of work: replace"));
+    finger.tapStarting(QStringLiteral("What kind of work: replaced"));
     finger.type(QStringLiteral("What was done"), QStringLiteral("three rivets"));
     finger.type(QStringLiteral("With what and how many"), QStringLiteral("3 x rivet"));
     finger.tap(QStringLiteral("Write down the mend"));
