@@ -117,7 +117,7 @@ const ReadingSpec *Point::reading(std::string_view wanted) const
 }
 
 Result<Catalogue> Catalogue::load(const std::vector<std::string_view> &pointFiles, std::string_view setsBytes,
-                                  std::string_view sourcesBytes)
+                                  std::string_view sourcesBytes, std::string_view holdsBytes)
 {
     Catalogue catalogue;
     int number = 0;
@@ -133,6 +133,10 @@ Result<Catalogue> Catalogue::load(const std::vector<std::string_view> &pointFile
     for (const auto &[key, source] : sources->map())
         catalogue.m_sources[key] = {source["title"].asString().value_or(key),
                                     source["full"].asString().value_or(key)};
+    Result<HoldRules> holds = HoldRules::load(holdsBytes);
+    if (!holds)
+        return holds.error();
+    catalogue.m_holds = std::move(holds).value();
     SNUG_TRY(catalogue.checkNames());
     catalogue.addAgain();
     return catalogue;
@@ -204,7 +208,7 @@ Status Catalogue::checkNames() const
     }
     for (const auto &[name, points] : m_events)
         SNUG_TRY(check("sets/events/" + name, points));
-    return done();
+    return check("holds", m_holds.points());
 }
 
 const Point *Catalogue::find(std::string_view slug) const

@@ -12,6 +12,7 @@
 #include "base/time.hpp"
 #include "base/units.hpp"
 #include "base/value.hpp"
+#include "catalogue/hold_rules.hpp"
 
 namespace snugwalk {
 
@@ -105,10 +106,12 @@ struct Source {
 class Catalogue {
 public:
     /// \param pointFiles bytes of each zone's file; \param sets bytes of sets.json;
-    /// \param sources bytes of sources.json. Format: core/catalogue/FORMAT.md.
+    /// \param sources bytes of sources.json; \param holds bytes of holds.json.
+    /// Format: core/catalogue/FORMAT.md.
     /// \returns `Corrupt` naming the file part and member that is wrong.
     [[nodiscard]] static Result<Catalogue> load(const std::vector<std::string_view> &pointFiles,
-                                                std::string_view sets, std::string_view sources);
+                                                std::string_view sets, std::string_view sources,
+                                                std::string_view holds);
 
     [[nodiscard]] const std::vector<Point> &points() const { return m_points; }
     [[nodiscard]] const Point *find(std::string_view slug) const;
@@ -125,6 +128,7 @@ public:
     /// Choices that this catalogue does not know or does not allow (see `checkOwnInterval`) change
     /// nothing: a later catalogue may be stricter than the one the choice was made with.
     [[nodiscard]] Catalogue withOwn(const OwnChoices &choices) const;
+    [[nodiscard]] const HoldRules &holds() const { return m_holds; }
 
     /// Names of all sets, sorted.
     [[nodiscard]] std::vector<std::string> setNames() const;
@@ -144,6 +148,7 @@ private:
     std::map<std::string, std::vector<std::string>, std::less<>> m_routes;
     std::map<std::string, std::vector<std::string>> m_events;
     std::map<std::string, Source> m_sources;
+    HoldRules m_holds;
 };
 
 } // namespace snugwalk

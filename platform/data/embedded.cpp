@@ -20,7 +20,8 @@ std::vector<std::string_view> filesUnder(std::string_view folder)
 Catalogue loadProduct()
 {
     Result<Catalogue> catalogue = Catalogue::load(filesUnder("points/"), embeddedFiles().at("sets.json"),
-                                                  embeddedFiles().at("sources.json"));
+                                                  embeddedFiles().at("sources.json"),
+                                                  embeddedFiles().at("holds.json"));
     SNUG_ASSERT(catalogue.has_value());
     return std::move(catalogue).value();
 }

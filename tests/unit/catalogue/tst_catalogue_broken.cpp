@@ -36,7 +36,7 @@ struct Files {
 
     [[nodiscard]] Result<Catalogue> load() const
     {
-        return Catalogue::load({toJson(points, false)}, toJson(sets, false), "{}");
+        return Catalogue::load({toJson(points, false)}, toJson(sets, false), "{}", "{}");
     }
 };
 
@@ -48,7 +48,7 @@ void wantCorrupt(const std::string &where, const std::function<void(Files &)> &c
     change(files);
     const std::string points = toJson(files.points, false);
     const std::string sets = toJson(files.sets, false);
-    const auto catalogue = Catalogue::load({points}, sets, "{}");
+    const auto catalogue = Catalogue::load({points}, sets, "{}", "{}");
     REQUIRE_FALSE(catalogue);
     CHECK(catalogue.error().code == Errc::Corrupt);
     CHECK_FALSE(catalogue.error().act.empty());
@@ -64,7 +64,7 @@ TEST_CASE("the unbroken files load")
     Files files;
     const std::string points = toJson(files.points, false);
     const std::string sets = toJson(files.sets, false);
-    CHECK(Catalogue::load({points}, sets, "{}"));
+    CHECK(Catalogue::load({points}, sets, "{}", "{}"));
 }
 
 TEST_CASE("a point with a member missing is named")
@@ -90,7 +90,7 @@ TEST_CASE("files that hold no points, kinds or routes are no catalogue")
     wantCorrupt("zone", [](Files &f) { f.points.member("zone") = Value(); });
     wantCorrupt("kinds", [](Files &f) { f.sets = Value::Map{}; });
     wantCorrupt("lap", [](Files &f) { f.sets.member("routes") = Value::Map{}; });
-    CHECK_FALSE(Catalogue::load({}, toJson(Files().sets, false), "{}"));
+    CHECK_FALSE(Catalogue::load({}, toJson(Files().sets, false), "{}", "{}"));
 }
 
 TEST_CASE("sets and events that name points nobody has would be walked without them")

@@ -36,11 +36,22 @@ inline const Catalogue &realCatalogue()
               "walls-and-seals", "water", "weights"})
             zones.push_back(fileText("core/catalogue/data/points/" + std::string(zone) + ".json"));
         return Catalogue::load({zones.begin(), zones.end()}, fileText("core/catalogue/data/sets.json"),
-                               fileText("core/catalogue/data/sources.json"))
+                               fileText("core/catalogue/data/sources.json"),
+                               fileText("core/catalogue/data/holds.json"))
             .value();
     }();
     return loaded;
 }
+
+/// Hold rules for the points below.
+constexpr std::string_view smallHolds =
+    R"({"rules":[{"key":"1","forbids":"move","sources":["CP"],"readings":[{"point":"tread",)"
+    R"("reading":"tread-depth","below":{"value":1.6,"unit":"mm","quantity":"length"}}]},)"
+    R"({"key":"3","forbids":"move","sources":["CP"],"defects":[{"point":"nut","defects":{"missing":1}}]},)"
+    R"({"key":"8","forbids":"move","sources":["CP"],"defects":[{"point":"frame","defects":{"crack":3}}]},)"
+    R"({"key":"11","forbids":"move","sources":["CP"],"defects":[{"point":"lap","defects":{"loose":4}}]},)"
+    R"({"key":"15","forbids":"move","sources":["CP"],"checks":[{"check":"event_not_looked_at",)"
+    R"("events":["blow_out","flood"],"consequences":["T"]}]}]})";
 
 /// A catalogue of a dozen points, so that a test can say every number.
 inline const Catalogue &smallCatalogue()
@@ -71,7 +82,7 @@ inline const Catalogue &smallCatalogue()
             R"({"kinds":[{"slug":"full_round","all":true},{"slug":"before_road","sets":["every_move"]}],)"
             R"("sets":{"every_move":[{"line":"lap","points":["lap"]}]},"routes":{"lap":["nose"]},)"
             R"("events":{"hail":["seam"],"flood":["frame"],"wheel_fitted":["nut"],"before_frost":["frost"]}})";
-        return Catalogue::load({points}, sets, "{}").value();
+        return Catalogue::load({points}, sets, "{}", smallHolds).value();
     }();
     return loaded;
 }

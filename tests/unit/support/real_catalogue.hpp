@@ -15,6 +15,7 @@ struct CatalogueBytes {
     std::vector<std::string> points; ///< one a zone, sorted by file name
     std::string sets;
     std::string sources;
+    std::string holds;
     [[nodiscard]] Result<Catalogue> load() const;
 };
 [[nodiscard]] const CatalogueBytes &realCatalogueBytes();
