@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "concern/matrix.hpp"
 #include "concern/reading_holds.hpp"
 #include "due/ordered.hpp"
 
@@ -14,9 +15,7 @@ namespace {
 
 constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
-constexpr double usualTripDays = 3.0; // common practice, no source
 constexpr double mendSoonFrom = 50.0;
-constexpr double matrixFloorChance = 0.01; // severity I at 1 % or more is at least mend soon
 constexpr double failureDoubt = 2.0;       // time to failure known within a factor of 2, common practice
 constexpr std::array monthsToFailure = {24.0, 12.0, 6.0, 0.5, 0.02};
 
@@ -26,32 +25,11 @@ double chance(int grade, double months, double slower)
     return -std::expm1(-std::max(months, 0.0) / (monthsToFailure[index] * slower));
 }
 
-double tripMonths(const RigHistory &history, LocalTime now)
+std::vector<HoldHit> holdsOf(const ConcernContext &context, const Point &point, const Finding &finding,
+                             int grade)
 {
-    return std::min(tripDays(history, now) / daysPerMonth, mostMonths);
-}
-
-double monthsAhead(const DueBand *band, LocalTime lookedAt, const RigHistory &history, LocalTime now)
-{
-    const double trip = tripMonths(history, now);
-    if (band == nullptr)
-        return mostMonths;
-    if (band->everyMove)
-        return trip;
-    const std::optional<CivilDate> due = band->afterLook ? band->afterLook : band->likely;
-    if (!due)
-        return mostMonths;
-    const CivilDate looked = civilDate(lookedAt);
-    const double toDue = static_cast<double>(daysBetween(looked, *due)) / daysPerMonth;
-    const double toTrip = static_cast<double>(daysBetween(looked, civilDate(now))) / daysPerMonth + trip;
-    return std::clamp(std::max(toDue, toTrip), 0.0, mostMonths);
-}
-
-std::vector<HoldHit> holdsOf(const Point &point, const Finding &finding, int grade, const RigHistory &history,
-                             LocalTime now)
-{
-    std::vector<HoldHit> hits = holdsByDefect(point, finding.defect, grade);
-    for (HoldHit &hit : holdsByReading(point, history, now)) {
+    std::vector<HoldHit> hits = holdsByDefect(context.catalogue.holds(), point, finding.defect, grade);
+    for (HoldHit &hit : holdsByReading(context, point)) {
         const std::string &named = finding.place.named;
         if (named.empty() || hit.place.empty() || named == hit.place)
             hits.push_back(std::move(hit));
@@ -66,8 +44,10 @@ void setNumbers(Concern &c, const Point &point, int grade)
     c.chance = chance(grade, c.monthsAhead, 1.0);
     c.risk = consequence * c.chance;
     c.number = concernNumber(c.risk);
-    c.low = concernNumber(consequence * chance(grade, c.monthsAhead, failureDoubt));
-    c.high = concernNumber(consequence * chance(grade, c.monthsAhead, 1.0 / failureDoubt));
+    c.chanceLow = chance(grade, c.monthsAhead, failureDoubt);
+    c.chanceHigh = chance(grade, c.monthsAhead, 1.0 / failureDoubt);
+    c.low = concernNumber(consequence * c.chanceLow);
+    c.high = concernNumber(consequence * c.chanceHigh);
 }
 
 void setCall(Concern &c, const Point &point)
@@ -77,7 +57,7 @@ void setCall(Concern &c, const Point &point)
         c.forbids = c.holds.front().forbids;
         return;
     }
-    const bool floor = severityOf(point) == Severity::I && c.chance >= matrixFloorChance;
+    const bool floor = isAtLeastMendSoon(severityOf(point), c.chance);
     c.call = c.number >= mendSoonFrom || floor ? Call::MendSoon : Call::Watch;
 }
 
@@ -94,11 +74,11 @@ void tellWhy(Concern &c, const Point &point)
         c.why.push_back({"confirm_pending", {}, std::nullopt, Dimension::Count});
 }
 
-Concern mendedConcern(const Point &point, const RigHistory &history, LocalTime now)
+Concern mendedConcern(const ConcernContext &context, const Point &point)
 {
     Concern c;
     c.waitsForConfirm = true;
-    c.monthsAhead = tripMonths(history, now);
+    c.monthsAhead = context.tripMonths;
     setNumbers(c, point, 1);
     c.call = Call::Watch;
     tellWhy(c, point);
@@ -129,36 +109,37 @@ double concernNumber(double risk)
 
 double chanceOfFailing(int grade, double months) { return chance(grade, months, 1.0); }
 
-double tripDays(const RigHistory &history, LocalTime now)
+double monthsAhead(const DueBand *band, LocalTime lookedAt, const ConcernContext &context)
 {
-    std::vector<double> days;
-    for (const Trip &trip : history.trips) {
-        const auto length = trip.end.instant - trip.start.instant;
-        if (trip.end.instant <= now.instant && length.count() > 0)
-            days.push_back(std::chrono::duration<double, std::chrono::days::period>(length).count());
-    }
-    if (days.empty())
-        return usualTripDays;
-    std::sort(days.begin(), days.end());
-    const std::size_t middle = days.size() / 2;
-    return days.size() % 2 == 1 ? days[middle] : (days[middle - 1] + days[middle]) / 2.0;
+    if (band == nullptr)
+        return mostMonths;
+    if (band->everyMove)
+        return context.tripMonths;
+    const std::optional<CivilDate> due = band->afterLook ? band->afterLook : band->likely;
+    if (!due)
+        return mostMonths;
+    const CivilDate looked = civilDate(lookedAt);
+    const double toDue = static_cast<double>(daysBetween(looked, *due)) / daysPerMonth;
+    const double toTrip =
+        static_cast<double>(daysBetween(looked, civilDate(context.now))) / daysPerMonth + context.tripMonths;
+    return std::clamp(std::max(toDue, toTrip), 0.0, mostMonths);
 }
 
-Concern concernOf(const Point &point, const FindingHistory &finding, const RigHistory &history,
-                  const DueBand *band, LocalTime now)
+Concern concernOf(const ConcernContext &context, const Point &point, const FindingHistory &finding,
+                  const DueBand *band)
 {
     const FindingHistory f = ordered(finding);
-    const Look *look = lastLook(f, now.instant);
-    const FindingStatus status = statusAt(f, now.instant);
-    if (f.finding.opened.instant > now.instant || status == FindingStatus::Gone ||
-        status == FindingStatus::Confirmed)
+    const Instant now = context.now.instant;
+    const Look *look = lastLook(f, now);
+    const FindingStatus status = statusAt(f, now);
+    if (f.finding.opened.instant > now || status == FindingStatus::Gone || status == FindingStatus::Confirmed)
         return {};
     if (status == FindingStatus::Mended)
-        return mendedConcern(point, history, now);
+        return mendedConcern(context, point);
     Concern c;
     const int grade = look != nullptr ? look->grade : 1;
-    c.monthsAhead = monthsAhead(band, look != nullptr ? look->at : f.finding.opened, history, now);
-    c.holds = holdsOf(point, f.finding, grade, history, now);
+    c.monthsAhead = monthsAhead(band, look != nullptr ? look->at : f.finding.opened, context);
+    c.holds = holdsOf(context, point, f.finding, grade);
     setNumbers(c, point, grade);
     setCall(c, point);
     tellWhy(c, point);

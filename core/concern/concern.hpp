@@ -6,8 +6,10 @@
 #include <string_view>
 #include <vector>
 
+#include "concern/context.hpp"
 #include "concern/holds.hpp"
 #include "due/band.hpp"
+#include "due/reason.hpp"
 
 namespace snugwalk {
 
@@ -23,6 +25,8 @@ struct Concern {
     std::string forbids;          ///< with a hold: move, sleep, plug, light
     double risk = 0.0;            ///< R = C p, the ratio scale behind the number
     double chance = 0.0;          ///< p, of failing before the next look
+    double chanceLow = 0.0;       ///< with the time to failure twice as long
+    double chanceHigh = 0.0;      ///< with it half as long
     double monthsAhead = 0.0;     ///< from the last look to the next
     bool waitsForConfirm = false; ///< mended, and no pass yet
     std::vector<HoldHit> holds;
@@ -33,10 +37,11 @@ struct Concern {
 [[nodiscard]] double concernNumber(double risk);
 /// 1 - exp(-months / tau): tau 24, 12, 6, 0.5, 0.02 months for grades 1 to 5 (common practice).
 [[nodiscard]] double chanceOfFailing(int grade, double months);
-/// Days a trip takes, the median of the log; 3 without one (common practice).
-[[nodiscard]] double tripDays(const RigHistory &history, LocalTime now);
+/// From a look to the next one: to the point's own likely due date counted from that look, or to the
+/// end of the next trip once that has passed; 12 months at most, one trip for points of each move.
+[[nodiscard]] double monthsAhead(const DueBand *band, LocalTime lookedAt, const ConcernContext &context);
 
-/// Concern of one finding as things stand at `now`.
+/// Concern of one finding as things stand at the context's moment.
 ///
 /// C is the point's consequence. The span runs from the last look at the finding to the point's own
 /// likely due date (from its last look: work done since does not put it off), or to the end of the
@@ -47,7 +52,10 @@ struct Concern {
 /// matrix floor (severity I with p of 0.01 or more); *watch* below. A mended finding waits for a
 /// confirming pass at grade 1 over one trip, which is never above the finding mended, and is
 /// watched. Gone and confirmed findings have no concern.
-[[nodiscard]] Concern concernOf(const Point &point, const FindingHistory &finding, const RigHistory &history,
-                                const DueBand *band, LocalTime now);
+///
+/// Where a reading of the point has a trend, its projected crossing will take the place of the grade's
+/// scale (methods 4.6); nothing here reads trends yet.
+[[nodiscard]] Concern concernOf(const ConcernContext &context, const Point &point,
+                                const FindingHistory &finding, const DueBand *band);
 
 } // namespace snugwalk

@@ -3,10 +3,8 @@
 #include "concern/missed_looks.hpp"
 
 #include <algorithm>
-#include <map>
 #include <set>
 
-#include "due/ordered.hpp"
 #include "due/severity.hpp"
 
 namespace snugwalk {
@@ -26,23 +24,10 @@ std::set<std::string, std::less<>> ownPoints(const Catalogue &catalogue, const s
     return points;
 }
 
-struct Last {
-    const Mark *mark = nullptr;
-    const Walk *walk = nullptr;
-};
-
-std::map<std::string, Last> lastMarks(const RigHistory &history, LocalTime now)
+bool isWeighed(const Catalogue &catalogue, const Point &point)
 {
-    std::map<std::string, Last> last;
-    for (const WalkRecord &record : history.walks) {
-        for (const Mark &mark : record.marks) {
-            Last &known = last[mark.point];
-            if (mark.state != MarkState::NotLooked && mark.at.instant <= now.instant &&
-                (known.mark == nullptr || isBefore(*known.mark, mark)))
-                known = {&mark, &record.walk};
-        }
-    }
-    return last;
+    const HoldRule *rule = point.hold ? catalogue.holds().find(std::to_string(*point.hold)) : nullptr;
+    return rule != nullptr && !rule->missedLookHolds;
 }
 
 } // namespace
@@ -60,23 +45,22 @@ const WalkRecord *lastWalk(const RigHistory &history, LocalTime now)
     return last;
 }
 
-std::vector<HoldHit> missedLooks(const Catalogue &catalogue, const RigHistory &history, LocalTime now)
+std::vector<MissedLook> missedLooks(const ConcernContext &context)
 {
-    std::vector<HoldHit> hits;
-    for (const auto &[slug, last] : lastMarks(history, now)) {
-        const Point *point = catalogue.find(slug);
-        if (last.mark == nullptr || last.mark->state != MarkState::CouldNotLook || point == nullptr ||
-            !isOnHoldList(*point) || ownPoints(catalogue, last.walk->kind).count(slug) == 0)
+    std::vector<MissedLook> missed;
+    for (const Point &point : context.catalogue.points()) {
+        const MarkOnWalk *last = context.index.of(point.slug).lastMark();
+        if (last == nullptr || last->mark->state != MarkState::CouldNotLook || !isOnHoldList(point) ||
+            isWeighed(context.catalogue, point) ||
+            ownPoints(context.catalogue, last->walk->kind).count(point.slug) == 0)
             continue;
-        hits.push_back({point->hold.value_or(0),
-                        "could_not_look",
-                        slug,
-                        {},
-                        point->forbids.empty() ? "move" : point->forbids,
-                        std::nullopt,
-                        Dimension::Count});
+        missed.push_back({{point.hold.value_or(0), "could_not_look", point.slug, {}, forbiddenBy(point),
+                           std::nullopt, Dimension::Count},
+                          last->mark});
     }
-    return hits;
+    std::sort(missed.begin(), missed.end(),
+              [](const MissedLook &a, const MissedLook &b) { return a.hit.point < b.hit.point; });
+    return missed;
 }
 
 } // namespace snugwalk

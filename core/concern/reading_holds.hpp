@@ -2,6 +2,7 @@
 // Holds that follow from numbers alone, whatever mark the number came with.
 #pragma once
 
+#include "concern/context.hpp"
 #include "concern/holds.hpp"
 
 namespace snugwalk {
@@ -12,11 +13,9 @@ struct LastReading {
     LocalTime at;
     Id walk;
 };
-[[nodiscard]] std::vector<LastReading> lastReadings(const RigHistory &history, std::string_view point,
-                                                    LocalTime now);
+[[nodiscard]] std::vector<LastReading> lastReadings(const ConcernContext &context, std::string_view point);
 
-/// Number rules that fire on `point`. Thresholds and sources stand at the rule, in reading_holds.cpp.
-[[nodiscard]] std::vector<HoldHit> holdsByReading(const Point &point, const RigHistory &history,
-                                                  LocalTime now);
+/// Number rules of the catalogue that fire on `point`: limits, and tests by name (checks.hpp).
+[[nodiscard]] std::vector<HoldHit> holdsByReading(const ConcernContext &context, const Point &point);
 
 } // namespace snugwalk

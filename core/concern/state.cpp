@@ -3,21 +3,17 @@
 #include "concern/state.hpp"
 
 #include <algorithm>
-#include <array>
 #include <tuple>
 
 #include "catalogue/pick.hpp"
+#include "concern/accepted.hpp"
+#include "concern/checks.hpp"
 #include "concern/missed_looks.hpp"
 #include "concern/reading_holds.hpp"
-#include "due/clock.hpp"
-#include "due/events.hpp"
 #include "due/ordered.hpp"
 
 namespace snugwalk {
 namespace {
-
-// Hold 15 names these; the other events only make their points due.
-constexpr std::array<std::string_view, 4> holdingEvents = {"blow_out", "kerb_strike", "flood", "impact"};
 
 Point unknownPoint(const std::string &slug)
 {
@@ -32,18 +28,16 @@ auto rank(const OpenFinding &f)
     return std::tuple(f.concern.call != Call::Hold, -f.concern.risk, f.due.value_or(never), f.id);
 }
 
-void addFindings(const Catalogue &catalogue, const RigHistory &history, const std::vector<DueBand> &bands,
-                 LocalTime now, RigState &state)
+void addFindings(const ConcernContext &context, const std::vector<DueBand> &bands, RigState &state)
 {
-    for (const FindingHistory &unordered : history.findings) {
-        const FindingHistory f = ordered(unordered);
-        const Point *point = catalogue.find(f.finding.point);
+    for (const FindingHistory &f : context.history.findings) {
+        const Point *point = context.catalogue.find(f.finding.point);
         const DueBand *band = findBand(bands, f.finding.point);
-        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, statusAt(f, now.instant), 0, {}, {},
-                         false};
-        open.concern = concernOf(point ? *point : unknownPoint(f.finding.point), f, history, band, now);
+        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, FindingStatus::Open, 0, {}, {}, false};
+        open.concern = concernOf(context, point ? *point : unknownPoint(f.finding.point), f, band);
         if (open.concern.call == Call::None)
             continue;
+        open.status = open.concern.waitsForConfirm ? FindingStatus::Mended : FindingStatus::Open;
         open.grade = open.concern.grade;
         if (band != nullptr)
             open.due = band->likely;
@@ -64,7 +58,7 @@ void countFindings(RigState &state)
         state.mendSoon += f.concern.call == Call::MendSoon;
         state.watch += f.concern.call == Call::Watch;
         for (const HoldHit &hit : f.concern.holds)
-            state.holds.push_back({hit, f.id, false});
+            state.holds.push_back({hit, f.id, false, {}});
     }
 }
 
@@ -74,43 +68,58 @@ bool isTold(const RigState &state, const HoldHit &hit)
                        [&](const StateHold &h) { return h.hit == hit; });
 }
 
-void addHold(RigState &state, HoldHit hit, bool acceptable)
+void addHold(RigState &state, HoldHit hit)
 {
     if (isTold(state, hit))
         return;
     ++state.hold;
-    state.holds.push_back({std::move(hit), Id(), acceptable});
+    state.holds.push_back({std::move(hit), Id(), false, {}});
 }
 
-void addEventHolds(const Catalogue &catalogue, const RigHistory &history, const PointClock &clock,
-                   const Point &point, LocalTime now, RigState &state)
+void addMissed(const ConcernContext &context, RigState &state)
 {
-    RigHistory only; // the holding happenings alone: an earlier harmless one must not hide them
-    for (const Happening &h : history.happenings) {
-        if (std::find(holdingEvents.begin(), holdingEvents.end(), h.kind) != holdingEvents.end())
-            only.happenings.push_back(h);
+    for (MissedLook &missed : missedLooks(context)) {
+        const Acceptance *accepted = acceptanceOf(*missed.mark, context.history, context.now);
+        ++state.hold;
+        state.accepted += accepted != nullptr;
+        state.holds.push_back({std::move(missed.hit), Id(), true,
+                               accepted != nullptr ? std::optional(*accepted) : std::nullopt});
     }
-    if (const Happening *open = unanswered(catalogue, only, point, clock, now))
-        addHold(state, {15, "15", point.slug, open->kind, "move", std::nullopt, Dimension::Count}, false);
 }
 
-void addPointHolds(const Catalogue &catalogue, const RigHistory &history, LocalTime now, RigState &state)
+void addPointHolds(const ConcernContext &context, RigState &state)
 {
-    const auto clocks = clocksOf(history, now);
-    for (const Point &point : catalogue.points()) {
-        if (!isOnRig(point, history.rig)) // a hidden point holds like any other
+    for (const Point &point : context.catalogue.points()) {
+        if (!isOnRig(point, context.history.rig)) // a hidden point holds like any other
             continue;
-        for (HoldHit &hit : holdsByReading(point, history, now))
-            addHold(state, std::move(hit), false);
-        const auto clock = clocks.find(point.slug);
-        if (isOnHoldList(point) && !history.happenings.empty())
-            addEventHolds(catalogue, history, clock == clocks.end() ? PointClock() : clock->second, point,
-                          now, state);
+        for (HoldHit &hit : holdsByReading(context, point))
+            addHold(state, std::move(hit));
+        for (HoldHit &hit : holdsByEvent(context, point))
+            addHold(state, std::move(hit));
     }
-    for (HoldHit &hit : missedLooks(catalogue, history, now))
-        addHold(state, std::move(hit), true);
+    addMissed(context, state);
     for (const StateHold &h : state.holds)
         state.forbids.insert(h.hit.forbids);
+}
+
+void addOutlook(const ConcernContext &context, const std::vector<DueBand> &bands, RigState &state)
+{
+    ConcernsByPoint concerns;
+    for (const OpenFinding &f : state.open)
+        concerns.emplace(f.point, &f.concern);
+    state.points = pointConcerns(context, bands, concerns);
+    state.outlook = outlookOf(state.points);
+    if (!state.open.empty()) {
+        const OpenFinding &f = state.open.front();
+        state.worst = WorstItem{f.id, f.point, f.concern.number, f.concern.low, f.concern.high, f.concern.call, 0};
+        for (std::size_t i = 1; i < state.open.size(); ++i)
+            state.worst->tied += state.open[i].tiedWithFirst;
+    } else if (!state.points.empty()) {
+        const PointConcern &p = state.points.front();
+        state.worst = WorstItem{Id(), p.point, p.number, p.low, p.high, Call::None, 0};
+        for (std::size_t i = 1; i < state.points.size(); ++i)
+            state.worst->tied += state.points[i].tiedWithFirst;
+    }
 }
 
 void addLastWalk(const RigHistory &history, LocalTime now, RigState &state)
@@ -140,10 +149,12 @@ void addLastWalk(const RigHistory &history, LocalTime now, RigState &state)
 RigState stateOf(const Catalogue &catalogue, const RigHistory &history, const std::vector<DueBand> &bands,
                  LocalTime now)
 {
+    const ConcernContext context(catalogue, history, now);
     RigState state;
-    addFindings(catalogue, history, bands, now, state);
+    addFindings(context, bands, state);
     countFindings(state);
-    addPointHolds(catalogue, history, now, state);
+    addPointHolds(context, state);
+    addOutlook(context, bands, state);
     addLastWalk(history, now, state);
     for (const Point *point : hiddenInSight(catalogue, history.rig))
         state.hidden.push_back({point->slug, *point->hidden});

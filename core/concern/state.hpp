@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "concern/concern.hpp"
+#include "concern/outlook.hpp"
 
 namespace snugwalk {
 
@@ -27,6 +27,7 @@ struct StateHold {
     HoldHit hit;
     Id finding;
     bool acceptable = false; ///< could not look: one point, one journey; a found hold never
+    std::optional<Acceptance> accepted; ///< in force now; the hold stays in the list all the same
 };
 
 struct CouldNotLook {
@@ -41,10 +42,25 @@ struct HiddenInSight {
     HiddenBy by;
 };
 
+/// The item with the most concern: a finding, or a point without one.
+struct WorstItem {
+    Id finding; ///< null for a point
+    std::string point;
+    double number = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+    Call call = Call::None;
+    int tied = 0; ///< further items whose range overlaps
+};
+
 struct RigState {
     std::vector<OpenFinding> open; ///< hold first, then risk, then due date, then id
+    std::vector<PointConcern> points; ///< every point, highest risk first
+    std::optional<WorstItem> worst;
+    Outlook outlook;
     std::vector<StateHold> holds;
-    int hold = 0; ///< findings on hold, and holds without a finding
+    int hold = 0; ///< findings on hold, and holds without a finding; accepted ones too
+    int accepted = 0; ///< of those
     int mendSoon = 0;
     int watch = 0;
     std::set<std::string> forbids;
@@ -64,7 +80,7 @@ struct RigState {
 ///
 /// A point that could not be looked at holds when it is on the hold list, belonged to the sets that
 /// are walked before a move (or to the walk's own sets), and has not been looked at since. Rule 15:
-/// after a blow-out, kerb strike, flood, impact or roll-over the event's points hold until looked at.
+/// after an event that it names, the event's points hold until looked at.
 [[nodiscard]] RigState stateOf(const Catalogue &catalogue, const RigHistory &history,
                                const std::vector<DueBand> &bands, LocalTime now);
 

@@ -8,6 +8,7 @@
 #include "rig/rig.hpp"
 #include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
+#include "walk/acceptance.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
 
@@ -30,6 +31,7 @@ struct RigHistory {
     std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
     OwnChoices own;               ///< points added, hidden and re-timed by the owner
     std::vector<Stock> stocks;    ///< counts of supplies on hand
+    std::vector<Acceptance> acceptances;
 };
 
 } // namespace snugwalk

@@ -89,6 +89,33 @@ Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
     return recordThing(book, idOrNew(book, stay.id), "stay", toValue(stay), doer);
 }
 
+Result<Id> acceptMissed(Logbook &book, const Acceptance &acceptance, Role role, const Doer &doer)
+{
+    const Acceptance &a = acceptance;
+    if (role != Role::Owner)
+        return Error{Errc::Conflict, "only the owner may accept what could not be looked at", std::string(slug(role)),
+                     "look at the point, or ask the owner"};
+    for (const auto &[text, field] : {std::pair(&a.reason, "because"), {&a.knowing, "knowing"}, {&a.by, "by"}}) {
+        if (text->find_first_not_of(" \t\n") == std::string::npos)
+            return Error{Errc::InvalidInput, "an acceptance names who, because of what and knowing what", field,
+                         "say it in your own words"};
+    }
+    const Id id = idOrNew(book, a.id);
+    const Result<Receipt> receipt = book.record([&]() -> Result<Act> {
+        const auto marks = marksOf(book, a.walk);
+        if (!marks)
+            return marks.error();
+        const Mark *mark = findMark(*marks, a.point);
+        if (mark == nullptr || mark->state != MarkState::CouldNotLook)
+            return Error{Errc::Conflict, "only a point that could not be looked at is accepted", a.point,
+                         "look at it and mark what you find"};
+        return Act{doer.by, doer.at, doer.where, Id{}, Id{}, {{id, "acceptance", toValue(a).map()}}};
+    });
+    if (!receipt)
+        return receipt.error();
+    return id;
+}
+
 Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer)
 {
     return recordThing(book, idOrNew(book, happening.id), "happening", toValue(happening), doer);

@@ -9,6 +9,7 @@
 #include "logbook/logbook.hpp"
 #include "logbook/photo_facts.hpp"
 #include "trip/trip.hpp"
+#include "walk/acceptance.hpp"
 #include "walk/draft.hpp"
 #include "walk/progress.hpp"
 
@@ -80,5 +81,11 @@ struct MarkReceipt {
 [[nodiscard]] Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer);
 [[nodiscard]] Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer);
 [[nodiscard]] Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer);
+
+/// Writes that one person moves once although a point could not be looked at. `Conflict` unless the
+/// point's mark on that walk says so, or when `role` is not the owner; `InvalidInput` without reason,
+/// what may follow, or a name. Whether the point is on a found hold is asked first: round/accept.hpp.
+[[nodiscard]] Result<Id> acceptMissed(Logbook &book, const Acceptance &acceptance, Role role,
+                                      const Doer &doer);
 
 } // namespace snugwalk

@@ -163,6 +163,10 @@ Result<std::vector<Happening>> happeningsOf(Logbook &book, const Id &rig)
 {
     return ofRig<Happening>(book, "happening", rig, happeningFromValue);
 }
+Result<std::vector<Acceptance>> acceptancesOf(Logbook &book, const Id &rig)
+{
+    return ofRig<Acceptance>(book, "acceptance", rig, acceptanceFromValue);
+}
 
 Result<std::vector<Drawing>> drawingsOf(Logbook &book, const Id &rig)
 {

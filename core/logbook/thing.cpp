@@ -38,6 +38,7 @@ constexpr std::array shapes = {
     Shape{"own_point", "", "point", "at"},
     Shape{"hidden_point", "", "point", "at"},
     Shape{"own_interval", "", "point", "at"},
+    Shape{"acceptance", "walk", "point", "at"},
 };
 
 Shape shapeOf(std::string_view type)

@@ -42,6 +42,7 @@ Result<RigHistory> loadHistory(Logbook &book, const Id &rig)
     take(rigVersions(book, rig), history.rigs, error);
     take(ownChoicesOf(book, rig), history.own, error);
     take(stocksOf(book, rig), history.stocks, error);
+    take(acceptancesOf(book, rig), history.acceptances, error);
     if (error)
         return *error;
     return history;

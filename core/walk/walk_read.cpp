@@ -183,4 +183,10 @@ Happening happeningFromValue(const Value &v)
     return {Id{}, idOf(v["rig"]), text(v["kind"]), time(v["at"]), text(v["note"])};
 }
 
+Acceptance acceptanceFromValue(const Value &v)
+{
+    return {Id{},           idOf(v["rig"]), idOf(v["walk"]), text(v["point"]), text(v["reason"]), text(v["knowing"]),
+            text(v["by"]), time(v["at"])};
+}
+
 } // namespace snugwalk

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "base/value.hpp"
+#include "walk/acceptance.hpp"
 #include "walk/walk.hpp"
 
 namespace snugwalk {
@@ -21,6 +22,7 @@ namespace snugwalk {
 [[nodiscard]] Value toValue(const Photo &photo);
 [[nodiscard]] Value toValue(const Stock &stock);
 [[nodiscard]] Value toValue(const Happening &happening);
+[[nodiscard]] Value toValue(const Acceptance &acceptance);
 [[nodiscard]] Value toValue(const GeoPoint &point);
 
 [[nodiscard]] Walk walkFromValue(const Value &value);
@@ -33,6 +35,7 @@ namespace snugwalk {
 [[nodiscard]] Photo photoFromValue(const Value &value);
 [[nodiscard]] Stock stockFromValue(const Value &value);
 [[nodiscard]] Happening happeningFromValue(const Value &value);
+[[nodiscard]] Acceptance acceptanceFromValue(const Value &value);
 [[nodiscard]] std::optional<GeoPoint> geoFromValue(const Value &value);
 
 } // namespace snugwalk

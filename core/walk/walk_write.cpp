@@ -176,4 +176,15 @@ Value toValue(const Happening &happening)
                       {"note", happening.note}};
 }
 
+Value toValue(const Acceptance &acceptance)
+{
+    return Value::Map{{"rig", idValue(acceptance.rig)},
+                      {"walk", idValue(acceptance.walk)},
+                      {"point", acceptance.point},
+                      {"reason", acceptance.reason},
+                      {"knowing", acceptance.knowing},
+                      {"by", acceptance.by},
+                      {"at", formatLocal(acceptance.at)}};
+}
+
 } // namespace snugwalk

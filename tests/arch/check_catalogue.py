@@ -51,6 +51,7 @@ PROMISES = {
     "en": re.compile(r"\b(safe|safely|ok|okay|good|cleared|fit|ready|roadworthy)\b", re.I),
     "es": re.compile(r"\b(segur[oa]s?|apt[oa]s?|aprobad[oa]s?|list[oa]s? para|en buen estado|visto bueno)\b", re.I),
 }
+HOLDS = [str(number) for number in range(1, 16)] + ["sleep", "plug", "light"]
 LONGEST = {"title": 34, "look": 170, "pass": 150}
 FULL_SOURCE = 20  # characters; a shorter name of a publication cannot be looked up
 
@@ -76,7 +77,7 @@ def load(root):
     read = lambda path: json.loads(path.read_text(encoding="utf-8"), object_pairs_hook=once)
     zones = {path.stem: read(path) for path in sorted((data / "points").glob("*.json"))}
     texts = {language: texts_of(data / "texts", language, read) for language in ("en", "es")}
-    return zones, texts, read(data / "sets.json"), read(data / "sources.json")
+    return zones, texts, read(data / "sets.json"), read(data / "sources.json"), read(data / "holds.json")["rules"]
 
 
 def once(pairs):
@@ -171,7 +172,56 @@ def check_rules(point, zone, where):
     expect(interval["months"] or interval["miles"] or interval["uses"], where, "nothing makes it due")
 
 
-def check_points(zones, sources):
+def figures_of(rule):
+    """Every limit and figure of a hold rule."""
+    for reading in rule["readings"]:
+        yield from (reading[side] for side in ("below", "above") if reading[side])
+    for check in rule["checks"]:
+        yield from check.get("figures", [])
+
+
+def check_hold_rule(rule, points, sets, sources):
+    """Each trigger names what its point has; a figure has its unit and says who sets it."""
+    where = f"hold rule {rule['key']}"
+    only(rule["sources"], sources, where, "source key")
+    expect(rule["sources"], where, "no source")
+    expect(rule["forbids"] == ("move" if rule["key"].isdigit() else rule["key"]), where, "forbids something else")
+    expect(rule["defects"] or rule["readings"] or rule["checks"], where, "nothing fires it")
+    watched = [(t["point"], t.get("defects", {})) for t in rule["defects"] + rule["readings"]]
+    watched += [(slug, {}) for check in rule["checks"] for slug in check.get("points", [])]
+    for slug, defects in watched:
+        listed = slug in points and (points[slug]["hold"] or points[slug]["forbids"])
+        expect(listed, where, f"'{slug}' is not a point of the hold list")
+        only(defects, points.get(slug, {}).get("defects", []), f"{where}, {slug}", "defect")
+        expect(all(grade in (1, 2, 3, 4, 5) for grade in defects.values()), where, f"grade of {slug}")
+    for reading in rule["readings"]:
+        known = [r["slug"] for r in points.get(reading["point"], {}).get("readings", [])]
+        only([reading["reading"]], known, f"{where}, {reading['point']}", "reading")
+        only(reading.get("kinds", []), RIGS, where, "kind")
+    for check in rule["checks"]:
+        only(check.get("events", []), sets["events"], where, "event")
+        only(check.get("except", []), points, where, "point")
+    for figure in figures_of(rule):
+        only([figure["quantity"]], QUANTITIES, where, "quantity")
+        only([figure["set_by"]], ["maker", "published", "common_practice"], where, "set_by")
+        only([figure["source"]], sources, where, "source")
+        expect(bool(figure["unit"]) != (figure["quantity"] == "count"), where, f"unit of {figure['value']}")
+        published = figure["set_by"] == "published"
+        expect(not published or figure["source"] != "CP", where, "published without a published source")
+    return {slug for slug, _ in watched}
+
+
+def check_holds(rules, points, sets, sources):
+    """Every number of the list is there, and every point that carries one is watched by its own rule."""
+    only([rule["key"] for rule in rules], HOLDS, "hold rules", "key")
+    expect(len(rules) == len(HOLDS), "hold rules", "one is missing")
+    watched = {rule["key"]: check_hold_rule(rule, points, sets, sources) for rule in rules}
+    for slug, point in points.items():
+        key = str(point["hold"] or point["forbids"] or "")
+        expect(not key or slug in watched.get(key, ()), f"point {slug}", f"no trigger of hold rule {key}")
+
+
+def check_points(zones, sources, rules):
     """Returns the points by slug."""
     points, codes = {}, set()
     expect(sorted(zones) == sorted(ZONES), "points", f"zones differ: {sorted(set(zones) ^ set(ZONES))}")
@@ -189,6 +239,7 @@ def check_points(zones, sources):
                 check_reading(reading, where, sources)
     expect(len(points) == 223, "points", f"{len(points)}, not 223")
     used = {key for p in points.values() for key in p["source"]["keys"] + [r["source"] for r in p["readings"]]}
+    used |= {key for rule in rules for key in rule["sources"] + [f["source"] for f in figures_of(rule)]}
     for key, source in sources.items():
         expect(key in used or key == "CP", f"source {key}", "no point uses it")
         expect(source["title"].strip() and source["full"].strip(), f"source {key}", "empty")
@@ -210,7 +261,7 @@ def wanted_texts(points, sets):
             "drivers": DRIVERS, "tools": TOOLS, "reasons": REASONS, "cautions": "abcdefghijklmnopq",
             "readings": {r["slug"] for p in points.values() for r in p["readings"]},
             "events": set(sets["events"]) | set(USES), "emergency": ["title", "gas", "co", "fire", "tingle"],
-            "holds": [str(n) for n in range(1, 16)] + ["sleep", "plug", "light"],
+            "holds": HOLDS + ["grade_5", "could_not_look"],
             "forbids": ["move", "sleep", "plug", "light"], "fittings": FITTINGS,
             "own": ["look", "pass", *(f"grade_{grade}" for grade in range(1, 6))]}
 
@@ -341,8 +392,9 @@ def check_supplies(supplies, points, sources, texts):
 
 
 def main():
-    zones, texts, sets, sources = load(Path(sys.argv[1]))
-    points = check_points(zones, sources)
+    zones, texts, sets, sources, rules = load(Path(sys.argv[1]))
+    points = check_points(zones, sources, rules)
+    check_holds(rules, points, sets, sources)
     check_sets(sets, points)
     check_due_agrees(sets, points)
     catalogue_trade.check(Path(sys.argv[1]), sets, points, FITTINGS, expect)

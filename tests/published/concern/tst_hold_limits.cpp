@@ -17,7 +17,9 @@ bool holds(const std::string &point, const std::string &reading, double si)
     const Dimension dimension = realCatalogue().find(point)->reading(reading)->dimension;
     story.mark(story.walk(at("2026-01-01")), point, MarkState::Pass, at("2026-01-01")).readings = {
         {reading, "wheel 1L", dimension, si, ""}};
-    return !holdsByReading(*realCatalogue().find(point), story.history(), at("2026-01-02")).empty();
+    const RigHistory history = story.history();
+    const ConcernContext context(realCatalogue(), history, at("2026-01-02"));
+    return !holdsByReading(context, *realCatalogue().find(point)).empty();
 }
 
 double inches(double v) { return v * 0.0254; }

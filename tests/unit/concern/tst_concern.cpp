@@ -36,7 +36,8 @@ Concern concernAt(Case &c, LocalTime now)
                                 [&](const FindingHistory &h) { return h.finding.id == c.finding; });
     REQUIRE(f != history.findings.end());
     const Point *point = smallCatalogue().find(f->finding.point);
-    return concernOf(*point, *f, history, findBand(bands, f->finding.point), now);
+    return concernOf(ConcernContext(smallCatalogue(), history, now), *point, *f,
+                     findBand(bands, f->finding.point));
 }
 
 } // namespace

@@ -15,13 +15,19 @@ Reading reading(const std::string &slug, const std::string &place, Dimension dim
     return {slug, place, dimension, si, ""};
 }
 
+std::vector<HoldHit> holdsAt(const std::string &point, const Story &story, LocalTime now)
+{
+    const RigHistory history = story.history();
+    return holdsByReading(ConcernContext(realCatalogue(), history, now), *realCatalogue().find(point));
+}
+
 std::vector<HoldHit> hits(const std::string &point, std::vector<Reading> readings, Rig rig = {})
 {
     Story story;
     story.rig() = std::move(rig);
     story.mark(story.walk(at("2026-01-01")), point, MarkState::Pass, at("2026-01-01")).readings =
         std::move(readings);
-    return holdsByReading(*realCatalogue().find(point), story.history(), at("2026-01-02"));
+    return holdsAt(point, story, at("2026-01-02"));
 }
 
 std::vector<HoldHit> nose(double kg, std::optional<double> grossKg, Practice practice,
@@ -37,7 +43,7 @@ std::vector<HoldHit> nose(double kg, std::optional<double> grossKg, Practice pra
             reading("gross-weight", "", Dimension::Mass, *grossKg)};
     story.mark(walk, "nose-weight", MarkState::Pass, at("2026-01-01")).readings = {
         reading("nose-weight", "", Dimension::Mass, kg)};
-    return holdsByReading(*realCatalogue().find("nose-weight"), story.history(), at("2026-01-02"));
+    return holdsAt("nose-weight", story, at("2026-01-02"));
 }
 
 } // namespace
@@ -128,17 +134,16 @@ TEST_CASE("nose weight over the rating, or under the practice's low end of a wei
 TEST_CASE("the last number counts, and a mend asks for a new one")
 {
     Story story;
-    const Point &point = *realCatalogue().find("tread-depth");
     story.mark(story.walk(at("2026-01-01")), "tread-depth", MarkState::Pass, at("2026-01-01")).readings = {
         reading("tread-depth", "wheel 1L", Dimension::Length, 1e-3)};
-    CHECK(holdsByReading(point, story.history(), at("2025-12-31")).empty());
-    CHECK(holdsByReading(point, story.history(), at("2026-01-02")).size() == 1);
+    CHECK(holdsAt("tread-depth", story, at("2025-12-31")).empty());
+    CHECK(holdsAt("tread-depth", story, at("2026-01-02")).size() == 1);
     story.mend(at("2026-01-03"), "replace", {}, {"tread-depth"});
-    CHECK(holdsByReading(point, story.history(), at("2026-01-04")).empty());
+    CHECK(holdsAt("tread-depth", story, at("2026-01-04")).empty());
     story.mark(story.walk(at("2026-01-05")), "tread-depth", MarkState::Pass, at("2026-01-05")).readings = {
         reading("tread-depth", "wheel 1L", Dimension::Length, 1.2e-3)};
-    CHECK(holdsByReading(point, story.history(), at("2026-01-06")).size() == 1);
+    CHECK(holdsAt("tread-depth", story, at("2026-01-06")).size() == 1);
     story.mark(story.walk(at("2026-01-07")), "tread-depth", MarkState::Pass, at("2026-01-07")).readings = {
         reading("tread-depth", "wheel 1L", Dimension::Length, 8e-3)};
-    CHECK(holdsByReading(point, story.history(), at("2026-01-08")).empty());
+    CHECK(holdsAt("tread-depth", story, at("2026-01-08")).empty());
 }

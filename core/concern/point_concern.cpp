@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: Apache-2.0
+// From lives and findings to a number a point.
+#include "concern/point_concern.hpp"
+
+#include <algorithm>
+#include <set>
+#include <unordered_map>
+
+#include "catalogue/pick.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr double daysPerMonth = 365.25 / 12.0;
+constexpr double mostMonths = 12.0;
+
+double monthsSince(LocalTime then, LocalTime now)
+{
+    using Days = std::chrono::duration<double, std::chrono::days::period>;
+    return std::max(Days(now.instant - then.instant).count() / daysPerMonth, 0.0);
+}
+
+// From now: what is left to the next look, and never less than a trip.
+double aheadOf(const ConcernContext &context, const DueBand *band, const Mark *look, double nominal)
+{
+    if (look == nullptr)
+        return std::max(std::min(nominal, mostMonths), context.tripMonths);
+    const double left = monthsAhead(band, look->at, context) - monthsSince(look->at, context.now);
+    return std::max(left, context.tripMonths);
+}
+
+bool stillCounts(const ConcernContext &context, const DueBand *band, const Mark *look)
+{
+    if (look == nullptr)
+        return false;
+    if (band != nullptr && band->late)
+        return !band->pastDue;
+    const bool eachMove = band != nullptr && band->everyMove;
+    return monthsSince(look->at, context.now) <= (eachMove ? context.tripMonths : mostMonths);
+}
+
+struct Told {
+    ChanceRange chance;
+    double missed = 0.0;
+    PointLives lives;
+};
+
+Told tell(const PointConcern &c, const ConcernContext &context, const PointHistory &history,
+          const LifeGrid &prior, bool leaveOutLastWork)
+{
+    Told told;
+    told.lives = livesOf(history, c.nominal, context.now, leaveOutLastWork);
+    const LifeGrid grid = updated(prior, told.lives);
+    told.chance = chanceAhead(grid, told.lives, c.monthsAhead);
+    told.missed = chanceMissed(grid, told.lives);
+    return told;
+}
+
+void setChance(PointConcern &c, const ConcernContext &context, const Point &point, const PointHistory &history)
+{
+    const LifeGrid prior = priorGrid(c.nominal, failedAtInterval(c.severity), shapeClassOf(point));
+    c.unlooked = chanceUnlooked(prior, c.nominal + std::min(c.nominal, mostMonths)).value;
+    Told told = tell(c, context, history, prior, true);
+    if (told.lives.workSinceLook) { // work never counts against a point: the lower of before and after
+        Told worked = tell(c, context, history, prior, false);
+        if (worked.chance.value < told.chance.value)
+            told = std::move(worked);
+    }
+    c.chance = told.chance;
+    c.missed = told.missed;
+    c.passes = told.lives.passes;
+    c.basis = c.looked ? "fitted" : "prior";
+}
+
+void finish(PointConcern &c)
+{
+    c.risk = c.consequence * c.chance.value;
+    c.number = concernNumber(c.risk);
+    c.low = concernNumber(c.consequence * c.chance.low);
+    c.high = concernNumber(c.consequence * c.chance.high);
+}
+
+// Findings in place of lives: nothing of the point passed.
+void takeFindings(PointConcern &c, const ConcernsByPoint &concerns)
+{
+    const auto [begin, end] = concerns.equal_range(c.point);
+    if (begin == end)
+        return;
+    ChanceRange none{1.0, 1.0, 1.0};
+    c.monthsAhead = 0.0;
+    for (auto at = begin; at != end; ++at) {
+        const Concern &concern = *at->second;
+        none.value *= 1.0 - concern.chance;
+        none.low *= 1.0 - concern.chanceLow;
+        none.high *= 1.0 - concern.chanceHigh;
+        c.monthsAhead = std::max(c.monthsAhead, concern.monthsAhead);
+    }
+    c.chance = {1.0 - none.value, 1.0 - none.low, 1.0 - none.high};
+    c.missed = 0.0;
+    c.ofFindings = true;
+    c.basis = "common_practice";
+}
+
+PointConcern concernOfPoint(const ConcernContext &context, const Point &point, const PointHistory &history,
+                            const DueBand *band, const ConcernsByPoint &concerns)
+{
+    PointConcern c;
+    const Mark *look = history.lastLook();
+    c.point = point.slug;
+    c.severity = severityOf(point);
+    c.consequence = consequenceOf(point);
+    c.looked = look != nullptr;
+    c.nominal = nominalMonths(point, context.usage, context.tripMonths);
+    c.current = stillCounts(context, band, look);
+    c.monthsAhead = aheadOf(context, band, look, c.nominal);
+    setChance(c, context, point, history);
+    takeFindings(c, concerns);
+    finish(c);
+    return c;
+}
+
+bool isLeftOut(const PointHistory &history, const DueBand *band)
+{
+    const MarkOnWalk *last = history.lastMark();
+    if (last != nullptr && last->mark->state == MarkState::NotFitted) {
+        const bool worked = !history.work.empty() && history.work.back()->at.instant > last->mark->at.instant;
+        return !worked; // nobody works on what is not there
+    }
+    return band == nullptr && history.lastLook() == nullptr;
+}
+
+// Of a newer catalogue, or a point of the owner's: severity III, and says so by its slug.
+Point unknownPoint(std::string_view slug)
+{
+    Point point;
+    point.slug = std::string(slug);
+    return point;
+}
+
+} // namespace
+
+std::vector<PointConcern> pointConcerns(const ConcernContext &context, const std::vector<DueBand> &bands,
+                                        const ConcernsByPoint &concerns)
+{
+    std::unordered_map<std::string_view, const DueBand *> bandOf;
+    for (const DueBand &band : bands)
+        bandOf[band.point] = &band;
+    std::vector<PointConcern> all;
+    const auto add = [&](const Point &point) {
+        const auto found = bandOf.find(point.slug);
+        const DueBand *band = found == bandOf.end() ? nullptr : found->second;
+        const PointHistory &history = context.index.of(point.slug);
+        const bool open = concerns.count(point.slug) > 0;
+        if (open || (applies(point, context.history.rig) && !isLeftOut(history, band)))
+            all.push_back(concernOfPoint(context, point, history, band, concerns));
+    };
+    for (const Point &point : context.catalogue.points())
+        add(point);
+    std::set<std::string_view> unknown;
+    for (const auto &[slug, concern] : concerns) {
+        if (context.catalogue.find(slug) == nullptr && unknown.insert(slug).second)
+            add(unknownPoint(slug));
+    }
+    std::sort(all.begin(), all.end(), [](const PointConcern &a, const PointConcern &b) {
+        return a.risk != b.risk ? a.risk > b.risk : a.point < b.point;
+    });
+    for (PointConcern &c : all)
+        c.tiedWithFirst = c.high >= all.front().low;
+    return all;
+}
+
+} // namespace snugwalk
