@@ -85,8 +85,8 @@ const std::vector<CheckShape> &shapes()
 
 Result<HoldCheck> checkFrom(const Value &v, const std::string &where)
 {
-    HoldCheck check{word(v, "check"), strings(v["points"]),       word(v, "reading"), {}, strings(v["events"]),
-                    strings(v["consequences"]), strings(v["except"])};
+    HoldCheck check{word(v, "check"),     strings(v["points"]),       word(v, "reading"),  {},
+                    strings(v["events"]), strings(v["consequences"]), strings(v["except"])};
     for (const Value &item : v["figures"].list()) {
         Result<HoldFigure> figure = figureFrom(item, word(item, "name"), where);
         if (!figure)

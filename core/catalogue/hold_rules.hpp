@@ -60,7 +60,7 @@ struct HoldCheck {
 /// texts give the sentence by the same key.
 struct HoldRule {
     std::string key;
-    std::string forbids; ///< move, sleep, plug, light
+    std::string forbids;         ///< move, sleep, plug, light
     bool missedLookHolds = true; ///< false for what is weighed: not weighed is no hold
     std::vector<std::string> sources;
     std::vector<DefectHold> defects;

@@ -16,13 +16,12 @@ namespace {
 constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
 constexpr double mendSoonFrom = 50.0;
-constexpr double failureDoubt = 2.0;       // time to failure known within a factor of 2, common practice
-constexpr std::array monthsToFailure = {24.0, 12.0, 6.0, 0.5, 0.02};
+constexpr double failureDoubt = 2.0; // time to failure known within a factor of 2, common practice
+constexpr std::array timeScales = {24.0, 12.0, 6.0, 0.5, 0.02};
 
 double chance(int grade, double months, double slower)
 {
-    const auto index = static_cast<std::size_t>(std::clamp(grade, 1, 5) - 1);
-    return -std::expm1(-std::max(months, 0.0) / (monthsToFailure[index] * slower));
+    return -std::expm1(-std::max(months, 0.0) / (monthsToFailure(grade) * slower));
 }
 
 std::vector<HoldHit> holdsOf(const ConcernContext &context, const Point &point, const Finding &finding,
@@ -105,6 +104,11 @@ std::string_view slug(Call call)
 double concernNumber(double risk)
 {
     return risk > 0.0 ? std::clamp(25.0 * (std::log10(risk) + 2.0), 0.0, 100.0) : 0.0;
+}
+
+double monthsToFailure(int grade)
+{
+    return timeScales[static_cast<std::size_t>(std::clamp(grade, 1, 5) - 1)];
 }
 
 double chanceOfFailing(int grade, double months) { return chance(grade, months, 1.0); }

@@ -35,6 +35,8 @@ struct Concern {
 
 /// 25 (log10 R + 2), kept within 0 to 100. R of 0.01 gives 0, 1 gives 50, 100 gives 100.
 [[nodiscard]] double concernNumber(double risk);
+/// The scale tau of a grade in months.
+[[nodiscard]] double monthsToFailure(int grade);
 /// 1 - exp(-months / tau): tau 24, 12, 6, 0.5, 0.02 months for grades 1 to 5 (common practice).
 [[nodiscard]] double chanceOfFailing(int grade, double months);
 /// From a look to the next one: to the point's own likely due date counted from that look, or to the

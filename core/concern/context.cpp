@@ -29,10 +29,13 @@ double tripDays(const RigHistory &history, LocalTime now)
 }
 
 ConcernContext::ConcernContext(const Catalogue &ofCatalogue, const RigHistory &ofHistory, LocalTime at)
-    : catalogue(ofCatalogue), history(ofHistory), now(at), index(ofHistory, at),
+    : catalogue(ofCatalogue),
+      history(ofHistory),
+      now(at),
+      index(ofHistory, at),
       usage(forecastUsage(ofHistory, at)),
+      clock(ofHistory, at),
       tripMonths(std::min(tripDays(ofHistory, at) / daysPerMonth, mostMonths))
-{
-}
+{}
 
 } // namespace snugwalk

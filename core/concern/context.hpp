@@ -3,7 +3,7 @@
 #pragma once
 
 #include "catalogue/catalogue.hpp"
-#include "due/history_index.hpp"
+#include "due/point_life.hpp"
 #include "due/usage.hpp"
 
 namespace snugwalk {
@@ -17,6 +17,7 @@ struct ConcernContext {
     LocalTime now;
     HistoryIndex index;
     UsageForecast usage;
+    AgeClock clock;
     double tripMonths; ///< 12 at most
 };
 

@@ -22,7 +22,12 @@ std::vector<HoldHit> holdsByDefect(const HoldRules &rules, const Point &point, s
             hits.push_back(hitOf(*rule, point));
     }
     if (hits.empty() && grade >= 5 && isOnHoldList(point))
-        hits.push_back({point.hold.value_or(0), "grade_5", point.slug, {}, forbiddenBy(point), std::nullopt,
+        hits.push_back({point.hold.value_or(0),
+                        "grade_5",
+                        point.slug,
+                        {},
+                        forbiddenBy(point),
+                        std::nullopt,
                         Dimension::Count});
     return hits;
 }

@@ -54,8 +54,13 @@ std::vector<MissedLook> missedLooks(const ConcernContext &context)
             isWeighed(context.catalogue, point) ||
             ownPoints(context.catalogue, last->walk->kind).count(point.slug) == 0)
             continue;
-        missed.push_back({{point.hold.value_or(0), "could_not_look", point.slug, {}, forbiddenBy(point),
-                           std::nullopt, Dimension::Count},
+        missed.push_back({{point.hold.value_or(0),
+                           "could_not_look",
+                           point.slug,
+                           {},
+                           forbiddenBy(point),
+                           std::nullopt,
+                           Dimension::Count},
                           last->mark});
     }
     std::sort(missed.begin(), missed.end(),

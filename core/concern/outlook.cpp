@@ -30,6 +30,9 @@ Outlook outlookOf(const std::vector<PointConcern> &points)
         if (p.severity != Severity::I && p.severity != Severity::II)
             continue;
         ++out.seriousItems;
+        out.expected.value += p.chance.value;
+        out.expected.low += p.chance.low;
+        out.expected.high += p.chance.high;
         value.push_back(p.chance.value);
         low.push_back(p.chance.low);
         high.push_back(p.chance.high);

@@ -11,6 +11,7 @@ namespace snugwalk {
 struct Outlook {
     ChanceRange serious;  ///< at least one item of severity I or II fails before its next look
     int seriousItems = 0; ///< how many such items the rig has
+    ChanceRange expected; ///< how many of them: the sum of p
     ChanceRange loss;     ///< sum of R, on the scale of C
     double weight = 0.0;  ///< sum of C times the chance of each point if nobody had looked
     double looked = 0.0;  ///< share of that weight whose last look still counts; 0 to 1

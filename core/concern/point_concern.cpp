@@ -21,10 +21,12 @@ double monthsSince(LocalTime then, LocalTime now)
 }
 
 // From now: what is left to the next look, and never less than a trip.
-double aheadOf(const ConcernContext &context, const DueBand *band, const Mark *look, double nominal)
+double aheadOf(const ConcernContext &context, const DueBand *band, const Mark *look, const PointConcern &c)
 {
+    if (c.byMoves)
+        return context.tripMonths;
     if (look == nullptr)
-        return std::max(std::min(nominal, mostMonths), context.tripMonths);
+        return std::max(std::min(c.nominal, mostMonths), context.tripMonths);
     const double left = monthsAhead(band, look->at, context) - monthsSince(look->at, context.now);
     return std::max(left, context.tripMonths);
 }
@@ -45,30 +47,32 @@ struct Told {
     PointLives lives;
 };
 
-Told tell(const PointConcern &c, const ConcernContext &context, const PointHistory &history,
-          const LifeGrid &prior, bool leaveOutLastWork)
+void setChance(PointConcern &c, const ConcernContext &context, const Point &point,
+               const PointHistory &history)
 {
-    Told told;
-    told.lives = livesOf(history, c.nominal, context.now, leaveOutLastWork);
-    const LifeGrid grid = updated(prior, told.lives);
-    told.chance = chanceAhead(grid, told.lives, c.monthsAhead);
-    told.missed = chanceMissed(grid, told.lives);
-    return told;
-}
-
-void setChance(PointConcern &c, const ConcernContext &context, const Point &point, const PointHistory &history)
-{
-    const LifeGrid prior = priorGrid(c.nominal, failedAtInterval(c.severity), shapeClassOf(point));
-    c.unlooked = chanceUnlooked(prior, c.nominal + std::min(c.nominal, mostMonths)).value;
-    Told told = tell(c, context, history, prior, true);
+    const LifeGrid unknownAge = priorGrid(c.nominal, c.severity, Failing::Chance);
+    const LifeFrame frame{context.clock, c.nominal, c.byMoves, context.now};
+    const double ahead = c.byMoves ? 1.0 : c.monthsAhead;
+    const auto tell = [&](bool leaveOutLastWork) {
+        Told told;
+        told.lives = livesOf(history, frame, leaveOutLastWork);
+        const LifeGrid grid =
+            updated(told.lives.birthKnown ? priorGrid(c.nominal, c.severity, failingOf(point)) : unknownAge,
+                    told.lives);
+        told.chance = chanceAhead(grid, told.lives, ahead);
+        told.missed = chanceMissed(grid, told.lives);
+        return told;
+    };
+    Told told = tell(true);
     if (told.lives.workSinceLook) { // work never counts against a point: the lower of before and after
-        Told worked = tell(c, context, history, prior, false);
+        Told worked = tell(false);
         if (worked.chance.value < told.chance.value)
             told = std::move(worked);
     }
     c.chance = told.chance;
     c.missed = told.missed;
     c.passes = told.lives.passes;
+    c.unlooked = chanceUnlooked(unknownAge, livesOf(PointHistory(), frame, true).age + ahead).value;
     c.basis = c.looked ? "fitted" : "prior";
 }
 
@@ -110,9 +114,11 @@ PointConcern concernOfPoint(const ConcernContext &context, const Point &point, c
     c.severity = severityOf(point);
     c.consequence = consequenceOf(point);
     c.looked = look != nullptr;
-    c.nominal = nominalMonths(point, context.usage, context.tripMonths);
+    const std::optional<double> months = nominalMonths(point, context.usage);
+    c.byMoves = !months;
+    c.nominal = months.value_or(1.0);
     c.current = stillCounts(context, band, look);
-    c.monthsAhead = aheadOf(context, band, look, c.nominal);
+    c.monthsAhead = aheadOf(context, band, look, c);
     setChance(c, context, point, history);
     takeFindings(c, concerns);
     finish(c);

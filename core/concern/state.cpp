@@ -33,7 +33,8 @@ void addFindings(const ConcernContext &context, const std::vector<DueBand> &band
     for (const FindingHistory &f : context.history.findings) {
         const Point *point = context.catalogue.find(f.finding.point);
         const DueBand *band = findBand(bands, f.finding.point);
-        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, FindingStatus::Open, 0, {}, {}, false};
+        OpenFinding open{f.finding.id, f.finding.point, f.finding.defect, FindingStatus::Open, 0, {}, {},
+                         false};
         open.concern = concernOf(context, point ? *point : unknownPoint(f.finding.point), f, band);
         if (open.concern.call == Call::None)
             continue;
@@ -111,7 +112,8 @@ void addOutlook(const ConcernContext &context, const std::vector<DueBand> &bands
     state.outlook = outlookOf(state.points);
     if (!state.open.empty()) {
         const OpenFinding &f = state.open.front();
-        state.worst = WorstItem{f.id, f.point, f.concern.number, f.concern.low, f.concern.high, f.concern.call, 0};
+        state.worst =
+            WorstItem{f.id, f.point, f.concern.number, f.concern.low, f.concern.high, f.concern.call, 0};
         for (std::size_t i = 1; i < state.open.size(); ++i)
             state.worst->tied += state.open[i].tiedWithFirst;
     } else if (!state.points.empty()) {

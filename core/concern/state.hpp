@@ -26,7 +26,7 @@ struct OpenFinding {
 struct StateHold {
     HoldHit hit;
     Id finding;
-    bool acceptable = false; ///< could not look: one point, one journey; a found hold never
+    bool acceptable = false;            ///< could not look: one point, one journey; a found hold never
     std::optional<Acceptance> accepted; ///< in force now; the hold stays in the list all the same
 };
 
@@ -54,12 +54,12 @@ struct WorstItem {
 };
 
 struct RigState {
-    std::vector<OpenFinding> open; ///< hold first, then risk, then due date, then id
+    std::vector<OpenFinding> open;    ///< hold first, then risk, then due date, then id
     std::vector<PointConcern> points; ///< every point, highest risk first
     std::optional<WorstItem> worst;
     Outlook outlook;
     std::vector<StateHold> holds;
-    int hold = 0; ///< findings on hold, and holds without a finding; accepted ones too
+    int hold = 0;     ///< findings on hold, and holds without a finding; accepted ones too
     int accepted = 0; ///< of those
     int mendSoon = 0;
     int watch = 0;

@@ -43,9 +43,8 @@ HistoryIndex::HistoryIndex(const RigHistory &history, LocalTime now)
         order(point.marks,
               [](const MarkOnWalk &a, const MarkOnWalk &b) { return isBefore(*a.mark, *b.mark); });
         order(point.work, mendBefore);
-        order(point.findings, [](const FindingHistory *a, const FindingHistory *b) {
-            return a->finding.id < b->finding.id;
-        });
+        order(point.findings,
+              [](const FindingHistory *a, const FindingHistory *b) { return a->finding.id < b->finding.id; });
     }
 }
 

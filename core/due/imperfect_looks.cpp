@@ -67,7 +67,10 @@ double likelihoodOfPasses(const WeibullLife &life, LooksOfLife looks)
     return given.survival(lastAge(looks)) + missedMass(given, looks.passes);
 }
 
-double missedSoFar(const WeibullLife &life, LooksOfLife looks) { return presentBy(life, looks, lastAge(looks)); }
+double missedSoFar(const WeibullLife &life, LooksOfLife looks)
+{
+    return presentBy(life, looks, lastAge(looks));
+}
 
 double presentBy(const WeibullLife &life, LooksOfLife looks, double age)
 {

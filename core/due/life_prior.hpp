@@ -24,23 +24,21 @@ using LifeGrid = std::array<LifeCell, 21>;
 /// I to IV. Common practice, no source.
 [[nodiscard]] double failedAtInterval(Severity severity);
 
-/// log shape ~ N(mean, sd): wear and age ln 1.5, 0.35; chance damage 0, 0.25; fatigue ln 2.5, 0.3.
-/// Common practice, no source.
-struct ShapeClass {
-    double logMean = 0.0;
-    double logSd = 0.0;
-};
-/// Fatigue when vibration is what ages the point first; chance when only use and events call for a
-/// look; else wear.
-[[nodiscard]] ShapeClass shapeClassOf(const Point &point);
+/// How a point fails. log shape ~ N: wear and age (ln 1.5, 0.35), chance damage (0, 0.25), fatigue
+/// (ln 2.5, 0.3). Common practice, no source.
+enum class Failing { Wear, Chance, Fatigue };
+/// How a part that was new on a known day fails: fatigue when vibration ages it first and it cracks;
+/// chance when only use and events call for a look; else wear.
+[[nodiscard]] Failing failingOf(const Point &point);
 
 /// The catalogue's interval in months: of months and distance at the rig's own yearly distance,
-/// whichever is shorter; a trip for what is looked at each move; 12 for what only events call for.
-[[nodiscard]] double nominalMonths(const Point &point, const UsageForecast &usage, double tripMonths);
+/// whichever is shorter; nothing for what is looked at each move; 12 for what only events call for.
+[[nodiscard]] std::optional<double> nominalMonths(const Point &point, const UsageForecast &usage);
 
-/// log scale ~ N(m, 0.6). For each shape, m is such that F(nominal interval) = `failed` at the
-/// middle, so that half of the lives would ask for a look sooner than the catalogue, half later.
-[[nodiscard]] LifeGrid priorGrid(double nominal, double failed, ShapeClass shape);
+/// log scale ~ N(m, 0.6). The lives of each shape have F(nominal) = one figure at their middle, which is
+/// set so that over all lives F(nominal) = `failedAtInterval`: a point of which nothing is known has
+/// failed by the end of the catalogue's interval with just that chance.
+[[nodiscard]] LifeGrid priorGrid(double nominal, Severity severity, Failing failing);
 
 /// Nodes and weights for the mean of f(z), z standard normal; exact to degree 13 and 5.
 /// Source: Abramowitz and Stegun, table 25.10 (from memory), checked by moments in tests/published/due.

@@ -10,15 +10,13 @@ namespace {
 
 constexpr double daysPerMonth = 365.25 / 12.0;
 
-double monthsBetween(Instant a, Instant b)
-{
-    return std::chrono::duration<double, std::chrono::days::period>(b - a).count() / daysPerMonth;
-}
-
 // Walks through one point's records in order of time.
 class Teller {
 public:
-    explicit Teller(double nominal) : m_nominal(nominal) {}
+    explicit Teller(const LifeFrame &frame) : m_frame(frame), m_at(frame.clock.begin())
+    {
+        m_lives.age = frame.nominal;
+    }
 
     void look(const Mark &mark)
     {
@@ -37,22 +35,18 @@ public:
     {
         const bool anew = mend.action == "replace" || mend.action == "clean" || mend.action == "lubricate";
         const bool half = mend.action == "reseal" || mend.action == "retorque";
-        if (!m_at && !anew)
-            return; // work on a part of unknown age says nothing of its age
         advance(mend.at.instant);
         if (!anew && !half && !m_lives.now.found)
             return;
         close();
         m_lives.age = anew ? 0.0 : half ? m_lives.age / 2.0 : m_lives.age;
         m_lives.now.born = m_lives.age;
+        m_lives.birthKnown = m_lives.birthKnown || anew;
     }
 
-    PointLives end(Instant now)
+    PointLives end()
     {
-        if (m_at)
-            advance(now);
-        else
-            m_lives.age = m_nominal;
+        advance(m_frame.now.instant);
         m_lives.passes = static_cast<int>(m_lives.now.passes.size());
         trim(m_lives.now);
         return std::move(m_lives);
@@ -61,7 +55,9 @@ public:
 private:
     void advance(Instant to)
     {
-        m_lives.age = m_at ? m_lives.age + monthsBetween(*m_at, to) : m_nominal;
+        if (to <= m_at)
+            return;
+        m_lives.age += m_frame.byMoves ? m_frame.clock.moves(m_at, to) : m_frame.clock.months(m_at, to);
         m_at = to;
     }
 
@@ -80,9 +76,9 @@ private:
         m_lives.now = Life();
     }
 
-    double m_nominal;
+    const LifeFrame &m_frame;
     PointLives m_lives;
-    std::optional<Instant> m_at;
+    Instant m_at;
 };
 
 double likelihood(const WeibullLife &life, const PointLives &lives)
@@ -121,9 +117,38 @@ ChanceRange rangeOf(Chances &chances)
 
 } // namespace
 
-PointLives livesOf(const PointHistory &history, double nominal, LocalTime now, bool leaveOutLastWork)
+AgeClock::AgeClock(const RigHistory &history, LocalTime now) : m_begin(now.instant)
 {
-    Teller teller(nominal);
+    for (const WalkRecord &record : history.walks) {
+        m_begin = std::min(m_begin, record.walk.started.instant);
+        for (const Mark &mark : record.marks)
+            m_begin = std::min(m_begin, mark.at.instant);
+    }
+    for (const Trip &trip : history.trips)
+        m_moves.push_back(trip.start.instant);
+    if (m_moves.empty()) {
+        for (const WalkRecord &record : history.walks) {
+            if (record.walk.kind == "before_road")
+                m_moves.push_back(record.walk.started.instant);
+        }
+    }
+    std::sort(m_moves.begin(), m_moves.end());
+}
+
+double AgeClock::months(Instant from, Instant to) const
+{
+    return std::chrono::duration<double, std::chrono::days::period>(to - from).count() / daysPerMonth;
+}
+
+double AgeClock::moves(Instant from, Instant to) const
+{
+    const auto first = std::upper_bound(m_moves.begin(), m_moves.end(), from);
+    return static_cast<double>(std::upper_bound(first, m_moves.end(), to) - first);
+}
+
+PointLives livesOf(const PointHistory &history, const LifeFrame &frame, bool leaveOutLastWork)
+{
+    Teller teller(frame);
     const Mark *last = history.lastLook();
     bool since = false;
     auto mend = history.work.begin();
@@ -142,7 +167,7 @@ PointLives livesOf(const PointHistory &history, double nominal, LocalTime now, b
         teller.look(*m.mark);
     }
     workUntil(std::nullopt);
-    PointLives lives = teller.end(now.instant);
+    PointLives lives = teller.end();
     lives.workSinceLook = since;
     return lives;
 }

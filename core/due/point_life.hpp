@@ -10,9 +10,33 @@
 
 namespace snugwalk {
 
+/// How a rig's points grow older: by months, or by moves for what is looked at each move, which does
+/// not age while the rig stands.
+class AgeClock {
+public:
+    /// Moves are the trips, or the walks before the road when no trip was ever written. The log begins
+    /// with the first walk or mark by `now`.
+    AgeClock(const RigHistory &history, LocalTime now);
+    [[nodiscard]] double months(Instant from, Instant to) const;
+    [[nodiscard]] double moves(Instant from, Instant to) const;
+    [[nodiscard]] Instant begin() const { return m_begin; }
+
+private:
+    std::vector<Instant> m_moves;
+    Instant m_begin;
+};
+
+/// What the lives of one point are told in.
+struct LifeFrame {
+    const AgeClock &clock;
+    double nominal = 1.0; ///< the catalogue's interval: months, or moves
+    bool byMoves = false;
+    LocalTime now;
+};
+
 /// From new, or from a mend that did not make it new, to the next mend.
 struct Life {
-    double born = 0.0;             ///< age at which it was known to work, months
+    double born = 0.0;             ///< age at which it was known to work
     std::vector<LookAtAge> passes; ///< that still matter
     std::optional<LookAtAge> found;
 };
@@ -20,17 +44,18 @@ struct Life {
 struct PointLives {
     std::vector<Life> earlier; ///< with a look
     Life now;
-    double age = 0.0; ///< months, at the moment asked for
+    double age = 0.0; ///< at the moment asked for
     int passes = 0;   ///< of this life, before old ones were left out
     bool workSinceLook = false;
+    bool birthKnown = false; ///< made new on record
 };
 
 /// Replace, clean and lubricate make it new (age 0); re-seal and re-torque halve its age; other work
-/// leaves the age. A point whose beginning nobody knows is taken to have been one nominal interval
-/// old at its first look (common practice). An attention ends a life when work follows; one that was
+/// leaves the age. What came before the log is unknown: every point is taken to have been one interval
+/// old when the log began, and to fail by chance until it is made new on record: of a part of unknown age
+/// the age tells nothing (common practice). An attention ends a life when work follows; one that was
 /// gone at the next look is left out. With `leaveOutLastWork`, work since the last look is not counted.
-[[nodiscard]] PointLives livesOf(const PointHistory &history, double nominal, LocalTime now,
-                                 bool leaveOutLastWork);
+[[nodiscard]] PointLives livesOf(const PointHistory &history, const LifeFrame &frame, bool leaveOutLastWork);
 
 /// A mean and the 10 and 90 % of the weight on either side.
 struct ChanceRange {
@@ -41,7 +66,7 @@ struct ChanceRange {
 
 /// The prior with the weight that the looks leave to each life.
 [[nodiscard]] LifeGrid updated(LifeGrid prior, const PointLives &lives);
-/// Chance of a defect that is there now, or comes within `ahead` months.
+/// Chance of a defect that is there now, or comes within `ahead` of its age.
 [[nodiscard]] ChanceRange chanceAhead(const LifeGrid &grid, const PointLives &lives, double ahead);
 /// Chance that the looks so far missed a defect.
 [[nodiscard]] double chanceMissed(const LifeGrid &grid, const PointLives &lives);

@@ -93,12 +93,13 @@ Result<Id> acceptMissed(Logbook &book, const Acceptance &acceptance, Role role, 
 {
     const Acceptance &a = acceptance;
     if (role != Role::Owner)
-        return Error{Errc::Conflict, "only the owner may accept what could not be looked at", std::string(slug(role)),
-                     "look at the point, or ask the owner"};
-    for (const auto &[text, field] : {std::pair(&a.reason, "because"), {&a.knowing, "knowing"}, {&a.by, "by"}}) {
+        return Error{Errc::Conflict, "only the owner may accept what could not be looked at",
+                     std::string(slug(role)), "look at the point, or ask the owner"};
+    for (const auto &[text, field] :
+         {std::pair(&a.reason, "because"), {&a.knowing, "knowing"}, {&a.by, "by"}}) {
         if (text->find_first_not_of(" \t\n") == std::string::npos)
-            return Error{Errc::InvalidInput, "an acceptance names who, because of what and knowing what", field,
-                         "say it in your own words"};
+            return Error{Errc::InvalidInput, "an acceptance names who, because of what and knowing what",
+                         field, "say it in your own words"};
     }
     const Id id = idOrNew(book, a.id);
     const Result<Receipt> receipt = book.record([&]() -> Result<Act> {

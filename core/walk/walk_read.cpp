@@ -185,8 +185,14 @@ Happening happeningFromValue(const Value &v)
 
 Acceptance acceptanceFromValue(const Value &v)
 {
-    return {Id{},           idOf(v["rig"]), idOf(v["walk"]), text(v["point"]), text(v["reason"]), text(v["knowing"]),
-            text(v["by"]), time(v["at"])};
+    return {Id{},
+            idOf(v["rig"]),
+            idOf(v["walk"]),
+            text(v["point"]),
+            text(v["reason"]),
+            text(v["knowing"]),
+            text(v["by"]),
+            time(v["at"])};
 }
 
 } // namespace snugwalk

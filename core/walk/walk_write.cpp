@@ -178,12 +178,9 @@ Value toValue(const Happening &happening)
 
 Value toValue(const Acceptance &acceptance)
 {
-    return Value::Map{{"rig", idValue(acceptance.rig)},
-                      {"walk", idValue(acceptance.walk)},
-                      {"point", acceptance.point},
-                      {"reason", acceptance.reason},
-                      {"knowing", acceptance.knowing},
-                      {"by", acceptance.by},
+    return Value::Map{{"rig", idValue(acceptance.rig)},  {"walk", idValue(acceptance.walk)},
+                      {"point", acceptance.point},       {"reason", acceptance.reason},
+                      {"knowing", acceptance.knowing},   {"by", acceptance.by},
                       {"at", formatLocal(acceptance.at)}};
 }
 

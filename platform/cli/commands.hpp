@@ -48,5 +48,7 @@ void addReportCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);
 void addSupplyCommands(CLI::App &app, Registry &registry);
+void addStateCommands(CLI::App &app, Registry &registry);
+void addHoldCommands(CLI::App &app, Registry &registry);
 
 } // namespace snugwalk::cli

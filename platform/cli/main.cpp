@@ -101,6 +101,8 @@ int run(int argc, char **argv)
     addKeepingCommands(app, registry);
     addDemoCommand(app, registry);
     addSupplyCommands(app, registry);
+    addStateCommands(app, registry);
+    addHoldCommands(app, registry);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError &fault) {

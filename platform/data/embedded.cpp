@@ -19,9 +19,9 @@ std::vector<std::string_view> filesUnder(std::string_view folder)
 
 Catalogue loadProduct()
 {
-    Result<Catalogue> catalogue = Catalogue::load(filesUnder("points/"), embeddedFiles().at("sets.json"),
-                                                  embeddedFiles().at("sources.json"),
-                                                  embeddedFiles().at("holds.json"));
+    Result<Catalogue> catalogue =
+        Catalogue::load(filesUnder("points/"), embeddedFiles().at("sets.json"),
+                        embeddedFiles().at("sources.json"), embeddedFiles().at("holds.json"));
     SNUG_ASSERT(catalogue.has_value());
     return std::move(catalogue).value();
 }

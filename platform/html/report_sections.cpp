@@ -8,6 +8,8 @@
 #include "html/photo_svg.hpp"
 #include "words/finding_words.hpp"
 #include "words/reason_words.hpp"
+#include "words/rule_words.hpp"
+#include "words/state_words.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk::html {
@@ -90,9 +92,7 @@ std::string stateSection(const PageContext &c)
 {
     std::string out = "<p class='state'>" + escape(stateSentence(c.report.standing, c.texts)) + "</p>\n";
     for (const StateHold &hold : c.report.standing.state.holds)
-        out += "<p>" + glyphSvg(Call::Hold) + " " +
-               escape(c.texts.point(hold.hit.point).title + ": " + c.texts.word("holds", hold.hit.rule)) +
-               "</p>\n";
+        out += "<p>" + glyphSvg(Call::Hold) + " " + escape(holdWords(hold, c.texts)) + "</p>\n";
     for (const HiddenInSight &hidden : c.report.standing.state.hidden)
         out += element("p", c.texts.point(hidden.point).title + ": " +
                                 c.texts.phrase("hidden_by", {hidden.by.by, formatDate(hidden.by.date)}));

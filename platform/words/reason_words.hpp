@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Reasons, calls, due dates and the state of a rig in sentences.
+// Reasons, calls and due dates in sentences.
 #pragma once
 
 #include <string>
@@ -14,7 +14,5 @@ namespace snugwalk {
 [[nodiscard]] std::string callWords(const Concern &concern, const Texts &texts);
 /// "past due, 2026-11-01", "each move", "never looked at".
 [[nodiscard]] std::string whenWords(const DueBand &band, const Texts &texts);
-/// "No hold among the 24 points looked at since …": always a sentence, never one figure.
-[[nodiscard]] std::string stateSentence(const Standing &standing, const Texts &texts);
 
 } // namespace snugwalk

@@ -52,6 +52,8 @@ PROMISES = {
     "es": re.compile(r"\b(segur[oa]s?|apt[oa]s?|aprobad[oa]s?|list[oa]s? para|en buen estado|visto bueno)\b", re.I),
 }
 HOLDS = [str(number) for number in range(1, 16)] + ["sleep", "plug", "light"]
+# Sources that the computation of concern cites.
+OF_CONCERN = ("CP", "882E", "POD")
 LONGEST = {"title": 34, "look": 170, "pass": 150}
 FULL_SOURCE = 20  # characters; a shorter name of a publication cannot be looked up
 
@@ -241,7 +243,7 @@ def check_points(zones, sources, rules):
     used = {key for p in points.values() for key in p["source"]["keys"] + [r["source"] for r in p["readings"]]}
     used |= {key for rule in rules for key in rule["sources"] + [f["source"] for f in figures_of(rule)]}
     for key, source in sources.items():
-        expect(key in used or key == "CP", f"source {key}", "no point uses it")
+        expect(key in used or key in OF_CONCERN, f"source {key}", "no point or rule uses it")
         expect(source["title"].strip() and source["full"].strip(), f"source {key}", "empty")
     return points
 

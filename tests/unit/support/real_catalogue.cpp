@@ -21,8 +21,8 @@ CatalogueBytes readAll()
     for (const auto &item : std::filesystem::directory_iterator(folder / "points"))
         files.push_back(item.path());
     std::sort(files.begin(), files.end());
-    CatalogueBytes bytes{{}, slurp(folder / "sets.json"), slurp(folder / "sources.json"),
-                         slurp(folder / "holds.json")};
+    CatalogueBytes bytes{
+        {}, slurp(folder / "sets.json"), slurp(folder / "sources.json"), slurp(folder / "holds.json")};
     for (const auto &file : files)
         bytes.points.push_back(slurp(file));
     return bytes;
