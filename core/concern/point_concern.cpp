@@ -42,8 +42,7 @@ bool stillCounts(const ConcernContext &context, const DueBand *band, const Mark 
 }
 
 struct Told {
-    ChanceRange chance;
-    double missed = 0.0;
+    PointChance chance;
     PointLives lives;
 };
 
@@ -54,23 +53,20 @@ void setChance(PointConcern &c, const ConcernContext &context, const Point &poin
     const LifeFrame frame{context.clock, c.nominal, c.byMoves, context.now};
     const double ahead = c.byMoves ? 1.0 : c.monthsAhead;
     const auto tell = [&](bool leaveOutLastWork) {
-        Told told;
-        told.lives = livesOf(history, frame, leaveOutLastWork);
-        const LifeGrid grid =
-            updated(told.lives.birthKnown ? priorGrid(c.nominal, c.severity, failingOf(point)) : unknownAge,
-                    told.lives);
-        told.chance = chanceAhead(grid, told.lives, ahead);
-        told.missed = chanceMissed(grid, told.lives);
+        Told told{{}, livesOf(history, frame, leaveOutLastWork)};
+        told.chance = told.lives.birthKnown
+                          ? chanceOf(priorGrid(c.nominal, c.severity, failingOf(point)), told.lives, ahead)
+                          : chanceOf(unknownAge, told.lives, ahead);
         return told;
     };
     Told told = tell(true);
     if (told.lives.workSinceLook) { // work never counts against a point: the lower of before and after
         Told worked = tell(false);
-        if (worked.chance.value < told.chance.value)
+        if (worked.chance.ahead.value < told.chance.ahead.value)
             told = std::move(worked);
     }
-    c.chance = told.chance;
-    c.missed = told.missed;
+    c.chance = told.chance.ahead;
+    c.missed = told.chance.missed;
     c.passes = told.lives.passes;
     c.unlooked = chanceUnlooked(unknownAge, livesOf(PointHistory(), frame, true).age + ahead).value;
     c.basis = c.looked ? "fitted" : "prior";
@@ -127,11 +123,12 @@ PointConcern concernOfPoint(const ConcernContext &context, const Point &point, c
 
 bool isLeftOut(const PointHistory &history, const DueBand *band)
 {
-    const MarkOnWalk *last = history.lastMark();
-    if (last != nullptr && last->mark->state == MarkState::NotFitted) {
-        const bool worked = !history.work.empty() && history.work.back()->at.instant > last->mark->at.instant;
-        return !worked; // nobody works on what is not there
-    }
+    // neither a look that failed nor work brings back what was not fitted: a look does
+    const auto last = std::find_if(history.marks.rbegin(), history.marks.rend(), [](const MarkOnWalk &m) {
+        return m.mark->state != MarkState::CouldNotLook;
+    });
+    if (last != history.marks.rend() && last->mark->state == MarkState::NotFitted)
+        return true;
     return band == nullptr && history.lastLook() == nullptr;
 }
 

@@ -12,33 +12,36 @@ namespace {
 
 constexpr double negligible = 1e-9;
 
-// A life given that it works at the age it was born: hazards count from there, so that an old part
-// does not underflow.
-struct Given {
-    const WeibullLife &life;
-    double born;
-    [[nodiscard]] double hazard(double age) const { return life.hazard(age) - life.hazard(born); }
-    [[nodiscard]] double survival(double age) const { return std::exp(-hazard(age)); }
-    /// S(a) - S(b) for a <= b, without cancellation.
-    [[nodiscard]] double failsBetween(double a, double b) const
-    {
-        const double first = hazard(a);
-        return std::exp(-first) * -std::expm1(-(hazard(b) - first));
-    }
+// Hazards count from the age the life was born at, so that an old part does not underflow.
+double failsBetween(double hazardBefore, double hazardAfter)
+{
+    return std::exp(-hazardBefore) * -std::expm1(-(hazardAfter - hazardBefore));
+}
+
+struct Missed {
+    double mass = 0.0;   ///< failed before the last look and missed by every look since
+    double hazard = 0.0; ///< at the last look
 };
 
-// What failed before the last look and was missed by every look since, newest gap first.
-double missedMass(const Given &life, std::span<const LookAtAge> passes)
+// Newest gap first: the product of misses only falls.
+Missed missedBy(const WeibullLife &life, LooksOfLife looks)
 {
-    double sum = 0.0;
+    const double born = life.hazard(looks.born);
+    const auto &passes = looks.passes;
+    Missed out;
+    if (passes.empty())
+        return out;
+    double after = out.hazard = life.hazard(passes.back().age) - born;
     double missed = 1.0;
     for (std::size_t j = passes.size(); j > 0; --j) {
         missed *= 1.0 - passes[j - 1].sensitivity;
         if (missed <= 0.0)
             break;
-        sum += life.failsBetween(j > 1 ? passes[j - 2].age : life.born, passes[j - 1].age) * missed;
+        const double before = j > 1 ? life.hazard(passes[j - 2].age) - born : 0.0;
+        out.mass += failsBetween(before, after) * missed;
+        after = before;
     }
-    return sum;
+    return out;
 }
 
 double lastAge(LooksOfLife looks) { return looks.passes.empty() ? looks.born : looks.passes.back().age; }
@@ -61,33 +64,39 @@ double sensitivityOf(LookedHow how)
     return 0.7;
 }
 
+SeenThrough seenThrough(const WeibullLife &life, LooksOfLife looks, double age)
+{
+    SNUG_ASSERT(age >= lastAge(looks));
+    const Missed missed = missedBy(life, looks);
+    const double hazard = life.hazard(age) - life.hazard(looks.born);
+    // 1 - S(age)/L with L = S(last) + missed, without the difference of two near ones
+    const double all = std::exp(-missed.hazard) + missed.mass;
+    if (all <= 0.0)
+        return {0.0, 1.0, 1.0};
+    return {all, missed.mass / all, std::min((failsBetween(missed.hazard, hazard) + missed.mass) / all, 1.0)};
+}
+
 double likelihoodOfPasses(const WeibullLife &life, LooksOfLife looks)
 {
-    const Given given{life, looks.born};
-    return given.survival(lastAge(looks)) + missedMass(given, looks.passes);
+    return seenThrough(life, looks, lastAge(looks)).likelihood;
 }
 
 double missedSoFar(const WeibullLife &life, LooksOfLife looks)
 {
-    return presentBy(life, looks, lastAge(looks));
+    return seenThrough(life, looks, lastAge(looks)).missed;
 }
 
 double presentBy(const WeibullLife &life, LooksOfLife looks, double age)
 {
-    const double last = lastAge(looks);
-    SNUG_ASSERT(age >= last);
-    // 1 - S(age)/L with L = S(last) + missed, without the difference of two near ones
-    const Given given{life, looks.born};
-    const double missed = missedMass(given, looks.passes);
-    const double all = given.survival(last) + missed;
-    return all > 0.0 ? std::min((given.failsBetween(last, age) + missed) / all, 1.0) : 1.0;
+    return seenThrough(life, looks, age).present;
 }
 
 double likelihoodOfFinding(const WeibullLife &life, LooksOfLife looks, LookAtAge found, double alarm)
 {
-    const Given given{life, looks.born};
-    const double fresh = given.failsBetween(lastAge(looks), found.age);
-    return (fresh + missedMass(given, looks.passes)) * found.sensitivity + alarm * given.survival(found.age);
+    const Missed missed = missedBy(life, looks);
+    const double hazard = life.hazard(found.age) - life.hazard(looks.born);
+    return (failsBetween(missed.hazard, hazard) + missed.mass) * found.sensitivity +
+           alarm * std::exp(-hazard);
 }
 
 std::span<const LookAtAge> looksThatMatter(std::span<const LookAtAge> passes)

@@ -35,6 +35,14 @@ struct LooksOfLife {
     double born = 0.0;
 };
 
+/// One life through its looks, all figures in one pass over them.
+struct SeenThrough {
+    double likelihood = 1.0; ///< of every look having passed
+    double missed = 0.0;     ///< chance of a defect at the last look
+    double present = 0.0;    ///< chance of a defect by `age`
+};
+[[nodiscard]] SeenThrough seenThrough(const WeibullLife &life, LooksOfLife looks, double age);
+
 /// Likelihood that every look passed: S(tk) + the sum over the gaps between looks of what failed
 /// there, times the chance that all looks since missed it.
 /// Tests: tests/published/due/tst_imperfect_looks.cpp

@@ -81,9 +81,9 @@ private:
     Instant m_at;
 };
 
-double likelihood(const WeibullLife &life, const PointLives &lives)
+double likelihoodOfEarlier(const WeibullLife &life, const PointLives &lives)
 {
-    double all = likelihoodOfPasses(life, {lives.now.passes, lives.now.born});
+    double all = 1.0;
     for (const Life &earlier : lives.earlier) {
         const LooksOfLife looks{earlier.passes, earlier.born};
         all *= earlier.found ? likelihoodOfFinding(life, looks, *earlier.found)
@@ -172,42 +172,32 @@ PointLives livesOf(const PointHistory &history, const LifeFrame &frame, bool lea
     return lives;
 }
 
-LifeGrid updated(LifeGrid prior, const PointLives &lives)
+PointChance chanceOf(const LifeGrid &prior, const PointLives &lives, double ahead)
 {
-    LifeGrid grid = prior;
+    const LooksOfLife looks{lives.now.passes, lives.now.born};
+    std::array<double, std::tuple_size_v<LifeGrid>> missed{};
+    Chances chances;
     double sum = 0.0;
-    for (LifeCell &cell : grid) {
-        cell.weight *= likelihood(cell.life, lives);
-        sum += cell.weight;
+    for (std::size_t i = 0; i < prior.size(); ++i) {
+        const SeenThrough seen = seenThrough(prior[i].life, looks, lives.age + ahead);
+        const double weight = prior[i].weight * seen.likelihood * likelihoodOfEarlier(prior[i].life, lives);
+        chances[i] = {seen.present, weight};
+        missed[i] = seen.missed;
+        sum += weight;
     }
-    if (!(sum > 0.0)) { // every cell finds it impossible: the longest life is the least wrong
+    if (!(sum > 0.0)) { // every life finds it impossible: the longest is the least wrong
         const auto longest = std::max_element(prior.begin(), prior.end(), [](const auto &a, const auto &b) {
             return a.life.scale < b.life.scale;
         });
-        for (LifeCell &cell : prior)
-            cell.weight = &cell == &*longest ? 1.0 : 0.0;
-        return prior;
+        chances[static_cast<std::size_t>(longest - prior.begin())].second = sum = 1.0;
     }
-    for (LifeCell &cell : grid)
-        cell.weight /= sum;
-    return grid;
-}
-
-ChanceRange chanceAhead(const LifeGrid &grid, const PointLives &lives, double ahead)
-{
-    Chances chances;
-    const LooksOfLife looks{lives.now.passes, lives.now.born};
-    for (std::size_t i = 0; i < grid.size(); ++i)
-        chances[i] = {presentBy(grid[i].life, looks, lives.age + ahead), grid[i].weight};
-    return rangeOf(chances);
-}
-
-double chanceMissed(const LifeGrid &grid, const PointLives &lives)
-{
-    double missed = 0.0;
-    for (const LifeCell &cell : grid)
-        missed += cell.weight * missedSoFar(cell.life, {lives.now.passes, lives.now.born});
-    return missed;
+    PointChance out;
+    for (std::size_t i = 0; i < prior.size(); ++i) {
+        chances[i].second /= sum;
+        out.missed += missed[i] * chances[i].second;
+    }
+    out.ahead = rangeOf(chances);
+    return out;
 }
 
 ChanceRange chanceUnlooked(const LifeGrid &prior, double age)

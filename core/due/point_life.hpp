@@ -64,12 +64,12 @@ struct ChanceRange {
     double high = 0.0;
 };
 
-/// The prior with the weight that the looks leave to each life.
-[[nodiscard]] LifeGrid updated(LifeGrid prior, const PointLives &lives);
-/// Chance of a defect that is there now, or comes within `ahead` of its age.
-[[nodiscard]] ChanceRange chanceAhead(const LifeGrid &grid, const PointLives &lives, double ahead);
-/// Chance that the looks so far missed a defect.
-[[nodiscard]] double chanceMissed(const LifeGrid &grid, const PointLives &lives);
+/// What the looks leave of a point's prior.
+struct PointChance {
+    ChanceRange ahead;   ///< of a defect that is there now, or comes within `ahead` of its age
+    double missed = 0.0; ///< of one that is there and that the looks so far missed
+};
+[[nodiscard]] PointChance chanceOf(const LifeGrid &prior, const PointLives &lives, double ahead);
 /// Chance of a defect by `age` when nobody ever looked.
 [[nodiscard]] ChanceRange chanceUnlooked(const LifeGrid &prior, double age);
 

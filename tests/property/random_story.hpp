@@ -60,6 +60,7 @@ private:
                                 : roll == 8 ? MarkState::CouldNotLook
                                             : MarkState::NotFitted;
         Mark &mark = m_story.mark(walk, point, state, when);
+        mark.how = static_cast<LookedHow>(roll % 3);
         if (point == "tread" && (state == MarkState::Pass || state == MarkState::Attention))
             mark.readings = {{"tread-depth", "wheel 1L", Dimension::Length, 1e-3 * (1 + below(8)), "mm"}};
         if (state != MarkState::Attention)
