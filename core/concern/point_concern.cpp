@@ -154,7 +154,7 @@ std::vector<PointConcern> pointConcerns(const ConcernContext &context, const std
         const DueBand *band = found == bandOf.end() ? nullptr : found->second;
         const PointHistory &history = context.index.of(point.slug);
         const bool open = concerns.count(point.slug) > 0;
-        if (open || (applies(point, context.history.rig) && !isLeftOut(history, band)))
+        if (open || (isOnRig(point, context.history.rig) && !isLeftOut(history, band)))
             all.push_back(concernOfPoint(context, point, history, band, concerns));
     };
     for (const Point &point : context.catalogue.points())

@@ -2,7 +2,6 @@
 // due: what comes next, and why.
 #include "base/text.hpp"
 #include "cli/answers.hpp"
-#include "cli/budget_answers.hpp"
 #include "cli/commands.hpp"
 #include "words/reason_words.hpp"
 #include "words/words.hpp"

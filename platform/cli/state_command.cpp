@@ -4,6 +4,7 @@
 
 #include "base/text.hpp"
 #include "cli/answers.hpp"
+#include "cli/budget_answers.hpp"
 #include "cli/commands.hpp"
 #include "concern/matrix.hpp"
 #include "data/embedded.hpp"

@@ -116,11 +116,13 @@ void tellMonths(Why &why, const std::string &phrase, double months)
 
 void tellLooks(Why &why, const PointConcern &p, const Point &point)
 {
-    WhyLine &interval =
-        why.add("interval", "why_interval", {oneDigit(p.nominal), percent(failedAtInterval(p.severity))},
-                point.sourceTag == "P" ? "published" : "common_practice", point.sourceKeys);
+    const std::string failed = percent(failedAtInterval(p.severity));
+    const std::vector<std::string> arguments =
+        p.byMoves ? std::vector{failed} : std::vector{oneDigit(p.nominal), failed};
+    WhyLine &interval = why.add("interval", p.byMoves ? "why_interval_move" : "why_interval", arguments,
+                                point.sourceTag == "P" ? "published" : "common_practice", point.sourceKeys);
     interval.value = p.nominal;
-    interval.unit = "month";
+    interval.unit = p.byMoves ? "move" : "month";
     if (!p.looked) {
         why.add("looked", "why_never", {}, "prior");
         return;
@@ -180,7 +182,10 @@ std::vector<WhyLine> whyOfPoint(const Standing &standing, const Catalogue &catal
     tellLooks(why, p, point);
     if (p.ofFindings)
         why.add("findings", "why_findings", {}, "computed");
-    tellMonths(why, p.looked && p.ofFindings ? "why_ahead" : "why_ahead_now", p.monthsAhead);
+    if (p.byMoves && !p.ofFindings)
+        why.add("months_ahead", "why_ahead_move", {}, "computed");
+    else
+        tellMonths(why, p.ofFindings ? "why_ahead" : "why_ahead_now", p.monthsAhead);
     tellChance(why, p.chance, p.basis);
     why.add("unlooked", "why_unlooked", {percent(p.unlooked)}, "prior").value = p.unlooked;
     tellNumber(why, p.risk, p.number, p.low, p.high);
