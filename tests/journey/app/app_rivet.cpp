@@ -102,7 +102,11 @@ void comeBack(Wiring &app, const QString &shots)
     finger.type(QStringLiteral("How much"), QStringLiteral("14 mm"));
     writeDown(finger, walk, QStringLiteral("Write down"));
     finishWalk(app, finger);
+    (void)waitUntilSettled(app.session(), app.window()); // the list may still be moving up
     finger.tapStarting(QStringLiteral("finding 1:"));
+    finger.waitFor([&] { return placeOf(app) == QStringLiteral("finding"); },
+                   QStringLiteral("the finding's page"));
+    grab(app, shots, QStringLiteral("rivet-4a-its-page"));
     finger.tapStarting(QStringLiteral("What kind of work: replaced"));
     finger.type(QStringLiteral("What was done"), QStringLiteral("three rivets"));
     finger.type(QStringLiteral("With what and how many"), QStringLiteral("3 x rivet"));
