@@ -1881,6 +1881,11 @@
         <comment>point, who, date</comment>
         <translation>%1, hidden by %2, %3</translation>
     </message>
+    <message>
+        <source>accepted by %1 on %2: %3</source>
+        <comment>who, when, because</comment>
+        <translation>accepted by %1 on %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -2208,6 +2213,97 @@
     <message>
         <source>Time there is</source>
         <translation>Time there is</translation>
+    </message>
+</context>
+<context>
+    <name>StateFigures</name>
+    <message>
+        <source>under %1 %</source>
+        <comment>chance</comment>
+        <translation>under %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>chance or share</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Nothing was found there at the last look.</source>
+        <translation>Nothing was found there at the last look.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nobody has looked at it yet.</translation>
+    </message>
+    <message>
+        <source>The chance of a defect at the next look is taken as %1, between %2 and %3.</source>
+        <translation>The chance of a defect at the next look is taken as %1, between %2 and %3.</translation>
+    </message>
+    <message>
+        <source>The scale: 50 is a chance of 1 in 100 of the worst kind of harm before the next look; 25 more is ten times as much.</source>
+        <translation>The scale: 50 is a chance of 1 in 100 of the worst kind of harm before the next look; 25 more is ten times as much.</translation>
+    </message>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <comment>point, concern</comment>
+        <translation>%1: %2, between %3 and %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n more may be as bad</source>
+        <translation>
+            <numerusform>%1; %n more may be as bad</numerusform>
+            <numerusform>%1; %n more may be as bad</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tied with %2 more</source>
+        <comment>concern, number</comment>
+        <translation>%1, tied with %2 more</translation>
+    </message>
+    <message>
+        <source>Worst item, concern 0 to 100</source>
+        <translation>Worst item, concern 0 to 100</translation>
+    </message>
+    <message>
+        <source>%1, between %2 and %3</source>
+        <comment>chance</comment>
+        <translation>%1, between %2 and %3</translation>
+    </message>
+    <message>
+        <source>Chance that one serious item fails before its next look</source>
+        <translation>Chance that one serious item fails before its next look</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n item(s) on which life, limb or the rig hangs.</source>
+        <translation>
+            <numerusform>Of %n item on which life, limb or the rig hangs.</numerusform>
+            <numerusform>Of %n items on which life, limb or the rig hangs.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</source>
+        <translation>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</translation>
+    </message>
+    <message>
+        <source>What nobody has looked at counts with the chance of a rig about which nothing is known.</source>
+        <translation>What nobody has looked at counts with the chance of a rig about which nothing is known.</translation>
+    </message>
+    <message>
+        <source>Looked at, by weight</source>
+        <translation>Looked at, by weight</translation>
+    </message>
+    <message>
+        <source>%1 of what weighs</source>
+        <comment>share</comment>
+        <translation>%1 of what weighs</translation>
+    </message>
+    <message>
+        <source>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</source>
+        <translation>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</translation>
+    </message>
+    <message>
+        <source>A look counts until the point is due again.</source>
+        <translation>A look counts until the point is due again.</translation>
     </message>
 </context>
 <context>

@@ -1881,6 +1881,11 @@
         <comment>point, who, date</comment>
         <translation>%1, oculto por %2, %3</translation>
     </message>
+    <message>
+        <source>accepted by %1 on %2: %3</source>
+        <comment>who, when, because</comment>
+        <translation>aceptado por %1 el %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>SeasonRuler</name>
@@ -2208,6 +2213,97 @@
     <message>
         <source>Time there is</source>
         <translation>Tiempo que hay</translation>
+    </message>
+</context>
+<context>
+    <name>StateFigures</name>
+    <message>
+        <source>under %1 %</source>
+        <comment>chance</comment>
+        <translation>menos de %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>chance or share</comment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Nothing was found there at the last look.</source>
+        <translation>En la última revisión no se encontró nada ahí.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at it yet.</source>
+        <translation>Nadie lo revisó todavía.</translation>
+    </message>
+    <message>
+        <source>The chance of a defect at the next look is taken as %1, between %2 and %3.</source>
+        <translation>La probabilidad de un defecto en la próxima revisión se toma como %1, entre %2 y %3.</translation>
+    </message>
+    <message>
+        <source>The scale: 50 is a chance of 1 in 100 of the worst kind of harm before the next look; 25 more is ten times as much.</source>
+        <translation>La escala: 50 es una probabilidad de 1 entre 100 del peor daño antes de la próxima revisión; 25 más es diez veces tanto.</translation>
+    </message>
+    <message>
+        <source>%1: %2, between %3 and %4</source>
+        <comment>point, concern</comment>
+        <translation>%1: %2, entre %3 y %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; %n more may be as bad</source>
+        <translation>
+            <numerusform>%1; %n más puede estar igual de mal</numerusform>
+            <numerusform>%1; %n más pueden estar igual de mal</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, tied with %2 more</source>
+        <comment>concern, number</comment>
+        <translation>%1, empatado con %2 más</translation>
+    </message>
+    <message>
+        <source>Worst item, concern 0 to 100</source>
+        <translation>Lo peor, preocupación de 0 a 100</translation>
+    </message>
+    <message>
+        <source>%1, between %2 and %3</source>
+        <comment>chance</comment>
+        <translation>%1, entre %2 y %3</translation>
+    </message>
+    <message>
+        <source>Chance that one serious item fails before its next look</source>
+        <translation>Probabilidad de que falle algo grave antes de su próxima revisión</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n item(s) on which life, limb or the rig hangs.</source>
+        <translation>
+            <numerusform>De %n punto del que depende la vida, la integridad o el vehículo.</numerusform>
+            <numerusform>De %n puntos de los que depende la vida, la integridad o el vehículo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Each counts with its own chance, as if none knew of another; this is the chance that at least one of them fails.</source>
+        <translation>Cada uno cuenta con su propia probabilidad, como si no supieran unos de otros; esta es la de que falle al menos uno.</translation>
+    </message>
+    <message>
+        <source>What nobody has looked at counts with the chance of a rig about which nothing is known.</source>
+        <translation>Lo que nadie ha revisado cuenta con la probabilidad de un vehículo del que no se sabe nada.</translation>
+    </message>
+    <message>
+        <source>Looked at, by weight</source>
+        <translation>Revisado, por peso</translation>
+    </message>
+    <message>
+        <source>%1 of what weighs</source>
+        <comment>share</comment>
+        <translation>%1 de lo que pesa</translation>
+    </message>
+    <message>
+        <source>A point weighs what hangs on it times how likely it would be at fault if nobody ever looked.</source>
+        <translation>Un punto pesa lo que depende de él por la probabilidad de que esté mal si nadie mirara nunca.</translation>
+    </message>
+    <message>
+        <source>A look counts until the point is due again.</source>
+        <translation>Una revisión cuenta hasta que el punto vuelve a vencer.</translation>
     </message>
 </context>
 <context>

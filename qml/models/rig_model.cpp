@@ -10,6 +10,8 @@
 #include "rig/names.hpp"
 #include "rig/usual_fittings.hpp"
 #include "rig_words.hpp"
+#include "round/accept.hpp"
+#include "state_figures.hpp"
 #include "walk/mend_part.hpp"
 #include "walk_model.hpp"
 
@@ -35,7 +37,7 @@ QString RigModel::name() const { return rig() == nullptr ? QString() : Voice::te
 QString RigModel::about() const { return aboutWords(m_shown); }
 QString RigModel::state() const { return stateSentence(m_shown); }
 QVariantList RigModel::holds() const { return holdList(m_shown); }
-QVariantList RigModel::figures() const { return {}; }
+QVariantList RigModel::figures() const { return stateFigures(m_shown); }
 QStringList RigModel::hiddenPoints() const { return hiddenInSightWords(m_shown, *m_desk->parts->catalogue); }
 
 QStringList RigModel::usualFittings(const QString &kind, const QString &practice) const
@@ -190,6 +192,31 @@ QVariantMap RigModel::finding(const QString &id) const
                                         : std::optional(known.front());
     const FindingHistory *history = wanted ? m_shown.snapshot->finding(*wanted) : nullptr;
     return history == nullptr ? QVariantMap() : findingDetail(m_shown, *history);
+}
+
+void RigModel::accept(const QString &point, const QString &because, const QString &knowing)
+{
+    if (rig() == nullptr)
+        return;
+    const auto act = [snapshot = m_shown.snapshot, slug = point.toStdString(),
+                      because = because.trimmed().toStdString(), knowing = knowing.trimmed().toStdString(),
+                      doer = m_desk->doer()](Logbook &book) -> Result<Id> {
+        const Standing standing{*snapshot->history, snapshot->bands, snapshot->state, book.now()};
+        Result<Acceptance> acceptance = acceptable(standing, slug);
+        if (!acceptance)
+            return acceptance.error();
+        acceptance->reason = because;
+        acceptance->knowing = knowing;
+        acceptance->by = doer.by;
+        acceptance->at = doer.at.value_or(book.now());
+        // one person keeps this logbook: roles come with sharing it
+        return acceptMissed(book, *acceptance, Role::Owner, doer);
+    };
+    m_desk->worker->run<Id>(this, act, [this](Result<Id> accepted) {
+        if (!accepted)
+            m_desk->refuse(accepted.error());
+        m_desk->changed(true);
+    });
 }
 
 void RigModel::mend(const QStringList &findings, const QVariantMap &map)

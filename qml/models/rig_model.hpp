@@ -88,6 +88,8 @@ public:
     /// Ids in the order of their numbers.
     [[nodiscard]] std::vector<Id> numbered() const;
 
+    /// One person's own decision to move once although `point` could not be looked at.
+    Q_INVOKABLE void accept(const QString &point, const QString &because, const QString &knowing);
     /// Everything about one finding, see finding_detail.hpp; empty for an unknown one.
     /// An empty id is the first there is.
     /// A length as typed, "4.1 m" or "13 ft 5 in"; without a unit metres or feet. Not a number when not

@@ -123,6 +123,19 @@ QString stateSentence(const Shown &shown)
     return parts.join(u' ');
 }
 
+namespace {
+
+QString acceptedWords(const Voice &voice, const StateHold &hold)
+{
+    if (!hold.accepted)
+        return {};
+    return Words::tr("accepted by %1 on %2: %3", "who, when, because")
+        .arg(Voice::text(hold.accepted->by), voice.dateTime(hold.accepted->at),
+             Voice::text(hold.accepted->reason));
+}
+
+} // namespace
+
 QVariantList holdList(const Shown &shown)
 {
     QVariantList list;
@@ -137,7 +150,7 @@ QVariantList holdList(const Shown &shown)
         list << QVariantMap{{QStringLiteral("title"), voice.point(hold.hit.point)},
                             {QStringLiteral("point"), Voice::text(hold.hit.point)},
                             {QStringLiteral("acceptable"), hold.acceptable},
-                            {QStringLiteral("accepted"), QString()},
+                            {QStringLiteral("accepted"), acceptedWords(voice, hold)},
                             {QStringLiteral("why"), why},
                             {QStringLiteral("forbids"), voice.word("forbids", hold.hit.forbids)},
                             {QStringLiteral("findingId"),

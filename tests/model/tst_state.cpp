@@ -39,6 +39,8 @@ private Q_SLOTS:
     void modelsShowWhatTheyShowed_data();
     void modelsShowWhatTheyShowed();
     void aStateNeverClaimsMoreThanALook();
+    void onlyALookThatFailedCanBeAccepted();
+    void threeFiguresAndTheirGrounds();
 };
 
 void TstState::modelsShowWhatTheyShowed_data()
@@ -82,6 +84,72 @@ void TstState::aStateNeverClaimsMoreThanALook()
     const QRegularExpression never(QStringLiteral("\\b(safe|ok|good|cleared|fit|ready|roadworthy)\\b"),
                                    QRegularExpression::CaseInsensitiveOption);
     QVERIFY(!never.match(state).hasMatch());
+}
+
+void TstState::onlyALookThatFailedCanBeAccepted()
+{
+    AppFixture app;
+    writeRound(app); // a link of a chain at grade 5: found, and nobody accepts it
+    app.open();
+    app.walk().finish();
+    app.settle();
+    app.start(QStringLiteral("before_road"));
+    WalkModel &walk = app.walk();
+    for (int row = 0; row < walk.count(); ++row) {
+        const std::vector<std::string> &points = walk.walk()->tape[static_cast<std::size_t>(row)].points;
+        if (std::find(points.begin(), points.end(), "breakaway-lanyard") != points.end())
+            walk.goTo(row);
+    }
+    walk.selectPoint(QStringLiteral("breakaway-lanyard"));
+    walk.couldNotLook(QStringLiteral("no_tool"), {});
+    app.settle();
+    app.session().refresh();
+    app.settle();
+    RigModel &rig = *app.session().rig();
+    const auto holdOn = [&](const char *point) {
+        for (const QVariant &hold : rig.holds()) {
+            if (hold.toMap().value(QStringLiteral("point")).toString() == QLatin1String(point))
+                return hold.toMap();
+        }
+        return QVariantMap();
+    };
+    QVERIFY(!holdOn("breakaway-lanyard").isEmpty());
+    QVERIFY(holdOn("breakaway-lanyard").value(QStringLiteral("acceptable")).toBool());
+    QVERIFY(!holdOn("chains-condition").value(QStringLiteral("acceptable")).toBool());
+
+    rig.accept(QStringLiteral("chains-condition"), QStringLiteral("late"), QStringLiteral("it may part"));
+    QTRY_VERIFY(!app.session().errorWhat().isEmpty());
+    app.session().clearError();
+    rig.accept(QStringLiteral("breakaway-lanyard"), QStringLiteral("the tool is not here"),
+               QStringLiteral("it may not brake when it parts"));
+    QTRY_VERIFY(!holdOn("breakaway-lanyard").value(QStringLiteral("accepted")).toString().isEmpty());
+    QVERIFY(app.session().errorWhat().isEmpty());
+    // it is shown as accepted by whom, and it stays a hold
+    QVERIFY(holdOn("breakaway-lanyard")
+                .value(QStringLiteral("accepted"))
+                .toString()
+                .contains(QStringLiteral("A")));
+    QVERIFY(rig.state().contains(QStringLiteral("do not move it")));
+}
+
+void TstState::threeFiguresAndTheirGrounds()
+{
+    AppFixture app;
+    QVERIFY(app.open().rig()->figures().isEmpty()); // nothing was looked at: no figure
+    app.close();
+    writeRound(app);
+    const QVariantList figures = app.open().rig()->figures();
+    QCOMPARE(figures.size(), 3);
+    for (const QVariant &figure : figures) {
+        QVERIFY(!figure.toMap().value(QStringLiteral("brief")).toString().isEmpty());
+        QVERIFY(!figure.toMap().value(QStringLiteral("why")).toStringList().isEmpty());
+    }
+    // the worst item is the one that is numbered first
+    QVERIFY(figures.first()
+                .toMap()
+                .value(QStringLiteral("text"))
+                .toString()
+                .startsWith(app.session().rig()->finding({}).value(QStringLiteral("title")).toString()));
 }
 
 QTEST_MAIN(TstState)
