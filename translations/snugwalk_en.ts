@@ -2305,6 +2305,11 @@
         <source>A look counts until the point is due again.</source>
         <translation>A look counts until the point is due again.</translation>
     </message>
+    <message>
+        <source>over %1 %</source>
+        <comment>chance</comment>
+        <translation>over %1 %</translation>
+    </message>
 </context>
 <context>
     <name>StatePage</name>

@@ -2305,6 +2305,11 @@
         <source>A look counts until the point is due again.</source>
         <translation>Una revisión cuenta hasta que el punto vuelve a vencer.</translation>
     </message>
+    <message>
+        <source>over %1 %</source>
+        <comment>chance</comment>
+        <translation>más de %1 %</translation>
+    </message>
 </context>
 <context>
     <name>StatePage</name>

@@ -2,6 +2,7 @@
 // Rows of open findings.
 #include "finding_model.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "rig/names.hpp"
@@ -28,6 +29,15 @@ void setSpot(const RigPlace &place, FindingRow &row)
     row.z = place.at->up.si();
 }
 
+// The first of each call is what others tie with.
+bool isFirstOfCall(const RigState &state, const OpenFinding &open)
+{
+    const auto first = std::find_if(state.open.begin(), state.open.end(), [&](const OpenFinding &other) {
+        return other.concern.call == open.concern.call;
+    });
+    return first != state.open.end() && first->id == open.id;
+}
+
 FindingRow rowOf(const Shown &shown, const OpenFinding &open, int number)
 {
     const Voice &voice = *shown.voice;
@@ -45,7 +55,7 @@ FindingRow rowOf(const Shown &shown, const OpenFinding &open, int number)
         detail << extent;
     if (open.status == FindingStatus::Mended)
         detail << voice.findingStatus("mended");
-    if (open.tiedWithFirst)
+    if (open.tiedWithFirst && !isFirstOfCall(shown.snapshot->state, open))
         detail << FindingModel::tr("may be as bad as the first of its kind", "a tie");
     row.detail = detail.join(QStringLiteral(", "));
     row.place = voice.place(rig, history.finding.place);

@@ -25,6 +25,8 @@ private:
         const double value = 100.0 * share;
         if (value > 0.0 && value < 0.1)
             return tr("under %1 %", "chance").arg(m_voice.number(0.1, 1));
+        if (value >= 99.5 && value < 100.0)
+            return tr("over %1 %", "chance").arg(m_voice.number(99.0, 0));
         return tr("%1 %", "chance or share").arg(m_voice.number(value, value < 10.0 ? 1 : 0));
     }
     [[nodiscard]] QString number(double value) const { return m_voice.number(value, 0); }
