@@ -75,6 +75,10 @@ Status hidePoint(Logbook &book, const Catalogue &catalogue, const Id &rig, const
     if (known->hidden)
         return Error{Errc::Conflict, "the point is hidden already, by " + known->hidden->by, point,
                      "show it again with `snugwalk points show`"};
+    // every report names who hid such a point, so there has to be a name
+    if (doer.by.empty() && known->isRoadOrFire())
+        return Error{Errc::InvalidInput, "a point of road safety or fire is hidden under a name only", "by",
+                     "say who hides it with --by, or in the settings"};
     Value::Map fields = toValue(HiddenPoint{point, doer.by, civilDate(timeOf(book, doer)), note}).map();
     fields["hidden"] = true;
     return recordOwn(book, "hidden_point", rig, point, std::move(fields), doer);

@@ -17,7 +17,8 @@ namespace snugwalk {
                                               OwnPoint point, const Doer &doer);
 
 /// Takes a point out of a rig's walks and due list. What was written about it stays, and so do its
-/// holds and open findings. `NotFound` for an unknown point, `Conflict` when it is hidden already.
+/// holds and open findings. `NotFound` for an unknown point, `Conflict` when it is hidden already,
+/// `InvalidInput` for a point of road safety or fire when nobody is named.
 [[nodiscard]] Status hidePoint(Logbook &book, const Catalogue &catalogue, const Id &rig,
                                const std::string &point, const std::string &note, const Doer &doer);
 /// `NotFound` for an unknown point, `Conflict` when it is not hidden.

@@ -59,6 +59,7 @@ TEST_CASE("hidden, refused twice, shown again, hidden again; and the file stays 
     Walker walker;
     Logbook &book = walker.book();
     const Id rig = walker.rig.id;
+    CHECK(hidePoint(book, mine(walker), rig, "tread-depth", "", Doer{}).error().where == "by");
     REQUIRE(hidePoint(book, mine(walker), rig, "tread-depth", "gauge lost", walker.doer));
     REQUIRE(choices(walker).hidden.size() == 1);
     CHECK(choices(walker).hidden.front().note == "gauge lost");
