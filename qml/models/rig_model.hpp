@@ -98,6 +98,11 @@ public:
     /// Slugs that such a rig usually has.
     Q_INVOKABLE QStringList usualFittings(const QString &kind, const QString &practice) const;
     Q_INVOKABLE void setBudget(int minutes);
+    /// A named place in the person's language.
+    Q_INVOKABLE QString placeTitle(const QString &named) const
+    {
+        return m_shown.voice->placeName(named.toStdString());
+    }
     /// "kerb side", "roof": a face by its slug.
     Q_INVOKABLE QString faceName(const QString &slug) const;
     Q_INVOKABLE QVariantMap finding(const QString &id) const;

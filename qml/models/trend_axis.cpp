@@ -51,7 +51,9 @@ QVariantList dateTicks(const Voice &voice, CivilDate today, double firstDay, dou
             continue;
         const int month = static_cast<int>(static_cast<unsigned>(at.month()));
         const QString year = QString::number(static_cast<int>(at.year()));
-        const QString name = voice.locale.standaloneMonthName(month, QLocale::ShortFormat);
+        QString name = voice.locale.standaloneMonthName(month, QLocale::ShortFormat);
+        if (months > 11.0)
+            name += u' ' + year; // the same month comes twice
         ticks << QVariantMap{{QStringLiteral("day"), day}, {QStringLiteral("text"), byYear ? year : name}};
     }
 }

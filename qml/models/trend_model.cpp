@@ -23,6 +23,14 @@ std::string mostRead(const RigHistory &history)
     return most == counts.end() ? std::string() : most->first;
 }
 
+// What has a limit to be held against comes before what only goes with it, such as the air's temperature.
+std::vector<Trend> limitsFirst(std::vector<Trend> trends)
+{
+    std::stable_partition(trends.begin(), trends.end(),
+                          [](const Trend &trend) { return trend.lowSi || trend.highSi; });
+    return trends;
+}
+
 } // namespace
 
 const DueBand *TrendModel::band() const
@@ -75,7 +83,7 @@ void TrendModel::open(const QString &point)
                                             [this, asked = m_point](Result<std::vector<Trend>> trends) {
                                                 --m_waiting;
                                                 if (asked == m_point && trends)
-                                                    m_trends = std::move(trends).value();
+                                                    m_trends = limitsFirst(std::move(trends).value());
                                                 show(m_shown);
                                             });
 }

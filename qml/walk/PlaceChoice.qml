@@ -26,7 +26,7 @@ ColumnLayout {
     /// Which of x, y and z the face tells.
     readonly property var parts: root.face === "left" || root.face === "right" ? ["x", "z"] : root.face === "front" || root.face === "rear" ? ["y", "z"] : ["x", "y"]
     readonly property bool touched: root.place.face === root.face
-    readonly property string words: root.place.named ? root.place.named
+    readonly property string words: root.place.named ? root.rig.placeTitle(root.place.named)
         : root.place.face ? Format.join([root.nameOf(root.place.face), ...root.parts.map(part => root.partWords(part))], ", ") : qsTr("not told yet")
 
     function nameOf(face: string): string { return root.faces.find(one => one.slug === face)?.name ?? "" }
@@ -45,7 +45,7 @@ ColumnLayout {
         change[part] = part === "y" && root.place.y < 0 ? -Math.abs(metres) : metres;
         root.place = Object.assign({}, root.place, change);
     }
-    function named(places: var): var { return places.map(one => ({ slug: one, name: one })) }
+    function named(places: var): var { return places.map(one => ({ slug: one, name: root.rig.placeTitle(one) })) }
 
     spacing: 4
 

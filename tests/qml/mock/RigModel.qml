@@ -57,6 +57,7 @@ QtObject {
     property var acceptedNow: []
     function accept(point: string, because: string, knowing: string) { acceptedNow = acceptedNow.concat([[point, because, knowing]]) }
 
+    function placeTitle(named: string): string { return named }
     function faceName(slug: string): string { return slug === "top" ? "roof" : slug === "left" ? "kerb side" : slug }
     function finding(id: string): var {
         if (id === "" && findings.count === 0)
