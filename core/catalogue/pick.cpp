@@ -97,6 +97,8 @@ bool isOnRig(const Point &point, const Rig &rig)
         return false;
     if (!a.practices.empty() && !contains(a.practices, slug(rig.practice)))
         return false;
+    if (a.needs.empty() && a.without.empty())
+        return true;
     const std::set<std::string> fitted = allFittings(rig);
     const auto has = [&](const std::string &fitting) { return fitted.count(fitting) > 0; };
     return std::all_of(a.needs.begin(), a.needs.end(), has) &&

@@ -10,6 +10,11 @@
 namespace snugwalk {
 namespace {
 
+// A limit worked out by a product may be a hair above what was printed; at the limit nothing holds.
+constexpr double rounding = 1e-12;
+bool isUnder(double si, double limit) { return si < limit * (1.0 - rounding); }
+bool isOver(double si, double limit) { return si > limit * (1.0 + rounding); }
+
 /// One check on one point, with the numbers read there last.
 struct Case {
     const ConcernContext &context;
@@ -83,7 +88,7 @@ std::optional<Mass> axleRating(const Rig &rig, const std::string &place)
 
 void over(const Case &c, const std::optional<Mass> &rating)
 {
-    c.each([&](const LastReading &last) { return rating && last.reading.si > rating->si(); });
+    c.each([&](const LastReading &last) { return rating && isOver(last.reading.si, rating->si()); });
 }
 
 // What one tire carries at the pressure read last at `wheel`; full load when nobody read it.
@@ -105,7 +110,7 @@ void overTireRating(const Case &c)
 {
     c.each([&](const LastReading &last) {
         const std::optional<Mass> rating = tireRating(c, last.reading.place);
-        return rating && last.reading.si > rating->si();
+        return rating && isOver(last.reading.si, rating->si());
     });
 }
 
@@ -142,7 +147,7 @@ std::optional<Mass> leastNose(const Case &c)
 void underNoseLowEnd(const Case &c)
 {
     const std::optional<Mass> least = leastNose(c);
-    c.each([&](const LastReading &last) { return least && last.reading.si < least->si(); });
+    c.each([&](const LastReading &last) { return least && isUnder(last.reading.si, least->si()); });
 }
 
 void run(const Case &c)

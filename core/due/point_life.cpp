@@ -99,7 +99,9 @@ ChanceRange rangeOf(Chances &chances)
     ChanceRange range;
     for (const auto &[chance, weight] : chances)
         range.value += chance * weight;
-    std::sort(chances.begin(), chances.end());
+    std::sort(chances.begin(), chances.end(), [](const auto &a, const auto &b) {
+        return a.first < b.first || (!(b.first < a.first) && a.second < b.second);
+    });
     double below = 0.0;
     range.low = range.high = chances.front().first;
     for (const auto &[chance, weight] : chances) {

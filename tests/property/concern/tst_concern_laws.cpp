@@ -191,9 +191,11 @@ void acceptedStaysListed(RigHistory history, const RigState &was, LocalTime now,
         tally.law(!hold.acceptable || hold.hit.rule == "could_not_look",
                   "only a look that failed is acceptable");
     }
-    if (history.acceptances.empty())
+    // found holds alone: trying in vain to accept them is looked at in one history of eight
+    if (history.acceptances.empty() || (acceptable == 0 && tally.seed % 8 != 0))
         return;
-    const RigState is = stateOfAll(history, now);
+    const std::vector<DueBand> noBands; // nothing of an acceptance hangs on a date
+    const RigState is = stateOf(smallCatalogue(), history, noBands, now);
     tally.law(is.holds.size() == was.holds.size() && is.hold == was.hold && is.forbids == was.forbids,
               "an accepted hold left the list");
     std::size_t accepted = 0;
@@ -202,9 +204,11 @@ void acceptedStaysListed(RigHistory history, const RigState &was, LocalTime now,
         tally.law(!hold.accepted || hold.acceptable, "a found hold was accepted");
     }
     tally.law(accepted == acceptable, "an acceptance was not shown");
+    if (acceptable == 0)
+        return;
     LocalTime nextDay = now;
     nextDay.instant += std::chrono::hours(25);
-    tally.law(stateOfAll(history, nextDay).accepted == 0, "an acceptance outlived its day");
+    tally.law(stateOf(smallCatalogue(), history, noBands, nextDay).accepted == 0, "an acceptance outlived its day");
     tally.accepted += static_cast<int>(acceptable);
 }
 
