@@ -10,61 +10,56 @@
 namespace snugwalk {
 namespace {
 
-std::string distanceWords(Length length, UnitSystem units)
-{
-    const bool us = units == UnitSystem::Us;
-    const Unit unit = *findUnit(Dimension::Length, us ? "ft" : "m");
-    return formatSi(unit, std::fabs(length.si()), 1);
-}
-
-// "0.6 m to the road side", or nothing within 5 cm of the centre line.
-std::string sideWords(const Rig &rig, Length right, UnitSystem units)
+PlacePart across(const Rig &rig, Length right)
 {
     if (std::fabs(right.si()) < 0.05)
-        return "on the centre line";
-    const bool isLeft = right.si() < 0.0;
-    return distanceWords(right, units) + " to the " + (isLeft == kerbIsLeft(rig) ? "kerb side" : "road side");
+        return {"on_centre_line", {}, std::nullopt};
+    const bool isKerb = (right.si() < 0.0) == kerbIsLeft(rig);
+    return {isKerb ? "to_kerb_side" : "to_road_side", {}, Length::fromSi(std::fabs(right.si()))};
 }
 
-std::string alongWords(Length aft, UnitSystem units)
+PlacePart along(Length aft)
 {
-    return distanceWords(aft, units) + (aft.si() < 0.0 ? " ahead of the front" : " from the front");
+    return {aft.si() < 0.0 ? "ahead_of_front" : "from_front", {}, Length::fromSi(std::fabs(aft.si()))};
 }
 
-std::string faceWords(const Rig &rig, Face face)
+std::string_view faceKey(const Rig &rig, Face face)
 {
     switch (face) {
     case Face::Top:
         return "roof";
     case Face::Left:
-        return kerbIsLeft(rig) ? "kerb side" : "road side";
+        return kerbIsLeft(rig) ? "kerb_side" : "road_side";
     case Face::Right:
-        return kerbIsLeft(rig) ? "road side" : "kerb side";
-    default:
-        return std::string(slug(face));
+        return kerbIsLeft(rig) ? "road_side" : "kerb_side";
+    case Face::Front:
+    case Face::Rear:
+    case Face::Underside:
+        break;
     }
+    return slug(face);
 }
 
 } // namespace
 
-std::string placeWords(const Rig &rig, const RigPlace &place, UnitSystem units)
+std::vector<PlacePart> placeParts(const Rig &rig, const RigPlace &place)
 {
     if (!place.named.empty())
-        return place.named;
+        return {{"named", place.named, std::nullopt}};
     if (!place.face)
         return {};
-    std::vector<std::string> parts = {faceWords(rig, *place.face)};
+    std::vector<PlacePart> parts = {{faceKey(rig, *place.face), {}, std::nullopt}};
     if (place.at) {
         const bool ends = *place.face == Face::Front || *place.face == Face::Rear;
         const bool flat = *place.face == Face::Top || *place.face == Face::Underside;
         if (!ends)
-            parts.push_back(alongWords(place.at->aft, units));
+            parts.push_back(along(place.at->aft));
         if (ends || flat)
-            parts.push_back(sideWords(rig, place.at->right, units));
+            parts.push_back(across(rig, place.at->right));
         if (!flat)
-            parts.push_back(distanceWords(place.at->up, units) + " up");
+            parts.push_back({"up", {}, place.at->up});
     }
-    return join(parts, ", ");
+    return parts;
 }
 
 std::optional<RigPlace> findNamedPlace(const Rig &rig, std::string_view name)

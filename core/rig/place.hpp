@@ -4,6 +4,8 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "base/units.hpp"
 #include "base/value.hpp"
@@ -19,9 +21,17 @@ struct RigPlace {
     [[nodiscard]] bool isEmpty() const { return named.empty() && !face; }
 };
 
-/// "underside, 4.1 m from the front, 0.6 m to the road side"; "wheel 2R"; "" when nothing is known.
-/// English; screens build the same sentence from the parts in their own language.
-[[nodiscard]] std::string placeWords(const Rig &rig, const RigPlace &place, UnitSystem units);
+/// One part of a place as people follow it. `key` names the words in each language (group "places" of
+/// the texts): named, roof, kerb_side, road_side, front, rear, underside, from_front, ahead_of_front,
+/// on_centre_line, to_kerb_side, to_road_side, up.
+struct PlacePart {
+    std::string_view key;
+    std::string name;             ///< with named: "wheel 2R"
+    std::optional<Length> length; ///< never negative: the key says which way
+    friend bool operator==(const PlacePart &, const PlacePart &) = default;
+};
+/// Face, then along, across, up: what a face needs and no more. Empty when nothing is known.
+[[nodiscard]] std::vector<PlacePart> placeParts(const Rig &rig, const RigPlace &place);
 
 /// Where a named place is: a wheel ("wheel 2R"), an axle ("axle 1"), an opening's centre; nothing for
 /// an unknown name.

@@ -90,7 +90,8 @@ Value findingJson(const FindingHistory &h)
 
 std::string findingLine(Session &session, const Rig &rig, const FindingHistory &history)
 {
-    return history.finding.id.shortText() + "  " + padded(std::string(slug(statusOf(history))), 9) +
+    return history.finding.id.shortText() + "  " +
+           padded(session.texts().word("statuses", slug(statusOf(history))), 12) +
            findingWords(rig, history, session.texts(), session.units()) + "\n";
 }
 

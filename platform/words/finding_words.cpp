@@ -2,8 +2,8 @@
 // A finding in one line.
 #include "words/finding_words.hpp"
 
-#include "rig/place.hpp"
 #include "walk/mend_part.hpp"
+#include "words/place_words.hpp"
 #include "words/words.hpp"
 
 namespace snugwalk {
@@ -17,7 +17,7 @@ std::string findingWords(const Rig &rig, const FindingHistory &history, const Te
         if (last->extent)
             out += ", " + extentWords(last->extent, units);
     }
-    const std::string place = placeWords(rig, finding.place, units);
+    const std::string place = placeWords(rig, finding.place, texts, units);
     return out + (place.empty() ? "" : ", " + place);
 }
 

@@ -65,8 +65,6 @@ public:
 private:
     [[nodiscard]] QString localised(const std::string &formatted) const;
     [[nodiscard]] QString far(Length length) const;
-    [[nodiscard]] QString along(Length aft) const;
-    [[nodiscard]] QString across(const Rig &rig, Length right) const;
 };
 
 } // namespace snugwalk

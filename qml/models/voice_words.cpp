@@ -2,76 +2,34 @@
 // Words for what the core names by slug: places, kinds, states.
 #include "voice.hpp"
 
-#include <cmath>
-
-#include "rig/names.hpp"
-
 namespace snugwalk {
 
 QString Voice::placeName(const std::string &named) const
 {
-    if (named.starts_with("wheel "))
-        return tr("wheel %1", "axle number and L or R").arg(text(named.substr(6)));
+    for (const std::string_view kind : {"wheel", "axle"}) {
+        if (named.starts_with(kind) && named.size() > kind.size() + 1 && named[kind.size()] == ' ')
+            return word("places", kind).arg(text(named.substr(kind.size() + 1)));
+    }
     return text(named);
 }
 
-QString Voice::face(const Rig &rig, Face face) const
-{
-    const bool isKerb = (face == Face::Left) == kerbIsLeft(rig);
-    switch (face) {
-    case Face::Top:
-        return tr("roof");
-    case Face::Left:
-    case Face::Right:
-        return isKerb ? tr("kerb side") : tr("road side");
-    case Face::Front:
-        return tr("front");
-    case Face::Rear:
-        return tr("rear");
-    case Face::Underside:
-        return tr("underside");
-    }
-    return {};
-}
+QString Voice::face(const Rig &rig, Face face) const { return place(rig, {{}, face, std::nullopt}); }
 
 // Spots are told in metres or feet throughout: "0.3 m", never "300 mm", so that numbers compare.
 QString Voice::far(Length length) const
 {
     const Unit unit = *findUnit(Dimension::Length, units == UnitSystem::Us ? "ft" : "m");
-    return localised(formatSi(unit, std::abs(length.si()), 1));
-}
-
-QString Voice::along(Length aft) const
-{
-    const QString far = this->far(aft);
-    return aft.si() < 0.0 ? tr("%1 ahead of the front").arg(far) : tr("%1 from the front").arg(far);
-}
-
-QString Voice::across(const Rig &rig, Length right) const
-{
-    if (std::abs(right.si()) < 0.05)
-        return tr("on the centre line");
-    const QString far = this->far(right);
-    const bool isKerb = (right.si() < 0.0) == kerbIsLeft(rig);
-    return isKerb ? tr("%1 to the kerb side").arg(far) : tr("%1 to the road side").arg(far);
+    return localised(formatSi(unit, length.si(), 1));
 }
 
 QString Voice::place(const Rig &rig, const RigPlace &place) const
 {
-    if (!place.named.empty())
-        return placeName(place.named);
-    if (!place.face)
-        return {};
-    QStringList parts{face(rig, *place.face)};
-    if (place.at) {
-        const bool ends = *place.face == Face::Front || *place.face == Face::Rear;
-        const bool flat = *place.face == Face::Top || *place.face == Face::Underside;
-        if (!ends)
-            parts << along(place.at->aft);
-        if (ends || flat)
-            parts << across(rig, place.at->right);
-        if (!flat)
-            parts << tr("%1 up").arg(far(place.at->up));
+    QStringList parts;
+    for (const PlacePart &part : placeParts(rig, place)) {
+        const QString words = word("places", part.key);
+        parts << (part.key == "named" ? placeName(part.name)
+                  : part.length       ? words.arg(far(*part.length))
+                                      : words);
     }
     return parts.join(QStringLiteral(", "));
 }

@@ -40,6 +40,8 @@ TOOLS = """torch mirror tread-gauge pressure-gauge torque-wrench infrared-thermo
  co-meter refractometer water-gauge test-strips measuring-bucket screwdriver thermometer""".split()
 QUANTITIES = """pressure length temperature temperature_difference mass voltage current torque duration count percent date
  force angle resistance""".split()
+PLACES = """wheel axle roof kerb_side road_side front rear underside from_front ahead_of_front on_centre_line
+ to_kerb_side to_road_side up""".split()
 REASONS = """risky_to_reach wet_or_icy too_dark blocked_by_goods no_tool needs_licensed_person no_time
  other""".split()
 # A plain North American travel trailer with two axles: its every-move set has 14 lines.
@@ -265,6 +267,7 @@ def wanted_texts(points, sets):
             "events": set(sets["events"]) | set(USES), "emergency": ["title", "gas", "co", "fire", "tingle"],
             "holds": HOLDS + ["grade_5", "could_not_look"],
             "forbids": ["move", "sleep", "plug", "light"], "fittings": FITTINGS,
+            "places": PLACES, "statuses": ["open", "mended", "confirmed", "gone"],
             "own": ["look", "pass", *(f"grade_{grade}" for grade in range(1, 6))]}
 
 

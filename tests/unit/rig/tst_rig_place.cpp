@@ -4,6 +4,7 @@
 
 #include <limits>
 
+#include "base/text.hpp"
 #include "rig/place.hpp"
 #include "support/rigs.hpp"
 
@@ -12,23 +13,21 @@ using namespace snugwalk::test;
 
 namespace {
 
-// formatSi puts a no-break space between number and unit
-std::string plain(std::string text)
-{
-    const std::string space = "\xC2\xA0";
-    for (auto at = text.find(space); at != std::string::npos; at = text.find(space))
-        text.replace(at, space.size(), " ");
-    return text;
-}
-
 RigPlace spot(Face face, double aft, double right, double up)
 {
     return {"", face, RigPosition{metres(aft), metres(right), metres(up)}};
 }
 
-std::string words(const Rig &rig, const RigPlace &place, UnitSystem units = UnitSystem::Si)
+// "underside, from_front 4.1, to_road_side 0.6"
+std::string words(const Rig &rig, const RigPlace &place)
 {
-    return plain(placeWords(rig, place, units));
+    std::vector<std::string> parts;
+    for (const PlacePart &part : placeParts(rig, place)) {
+        parts.push_back(part.name.empty() ? std::string(part.key) : part.name);
+        if (part.length)
+            parts.back() += " " + formatSi({Dimension::Length, "", "", 1.0}, part.length->si(), 1);
+    }
+    return join(parts, ", ");
 }
 
 } // namespace
@@ -38,26 +37,22 @@ TEST_CASE("kerb side is right where one drives on the right, and left in Austral
     const Rig north = tandem();
     const Rig south = southernTwinAxle();
     const RigPlace leftUnder = spot(Face::Underside, 4.1, -0.6, 0.5);
-    CHECK(words(north, leftUnder) == "underside, 4.1 m from the front, 0.6 m to the road side");
-    CHECK(words(south, leftUnder) == "underside, 4.1 m from the front, 0.6 m to the kerb side");
-    CHECK(words(north, spot(Face::Right, 2, 1.2, 1.5)) == "kerb side, 2.0 m from the front, 1.5 m up");
-    CHECK(words(south, spot(Face::Right, 2, 1.2, 1.5)) == "road side, 2.0 m from the front, 1.5 m up");
-    CHECK(words(north, spot(Face::Left, 2, -1.2, 1.5)) == "road side, 2.0 m from the front, 1.5 m up");
+    CHECK(words(north, leftUnder) == "underside, from_front 4.1, to_road_side 0.6");
+    CHECK(words(south, leftUnder) == "underside, from_front 4.1, to_kerb_side 0.6");
+    CHECK(words(north, spot(Face::Right, 2, 1.2, 1.5)) == "kerb_side, from_front 2.0, up 1.5");
+    CHECK(words(south, spot(Face::Right, 2, 1.2, 1.5)) == "road_side, from_front 2.0, up 1.5");
+    CHECK(words(north, spot(Face::Left, 2, -1.2, 1.5)) == "road_side, from_front 2.0, up 1.5");
 }
 
 TEST_CASE("ends, roof, drawbar and centre line")
 {
     const Rig rig = tandem();
-    CHECK(words(rig, spot(Face::Rear, 6.4, 0.7, 2)) == "rear, 0.7 m to the kerb side, 2.0 m up");
-    CHECK(words(rig, spot(Face::Top, 3, 0.02, 2.8)) == "roof, 3.0 m from the front, on the centre line");
-    CHECK(words(rig, spot(Face::Underside, -1, 0, 0.4)) ==
-          "underside, 1.0 m ahead of the front, on the centre line");
+    CHECK(words(rig, spot(Face::Rear, 6.4, 0.7, 2)) == "rear, to_kerb_side 0.7, up 2.0");
+    CHECK(words(rig, spot(Face::Top, 3, 0.02, 2.8)) == "roof, from_front 3.0, on_centre_line");
+    CHECK(words(rig, spot(Face::Underside, -1, 0, 0.4)) == "underside, ahead_of_front 1.0, on_centre_line");
     CHECK(words(rig, {"", Face::Front, std::nullopt}) == "front");
     CHECK(words(rig, {}).empty());
     CHECK(words(rig, {"wheel 2R", std::nullopt, std::nullopt}) == "wheel 2R");
-    // 0.3048 m a foot by definition [NIST-SP811] B.8: 4.1 m are 13.45 ft, 0.6 m are 1.97 ft
-    CHECK(words(rig, spot(Face::Underside, 4.1, -0.6, 0.5), UnitSystem::Us) ==
-          "underside, 13.5 ft from the front, 2.0 ft to the road side");
 }
 
 TEST_CASE("wheels and openings are places with a spot")
