@@ -208,7 +208,8 @@ void acceptedStaysListed(RigHistory history, const RigState &was, LocalTime now,
         return;
     LocalTime nextDay = now;
     nextDay.instant += std::chrono::hours(25);
-    tally.law(stateOf(smallCatalogue(), history, noBands, nextDay).accepted == 0, "an acceptance outlived its day");
+    tally.law(stateOf(smallCatalogue(), history, noBands, nextDay).accepted == 0,
+              "an acceptance outlived its day");
     tally.accepted += static_cast<int>(acceptable);
 }
 
