@@ -22,7 +22,7 @@ WordButton {
             fileMode: FileDialog.OpenFiles
             nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png)")]
             Component.onCompleted: open()
-            onAccepted: { root.chosen(selectedFiles.map(one => String(one))); dialog.active = false }
+            onAccepted: { root.chosen(Array.from(selectedFiles, one => String(one))); dialog.active = false }
             onRejected: dialog.active = false
         }
     }

@@ -17,7 +17,7 @@ ColumnLayout {
     property bool picking: false
     signal picked(string file)
 
-    readonly property var offered: root.camera.waiting.filter(one => root.chosen.indexOf(one) < 0)
+    readonly property var offered: Array.from(root.camera.waiting).filter(one => root.chosen.indexOf(one) < 0)
 
     spacing: 4
 

@@ -16,7 +16,7 @@ Scroll {
     property string point: ""
     signal done()
 
-    readonly property var hold: root.session.rig.holds.find(one => one.acceptable && (root.point === "" || one.point === root.point)) ?? null
+    readonly property var hold: Array.from(root.session.rig.holds).find(one => one.acceptable && (root.point === "" || one.point === root.point)) ?? null
     readonly property bool named: root.session.person !== ""
     readonly property bool whole: root.hold !== null && root.named && because.text.trim() !== "" && knowing.text.trim() !== ""
 

@@ -40,9 +40,9 @@ ColumnLayout {
         }
     }
     Repeater {
-        model: root.rig.holds.filter(one => (one.accepted ?? "") !== "")
+        model: Array.from(root.rig.holds).filter(one => (one.accepted ?? "") !== "")
         BodyText { required property var modelData; text: Format.join([modelData.title, modelData.accepted], ": "); level: "small"; font.bold: true; Layout.fillWidth: true }
     }
-    BodyText { visible: root.rig.hiddenPoints.length > 0; text: qsTr("Hidden: %1", "points").arg(root.rig.hiddenPoints.join("; ")); level: "small"; font.bold: true; Layout.fillWidth: true }
+    BodyText { visible: root.rig.hiddenPoints.length > 0; text: qsTr("Hidden: %1", "points").arg(Array.from(root.rig.hiddenPoints).join("; ")); level: "small"; font.bold: true; Layout.fillWidth: true }
     WordButton { visible: root.rig.figures.length > 0 || root.rig.holds.length > 0; text: qsTr("why", "opens the grounds of the figures"); onClicked: root.whyAsked() }
 }

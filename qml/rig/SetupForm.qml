@@ -18,7 +18,7 @@ Scroll {
     property var usual: (kind, practice) => []
     property bool everything: false
 
-    readonly property var usualNow: kind.chosen === "" || practice.chosen === "" ? [] : root.usual(kind.chosen, practice.chosen)
+    readonly property var usualNow: kind.chosen === "" || practice.chosen === "" ? [] : root.usual.call(root, kind.chosen, practice.chosen)
     readonly property var offered: root.everything ? root.fittingChoices : root.fittingChoices.filter(one => root.usualNow.indexOf(one.slug) >= 0 || fittings.chosen.indexOf(one.slug) >= 0)
     property bool first: true
     signal sent(var rig)
