@@ -48,8 +48,10 @@ Result<HoldFigure> figureFrom(const Value &v, const std::string &name, const std
 
 Result<ReadingHold> readingFrom(const Value &v, const std::string &where)
 {
-    ReadingHold hold{word(v, "point"), word(v, "reading"), {}, {}, strings(v["kinds"]), strings(v["places"])};
-    for (const auto &[name, to] : {std::pair("below", &hold.below), std::pair("above", &hold.above)}) {
+    ReadingHold hold{word(v, "point"),    word(v, "reading"),   {}, {},
+                     strings(v["kinds"]), strings(v["places"]), {}};
+    for (const auto &[name, to] : {std::pair("below", &hold.below), std::pair("above", &hold.above),
+                                   std::pair("gross_over", &hold.grossOver)}) {
         if (v[name].isNull())
             continue;
         Result<HoldFigure> figure = figureFrom(v[name], name, where);

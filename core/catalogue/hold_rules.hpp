@@ -38,8 +38,9 @@ struct ReadingHold {
     std::string reading;
     std::optional<HoldFigure> below;
     std::optional<HoldFigure> above;
-    std::vector<std::string> kinds;  ///< of rig; empty for any
-    std::vector<std::string> places; ///< where it was read; empty for anywhere
+    std::vector<std::string> kinds;      ///< of rig; empty for any
+    std::vector<std::string> places;     ///< where it was read; empty for anywhere
+    std::optional<HoldFigure> grossOver; ///< only rigs rated over this, or whose rating nobody read
 };
 
 /// What needs more than one number or mark, by the name of its test in core/concern/checks.cpp.

@@ -20,7 +20,9 @@ void addLimits(const ConcernContext &context, const Point &point, const std::vec
                std::vector<HoldHit> &hits)
 {
     for (const auto &[rule, limit] : context.catalogue.holds().readingsOf(point.slug)) {
-        if (!isFor(limit->kinds, slug(context.history.rig.kind)))
+        const auto &gross = context.history.rig.ratings.gross;
+        const bool isLight = limit->grossOver && gross && gross->si() <= limit->grossOver->si;
+        if (isLight || !isFor(limit->kinds, slug(context.history.rig.kind)))
             continue;
         for (const LastReading &last : readings) {
             const Reading &r = last.reading;

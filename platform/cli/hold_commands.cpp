@@ -36,7 +36,8 @@ Value triggersJson(const HoldRule &rule)
                                  {"below", r.below ? figureJson(*r.below) : Value()},
                                  {"above", r.above ? figureJson(*r.above) : Value()},
                                  {"kinds", strings(r.kinds)},
-                                 {"places", strings(r.places)}});
+                                 {"places", strings(r.places)},
+                                 {"gross_over", r.grossOver ? figureJson(*r.grossOver) : Value()}});
     for (const HoldCheck &c : rule.checks) {
         Value::List figures;
         for (const HoldFigure &figure : c.figures)

@@ -3,12 +3,17 @@
 #include "words/rule_words.hpp"
 
 #include "base/text.hpp"
+#include "walk/mend_part.hpp"
 #include "words/state_words.hpp"
 
 namespace snugwalk {
 namespace {
 
-std::string amount(const HoldFigure &f, UnitSystem units) { return formatFor(f.dimension, f.si, units); }
+// a plain number is told as the rule has it: 0.8 is no 1
+std::string amount(const HoldFigure &f, UnitSystem units)
+{
+    return f.dimension == Dimension::Count ? amountText(f.printed) : formatFor(f.dimension, f.si, units);
+}
 
 std::vector<std::string> defectLines(const HoldRule &rule, const Texts &texts)
 {
@@ -44,6 +49,8 @@ std::string readingLine(const ReadingHold &hold, const Texts &texts, UnitSystem 
     }
     std::vector<std::string> only = hold.kinds;
     only.insert(only.end(), hold.places.begin(), hold.places.end());
+    if (hold.grossOver)
+        only.push_back(texts.phrase("rule_gross_over", {amount(*hold.grossOver, units)}));
     if (!only.empty())
         parts.push_back(texts.phrase("rule_only", {join(only, ", ")}));
     return join(parts, "; ");

@@ -179,7 +179,7 @@ def check_rules(point, zone, where):
 def figures_of(rule):
     """Every limit and figure of a hold rule."""
     for reading in rule["readings"]:
-        yield from (reading[side] for side in ("below", "above") if reading[side])
+        yield from (reading[side] for side in ("below", "above", "gross_over") if reading.get(side))
     for check in rule["checks"]:
         yield from check.get("figures", [])
 

@@ -70,6 +70,10 @@ TEST_CASE("49 CFR 570.62: tread 2/32 in; 4/32 in on the front axle of a motorize
     CHECK(firing(tread, 3.19e-3, motorhome) == Keys{"1"});
     CHECK(firing(tread, 3.2e-3, motorhome).empty());
     CHECK(firing({"tread-depth", "tread-depth", Dimension::Length, "wheel 2L"}, 3e-3, motorhome).empty());
+    motorhome.ratings.gross = Mass::fromSi(10000 * 0.45359237); // the rule is for those over 10,000 lb
+    CHECK(firing(tread, 3.0e-3, motorhome).empty());
+    motorhome.ratings.gross = Mass::fromSi(10001 * 0.45359237);
+    CHECK(firing(tread, 3.0e-3, motorhome) == Keys{"1"});
 }
 
 TEST_CASE("a flat tire: what a gauge cannot tell from nothing (common practice, no source)")
