@@ -2426,7 +2426,7 @@
     <message>
         <source>%1 on %2.</source>
         <comment>reading, date</comment>
-        <translation>%1 el %2. {1 ?}</translation>
+        <translation>%1 el %2.</translation>
     </message>
     <message>
         <source>The square lies far off and is left out.</source>

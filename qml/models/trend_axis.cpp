@@ -13,6 +13,8 @@ constexpr double stepsWanted = 4.0;
 constexpr double daysAMonth = 30.44;
 constexpr double monthsShownAsYears = 30.0;
 constexpr int mostDates = 5;
+constexpr int mostLongDates = 3; // "Feb 2025" takes a third of a phone
+constexpr double monthsWithoutYear = 11.0;
 
 } // namespace
 
@@ -38,8 +40,10 @@ QVariantList dateTicks(const Voice &voice, CivilDate today, double firstDay, dou
     QVariantList ticks;
     const double months = (lastDay - firstDay) / daysAMonth;
     const bool byYear = months > monthsShownAsYears;
-    const int step = byYear ? 12 * static_cast<int>(std::ceil(months / 12.0 / mostDates))
-                            : std::max(1, static_cast<int>(std::ceil(months / mostDates)));
+    const bool isLong = months > monthsWithoutYear; // the same month comes twice
+    const int step =
+        byYear ? 12 * static_cast<int>(std::ceil(months / 12.0 / mostDates))
+               : std::max(1, static_cast<int>(std::ceil(months / (isLong ? mostLongDates : mostDates))));
     const auto first =
         CivilDate(std::chrono::sys_days(today) + std::chrono::days(static_cast<int>(std::floor(firstDay))));
     CivilDate at = byYear ? first.year() / std::chrono::January / 1 : first.year() / first.month() / 1;
@@ -52,8 +56,8 @@ QVariantList dateTicks(const Voice &voice, CivilDate today, double firstDay, dou
         const int month = static_cast<int>(static_cast<unsigned>(at.month()));
         const QString year = QString::number(static_cast<int>(at.year()));
         QString name = voice.locale.standaloneMonthName(month, QLocale::ShortFormat);
-        if (months > 11.0)
-            name += u' ' + year; // the same month comes twice
+        if (isLong)
+            name += u' ' + year;
         ticks << QVariantMap{{QStringLiteral("day"), day}, {QStringLiteral("text"), byYear ? year : name}};
     }
 }
