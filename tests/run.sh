@@ -87,7 +87,7 @@ if [ $app -eq 0 ] || [ $long -eq 1 ]; then
     step "build without Qt" build core -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=OFF
     step "run without Qt" run core "$([ $app -eq 1 ] && echo '^(long|lint|speed)$' || echo "$everything")"
 fi
-step "build without Qt, with sanitizers" build asan -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+step "build without Qt, with sanitizers" build asan -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-g1 \
     -DSNUGWALK_APP=OFF '-DSNUGWALK_SANITIZE=address;undefined'
 step "run without Qt, with sanitizers" run asan "$again"
 

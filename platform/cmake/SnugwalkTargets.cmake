@@ -32,6 +32,10 @@ function(snugwalk_core_library folder)
     target_include_directories(snugwalk_${folder} PUBLIC ${CMAKE_SOURCE_DIR}/core)
     # results must agree between processors, so no fused multiply-add
     target_compile_options(snugwalk_${folder} PRIVATE -ffp-contract=off)
+    # sanitized tests spend their time in the core, their build in the tests: only the core is optimised
+    if(SNUGWALK_SANITIZE)
+        target_compile_options(snugwalk_${folder} PRIVATE -O1)
+    endif()
     list(TRANSFORM arg_LINKS PREPEND snugwalk_)
     target_link_libraries(snugwalk_${folder} PUBLIC ${arg_LINKS} ${arg_PUBLIC_LIBS}
         PRIVATE snugwalk_warnings ${arg_PRIVATE_LIBS})
