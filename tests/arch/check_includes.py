@@ -9,6 +9,7 @@ ARROWS = {
     "keys": "base",
     "rig": "base",
     "trip": "base",
+    "weather": "base trip",
     "catalogue": "base rig",
     "walk": "base rig catalogue",
     "due": "base rig catalogue walk trip",
