@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 #include "base/contract.hpp"
 
@@ -90,6 +91,26 @@ double gammaUpper(double a, double x)
     if (x <= 0.0)
         return 1.0;
     return x < a + 1.0 ? 1.0 - gammaLowerSeries(a, x) : gammaUpperFraction(a, x);
+}
+
+double erfcScaled(double x)
+{
+    SNUG_ASSERT(x >= 0.0);
+    if (x < 2.0)
+        return std::exp(x * x) * std::erfc(x);
+    // 1 / (x + (1/2) / (x + 1 / (x + (3/2) / (x + ...)))), by the modified Lentz method
+    double f = x;
+    double c = x;
+    double d = 0.0;
+    for (int n = 1; n < mostTerms; ++n) {
+        const double a = n / 2.0;
+        d = 1.0 / (x + a * d);
+        c = x + a / c;
+        f *= c * d;
+        if (std::abs(c * d - 1.0) < enough)
+            break;
+    }
+    return std::numbers::inv_sqrtpi / f;
 }
 
 double studentQuantile(double p, double freedom)
