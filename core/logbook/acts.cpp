@@ -79,6 +79,18 @@ Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer)
     return recordThing(book, idOrNew(book, trip.id), "trip", toValue(trip), doer);
 }
 
+Status changeTrip(Logbook &book, const Trip &trip, const Doer &doer)
+{
+    const auto known = tripsOf(book, trip.rig);
+    if (!known)
+        return known.error();
+    if (std::none_of(known->begin(), known->end(), [&](const Trip &other) { return other.id == trip.id; }))
+        return Error{Errc::NotFound, "no such trip of this rig", trip.id.shortText(),
+                     "see `snugwalk trip list`"};
+    const Result<Id> id = recordThing(book, trip.id, "trip", toValue(trip), doer);
+    return id ? done() : Status(id.error());
+}
+
 Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
 {
     if (!isValid(stay.place))

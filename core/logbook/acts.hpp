@@ -79,6 +79,8 @@ struct MarkReceipt {
 
 /// `Conflict` when a trip of the same rig, start and source is there already.
 [[nodiscard]] Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer);
+/// Writes what differs of a trip that is there; the entry supersedes, nothing is lost. `NotFound`.
+[[nodiscard]] Status changeTrip(Logbook &book, const Trip &trip, const Doer &doer);
 [[nodiscard]] Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer);
 [[nodiscard]] Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer);
 

@@ -50,5 +50,12 @@ void addDemoCommand(CLI::App &app, Registry &registry);
 void addSupplyCommands(CLI::App &app, Registry &registry);
 void addStateCommands(CLI::App &app, Registry &registry);
 void addHoldCommands(CLI::App &app, Registry &registry);
+void addRoadCommands(CLI::App &app, Registry &registry);
+/// iri, class, synth.
+void addRoadProfileCommands(CLI::App &road, Registry &registry);
+/// psd, rainflow.
+void addRoadSeriesCommands(CLI::App &road, Registry &registry);
+/// road and shake of a trip.
+void addTripRoadCommands(CLI::App &trip, Registry &registry);
 
 } // namespace snugwalk::cli

@@ -103,6 +103,7 @@ int run(int argc, char **argv)
     addSupplyCommands(app, registry);
     addStateCommands(app, registry);
     addHoldCommands(app, registry);
+    addRoadCommands(app, registry);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError &fault) {

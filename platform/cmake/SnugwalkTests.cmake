@@ -8,6 +8,9 @@ add_library(snugwalk_doctest_main STATIC ${CMAKE_SOURCE_DIR}/tests/unit/doctest_
 set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF)
 target_link_libraries(snugwalk_doctest_main PUBLIC doctest::doctest PRIVATE snugwalk_warnings)
 
+# The Python that Debian's own packages of libraries are for; another one may come first in the path.
+set(SNUGWALK_DEBIAN_PYTHON /usr/bin/python3)
+
 # snugwalk_doctest(<label> <name> SOURCES <files> LINKS <core folders> [LIBS <targets>])
 # Program tst_<label>_<name>, test <label>.<name>. A program without a case fails.
 function(snugwalk_doctest label name)
