@@ -9,11 +9,8 @@ ARROWS = {
     "keys": "base",
     "rig": "base",
     "trip": "base",
-<<<<<<< HEAD
     "weather": "base trip",
-=======
     "road": "base trip",
->>>>>>> fbb7bc0 (road: roughness of profiles and logs, spectra, rainflow, shake)
     "catalogue": "base rig",
     "walk": "base rig catalogue",
     "due": "base rig catalogue walk trip",
