@@ -36,10 +36,11 @@ double inMonth(std::size_t month, double atJuly, double atDecember)
     return atJuly + swing * (season(month) - season(july));
 }
 
-double halfRange(double yearlyRain, double radiation, double seaDistance)
+/// Rain against what a warm year would dry up, the sea, and the sun where no snow throws it back.
+double halfRange(double aridity, double meanC, double radiation, double seaDistance)
 {
-    const double half = 10.1 - 1.17 * std::log(yearlyRain + 100.0) + 0.077 * radiation +
-                        0.62 * std::log1p(seaDistance / 10.0);
+    const double half = 7.46 - 1.32 * std::log(aridity) + 0.68 * std::log1p(seaDistance / 10.0) +
+                        0.062 * radiation / (1.0 + std::exp(-meanC / 4.0));
     return std::clamp(half, 2.5, 9.0);
 }
 
@@ -85,19 +86,22 @@ std::optional<ClimateNormals> Climate::normalsAt(const GeoPoint &place, std::opt
         normals.notes.emplace_back("altitude_far");
 
     double yearlyRain = 0.0;
+    double yearlyMean = 0.0;
     for (std::size_t m = 0; m < 12; ++m) {
+        normals.months[m].meanC =
+            inMonth(m, cell->julyAtSeaLevel, cell->decemberAtSeaLevel) - lapseKelvin * normals.elevation;
+        yearlyMean += normals.months[m].meanC / 12.0;
         normals.months[m].rainMm = std::max(0.0, inMonth(m, cell->julyRain, cell->decemberRain));
         yearlyRain += normals.months[m].rainMm;
     }
+    const double aridity = (yearlyRain + 100.0) / (std::max(yearlyMean, -5.0) + 15.0);
     const double shore =
         std::exp(-cell->seaDistance / shoreWidth - std::max(0.0, normals.elevation) / shoreHeight);
     for (std::size_t m = 0; m < 12; ++m) {
         MonthlyNormal &month = normals.months[m];
         // the day of the year is whole and within 1..366, the latitude was checked with the place
         const double radiation = solarDay(place.latitude, static_cast<int>(middleDay[m]))->extraterrestrial;
-        month.meanC =
-            inMonth(m, cell->julyAtSeaLevel, cell->decemberAtSeaLevel) - lapseKelvin * normals.elevation;
-        const double half = halfRange(yearlyRain, radiation, cell->seaDistance);
+        const double half = halfRange(aridity, month.meanC, radiation, cell->seaDistance);
         month.lowC = month.meanC - half;
         month.highC = month.meanC + half;
         const double dew = inlandDewPoint(month.lowC, month.highC, evaporation(month, radiation), yearlyRain);

@@ -40,18 +40,19 @@ struct NormalError {
     double rainFactor = 0.0;  ///< times or divided by, for a month
     double humidityPct = 0.0; ///< percentage points
 };
-inline constexpr NormalError normalError{1.8, 1.5, 1.8, 15.0};
+inline constexpr NormalError normalError{1.6, 1.4, 1.45, 15.0};
 
 /// The world's land by 20 minutes of arc.
 ///
 /// Method:   July and December from the table, brought to the altitude by 6.5 K/km; other months on the
 /// cosine of
 ///           a year through both with its turn on day 201 (20 July), which is the coldest day where December
-///           is the warmer one; rain likewise, never below 0. Half the daily range = 10.1 - 1.17 ln(rain +
-///           100) + 0.077 Ra + 0.62 ln(1 + d/10), held to 2.5 .. 9 K: rain mm a year, Ra MJ m⁻² d⁻¹ above the
-///           air, d km to the sea; fitted to 211 stations in Colorado, Seattle, New York and 728 North
-///           American stations of one day. Vapor by `inlandDewPoint`, blended with the humidity over the sea
-///           by exp(-d/100 km - z/1,000 m).
+///           is the warmer one; rain likewise, never below 0. Half the daily range =
+///           7.46 - 1.32 ln((P + 100) / (max(T, -5) + 15)) + 0.68 ln(1 + d/10) + 0.062 Ra / (1 + exp(-t/4)),
+///           held to 2.5 .. 9 K: P mm and T °C of the year, d km to the sea, Ra MJ m⁻² d⁻¹ above the air and
+///           t °C of the month; fitted to 209 stations in Colorado, Seattle, New York and 759 stations of the
+///           United States and Canada on one day. Vapor by `inlandDewPoint`, blended with the humidity over
+///           the sea by exp(-d/100 km - z/1,000 m).
 /// Source:   [LEGATES-WILLMOTT-1989], [CRU-CL2], [COADS], [ETOPO5]; [FAO-56] equation 52 for evaporation
 /// Accuracy: `normalError`
 /// Limits:   two months carry the year: a double rainy season, a monsoon that breaks in spring, fog coasts

@@ -95,7 +95,8 @@ Result<ClimateTable> ClimateTable::fromBytes(std::string_view content)
     SNUG_TRY(table.readRuns(bytes, cells));
     table.m_cells = cells;
     table.m_planes = bytes.take(planes * table.m_cells);
-    table.m_humidity = bytes.take(12U * static_cast<std::size_t>(sea->rows * sea->columns));
+    table.m_humidity =
+        bytes.take(12U * static_cast<std::size_t>(sea->rows) * static_cast<std::size_t>(sea->columns));
     if (!bytes.whole() || bytes.left() != 0)
         return bytes.fault(fileName, "more bytes follow than the table holds");
     return table;
@@ -147,8 +148,10 @@ std::optional<double> ClimateTable::seaHumidityAt(const GeoPoint &place, std::si
             const int column = (cells.column + j + m_sea.columns) % m_sea.columns;
             if (row < 0 || row >= m_sea.rows)
                 continue;
-            const int index = (static_cast<int>(month) * m_sea.rows + row) * m_sea.columns + column;
-            const unsigned code = byteAt(m_humidity, static_cast<std::size_t>(index));
+            const std::size_t line =
+                month * static_cast<std::size_t>(m_sea.rows) + static_cast<std::size_t>(row);
+            const unsigned code = byteAt(m_humidity, line * static_cast<std::size_t>(m_sea.columns) +
+                                                         static_cast<std::size_t>(column));
             if (code == missingHumidity)
                 continue;
             weight += cells.weight(i, j);

@@ -44,8 +44,8 @@ Result<CoastLevel> CoastLevel::read(DataBytes &bytes)
                            level.m_south <= 0.0;
     if (!bytes.whole() || !plausible || rings < 1 || corners > mostCorners || rings > corners / 3)
         return bytes.fault(fileName, "the head of a level makes no sense");
-    if (size > bytes.left())
-        return bytes.fault(fileName, "the file ends too early");
+    if (size > bytes.left() || size / 2 < corners) // two bytes a corner at least
+        return bytes.fault(fileName, "the file ends before the corners it announces");
     level.m_turn = static_cast<std::int32_t>(std::lround(360.0 / level.m_scaleX));
     const std::size_t end = bytes.at() + size;
     level.m_corners.reserve(corners + rings);

@@ -157,6 +157,26 @@ TEST_CASE("no shortened, lengthened or changed head is taken for a table")
     }
 }
 
+TEST_CASE("a table with changed bytes is refused or answers within its own bounds")
+{
+    const std::string whole = worldbytes::climate({{{2, 5}, inland}, {{2, 17}, inland}, {{3, 0}, shore}}, 80);
+    int refused = 0;
+    for (unsigned seed = 0; seed < 3000; ++seed) {
+        const auto climate = Climate::fromBytes(worldbytes::mutated(whole, seed));
+        if (!climate) {
+            ++refused;
+            continue;
+        }
+        for (double latitude = -85.0; latitude < 90.0; latitude += 10.0) {
+            const auto normals = climate->normalsAt(at(latitude, -70.0));
+            REQUIRE(
+                (!normals || (normals->months[0].meanC > -200.0 && normals->months[0].humidityPct <= 100.0)));
+        }
+    }
+    CHECK(refused > 100);
+    CHECK(refused < 3000);
+}
+
 TEST_CASE(
     "the shipped table: every land cell gives a year that can be, and the ends are where they should be")
 {

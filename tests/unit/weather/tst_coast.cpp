@@ -158,6 +158,25 @@ TEST_CASE("no shortened, lengthened or changed head is taken for a coastline")
     CHECK_FALSE(Coast::fromBytes(worldbytes::coast({})));
 }
 
+TEST_CASE("a coastline with changed bytes is refused or answers")
+{
+    const std::string whole =
+        worldbytes::coast({square(-1.0, 9.0, 1.0, 11.0), square(10.0, 175.0, 20.0, 185.0)});
+    int refused = 0;
+    for (unsigned seed = 0; seed < 3000; ++seed) {
+        const auto coast = Coast::fromBytes(worldbytes::mutated(whole, seed));
+        if (!coast) {
+            ++refused;
+            continue;
+        }
+        REQUIRE(km(*coast, 5.0, 5.0) < 20040.0); // no two places are further apart
+        REQUIRE(area(coast->landWithin({-10.0, 170.0, 30.0, 190.0}, CoastDetail::Coarse)) >= 0.0);
+        (void)coast->isLand(at(0.0, 10.0));
+    }
+    CHECK(refused > 100);
+    CHECK(refused < 3000);
+}
+
 TEST_CASE("the shipped coast knows continents, islands, oceans, lakes and poles")
 {
     const auto coast = Coast::fromBytes(worldbytes::real("coast.bin"));

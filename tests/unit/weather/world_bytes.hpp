@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <fstream>
 #include <iterator>
+#include <random>
 #include <string>
 #include <utility>
 #include <vector>
@@ -91,6 +92,15 @@ inline std::string coastLevel(const std::vector<Corners> &rings)
 inline std::string coast(const std::vector<Corners> &rings)
 {
     return "SNUGCST1" + u32(2) + coastLevel(rings) + coastLevel(rings);
+}
+
+/// `whole` with one to four bytes changed, another way for each `seed`.
+inline std::string mutated(std::string whole, unsigned seed)
+{
+    std::minstd_rand next(seed + 1U);
+    for (unsigned left = 1 + next() % 4; left > 0; --left)
+        whole[next() % whole.size()] = static_cast<char>(next() % 256U);
+    return whole;
 }
 
 } // namespace worldbytes
