@@ -8,6 +8,7 @@
 #include "rig/rig.hpp"
 #include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
+#include "trip/weather_record.hpp"
 #include "walk/acceptance.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
@@ -27,6 +28,7 @@ struct RigHistory {
     std::vector<Mend> mends;
     std::vector<Trip> trips;
     std::vector<Stay> stays;
+    std::vector<WeatherRecord> weather;
     std::vector<Happening> happenings;
     std::vector<RigVersion> rigs; ///< what it was before; empty: always as it is now
     OwnChoices own;               ///< points added, hidden and re-timed by the owner
