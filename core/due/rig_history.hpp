@@ -12,6 +12,7 @@
 #include "walk/acceptance.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
+#include "weather/weathering.hpp"
 
 namespace snugwalk {
 
@@ -34,6 +35,7 @@ struct RigHistory {
     OwnChoices own;               ///< points added, hidden and re-timed by the owner
     std::vector<Stock> stocks;    ///< counts of supplies on hand
     std::vector<Acceptance> acceptances;
+    Weathering weathering; ///< day by day; empty: the reference, for nothing is known
 };
 
 } // namespace snugwalk

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+// Quantiles of the time at which a life's rule fires.
+#include "due/rule/life_rule.hpp"
+
+#include <algorithm>
+
+namespace snugwalk {
+namespace {
+
+constexpr double sixtyYears = 21'915.0;
+constexpr std::size_t middle = 1;
+
+double momentOf(const LocalTime &time)
+{
+    const Instant local = time.instant + std::chrono::minutes(time.offset.minutes);
+    return std::chrono::duration<double, std::chrono::days::period>(local.time_since_epoch()).count();
+}
+
+double intervalDays(CivilDate from, int months)
+{
+    return static_cast<double>(daysBetween(from, addMonths(from, months)));
+}
+
+} // namespace
+
+LifeRule::LifeRule(const DueLines::AgeCases &age, const DueLines::UseCases &use, const Point &point)
+    : m_age(&age), m_use(&use)
+{
+    if (point.interval.months && *point.interval.months > 0)
+        m_months = *point.interval.months;
+    if (point.interval.distance && *point.interval.distance > Distance())
+        m_metres = point.interval.distance->si();
+}
+
+std::optional<LifeRule> LifeRule::make(DueLines &lines, const Point &point, const PointHistory &history,
+                                       const Causes &causes)
+{
+    LifeRule rule(lines.age(kept(weightsOf(point), causes)), lines.use(causes), point);
+    if (!rule.m_months && !rule.m_metres)
+        return std::nullopt;
+    const IntervalAge ageBetween = [&rule](LocalTime from, LocalTime to) {
+        const CivilDate a = civilDate(from);
+        double age = 0.0;
+        if (rule.m_months)
+            age = ((*rule.m_age)[middle].at(dayNumber(civilDate(to))) -
+                   (*rule.m_age)[middle].at(dayNumber(a))) /
+                  intervalDays(a, *rule.m_months);
+        if (rule.m_metres)
+            age = std::max(age, ((*rule.m_use)[middle].at(momentOf(to)) -
+                                 (*rule.m_use)[middle].at(momentOf(from))) /
+                                    *rule.m_metres);
+        return std::max(age, 0.0);
+    };
+    rule.m_lives = intervalLivesOf(history, ageBetween);
+    if (!rule.m_lives.started)
+        return std::nullopt;
+    rule.m_start = dayNumber(civilDate(rule.m_lives.since));
+    rule.m_moment = momentOf(rule.m_lives.since);
+    if (rule.m_months)
+        rule.m_days = intervalDays(civilDate(rule.m_lives.since), *rule.m_months);
+    const bool seen = !rule.m_lives.earlier.empty() || !rule.m_lives.now.passes.empty() ||
+                      rule.m_lives.now.born > 0.0;
+    if (causes.seen && seen)
+        rule.m_seen = seenAges(rule.m_lives, severityOf(point), failingOf(point));
+    else if (!causes.seen)
+        rule.m_lives.age = 0.0;
+    return rule;
+}
+
+double LifeRule::monthsSince(double day, std::size_t doubt) const
+{
+    if (!m_months)
+        return 0.0;
+    const AgeLine &line = (*m_age)[doubt];
+    return (line.at(day) - line.at(m_start)) / m_days;
+}
+
+double LifeRule::distanceSince(double day, std::size_t use) const
+{
+    if (!m_metres)
+        return 0.0;
+    const UseLine &line = (*m_use)[use];
+    return (line.at(std::max(day, m_moment)) - line.at(m_moment)) / *m_metres;
+}
+
+double LifeRule::firedBy(double day) const
+{
+    std::array<double, 3> byMonths{};
+    std::array<double, 3> byDistance{};
+    for (std::size_t i = 0; i < 3; ++i) {
+        byMonths[i] = monthsSince(day, i);
+        byDistance[i] = distanceSince(day, i);
+    }
+    const bool mayLengthen = m_lives.fullPasses >= 3;
+    double fired = 0.0;
+    for (std::size_t g = 0; g < 3; ++g) {
+        for (std::size_t u = 0; u < 3; ++u) {
+            const double gone = std::max(byMonths[g], byDistance[u]);
+            double share = m_seen ? m_seen->firedBy(m_lives.age + gone) : 0.0;
+            if (!m_seen || !mayLengthen)
+                share = std::max(share, unseenAges().firedBy(gone));
+            fired += caseWeights[g] * caseWeights[u] * share;
+        }
+    }
+    return fired;
+}
+
+std::optional<double> LifeRule::dayBy(double p) const
+{
+    double low = m_start;
+    double high = m_start + sixtyYears;
+    if (firedBy(high) < p)
+        return std::nullopt;
+    while (high - low > 1e-7) {
+        const double day = (low + high) / 2.0;
+        (firedBy(day) < p ? low : high) = day;
+    }
+    return high;
+}
+
+const char *LifeRule::ruleAt(double day) const
+{
+    return monthsSince(day, middle) >= distanceSince(day, middle) ? "months" : "distance";
+}
+
+} // namespace snugwalk
