@@ -7,6 +7,7 @@
 
 #include "due/events.hpp"
 #include "due/rule/life_rule.hpp"
+#include "due/trend/trend.hpp"
 
 namespace snugwalk {
 namespace {
@@ -121,6 +122,28 @@ std::optional<Firing> happening(const DueContext &c, const Point &point, const P
     return on(date, "event:" + open->kind, basisOf(point));
 }
 
+// Where readings are heading: the first of them to meet its limit.
+std::optional<Firing> worn(const DueContext &c, const Point &point, DueBand &band)
+{
+    std::optional<Firing> first;
+    const auto &marks = c.index.of(point.slug).marks;
+    const auto read = std::count_if(marks.begin(), marks.end(),
+                                    [](const MarkOnWalk &m) { return !m.mark->readings.empty(); });
+    if (read < 3) // no line under three readings
+        return first;
+    for (const Trend &trend : trendsOf(c.catalogue, c.history, point.slug, c.now)) {
+        if (!trend.early || !trend.likely)
+            continue;
+        Firing firing{*trend.early, *trend.likely, trend.late.value_or(addDays(*trend.likely, 36'525)),
+                      "reading:" + trend.reading, "measured"};
+        if (first && first->likely <= firing.likely)
+            continue;
+        band.reasons.push_back({"reading", trend.reading, std::nullopt, Dimension::Count});
+        first = std::move(firing);
+    }
+    return first;
+}
+
 CivilDate dateOf(double day)
 {
     return std::chrono::sys_days(std::chrono::days(static_cast<long long>(std::floor(day + 1e-6))));
@@ -166,6 +189,7 @@ std::vector<Firing> firings(DueContext &context, const Point &point, const Point
     add(months(point, clock, most, band));
     add(distance(context, point, clock, most, band));
     add(life(context, point));
+    add(worn(context, point, band));
     // What is looked at each move needs no date for its first look.
     const bool onlyEachMove = band.everyMove && !point.interval.months && !point.interval.distance;
     if (!clock.from && !onlyEachMove) {

@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <vector>
 
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 #include "data/embedded.hpp"
 #include "logbook/query.hpp"
 #include "long_history.hpp"

@@ -6,7 +6,7 @@
 #include <array>
 #include <cmath>
 
-#include "due/condition.hpp"
+#include "due/trend/condition.hpp"
 #include "due/special_functions.hpp"
 
 using namespace snugwalk;

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 // Readings gathered, cut at replacements, and laid on a line.
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 
-#include "compare/readings.hpp"
-#include "compare/series.hpp"
-#include "due/condition.hpp"
+#include "due/trend/uncertainty.hpp"
+#include "due/trend/series.hpp"
+#include "due/trend/condition.hpp"
 #include "due/driven_log.hpp"
 #include "due/ordered.hpp"
 #include "walk/draft.hpp"

@@ -60,7 +60,7 @@ struct Trend {
 /// The line is least squares; its noise is never taken as less than what such a reading is read to.
 /// Dates are Fieller's set at 80 %: none under three readings, none where the slope could as well be
 /// flat, none more than thirty years ahead. One reading far off the line is left out and marked.
-/// Formula: methods of due/condition.hpp
+/// Formula: methods of due/trend/condition.hpp
 /// Tests:   tests/unit/compare
 [[nodiscard]] std::vector<Trend> trendsOf(const Catalogue &catalogue, const RigHistory &history,
                                           const std::string &point, LocalTime now);

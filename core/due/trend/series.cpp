@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Replacements out of mends, and what a tire takes with it.
-#include "compare/series.hpp"
+#include "due/trend/series.hpp"
 
 #include <algorithm>
 #include <array>
@@ -8,7 +8,7 @@
 #include <tuple>
 #include <unordered_map>
 
-#include "compare/readings.hpp"
+#include "due/trend/uncertainty.hpp"
 
 namespace snugwalk {
 namespace {

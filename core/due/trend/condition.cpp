@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Least squares, Fieller's set, robust slope, gamma wear.
-#include "due/condition.hpp"
+#include "due/trend/condition.hpp"
 
 #include <algorithm>
 #include <cmath>
