@@ -160,7 +160,7 @@ std::optional<Firing> life(DueContext &c, const Point &point)
     const double never = *likely + hundredYears;
     const std::string slug = rule->ruleAt(*likely);
     const bool driven = slug == "distance" && basisOf(c.usage) == "fitted";
-    return Firing{dateOf(rule->dayBy(0.1).value_or(*likely)), dateOf(*likely),
+    return Firing{dateOf(std::min(rule->dayBy(0.1).value_or(*likely), *likely)), dateOf(*likely),
                   dateOf(rule->dayBy(0.9).value_or(never)), slug,
                   rule->isFitted() || driven ? "fitted" : "prior"};
 }

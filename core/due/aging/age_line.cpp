@@ -10,27 +10,36 @@ namespace {
 
 double power(double rate, double gamma) { return std::exp(gamma * std::log(rate)); }
 
-double factorOf(const RateRange &rate, double gamma, Doubt doubt)
+double endOf(const RateRange &rate, Doubt doubt)
 {
-    switch (doubt) {
-    case Doubt::Slow:
-        return std::min(power(rate.low, gamma - gammaDoubt), power(rate.low, gamma + gammaDoubt));
-    case Doubt::Fast:
-        return std::max(power(rate.high, gamma - gammaDoubt), power(rate.high, gamma + gammaDoubt));
-    case Doubt::Middle:
-        break;
-    }
-    return power(rate.value, gamma);
+    return doubt == Doubt::Slow ? rate.low : doubt == Doubt::Fast ? rate.high : rate.value;
 }
 
 } // namespace
+
+AgeWeights doubted(const Exposure &exposure, const AgeWeights &weights, Doubt doubt)
+{
+    AgeWeights out = weights;
+    if (doubt == Doubt::Middle)
+        return out;
+    for (std::size_t k = 0; k < ageDriverCount; ++k) {
+        if (!(weights.gamma[k] > 0.0))
+            continue;
+        double harder = 0.0;
+        for (const Stretch &stretch : exposure.usual)
+            harder += (stretch.until - stretch.from) * std::log(stretch.rates[k].value);
+        const bool more = (harder > 0.0) == (doubt == Doubt::Fast);
+        out.gamma[k] += more ? gammaDoubt : -gammaDoubt;
+    }
+    return out;
+}
 
 double agingRate(const DriverRates &rates, const AgeWeights &weights, Doubt doubt)
 {
     double product = 1.0;
     for (std::size_t k = 0; k < ageDriverCount; ++k) {
         if (weights.gamma[k] > 0.0)
-            product *= factorOf(rates[k], weights.gamma[k], doubt);
+            product *= power(endOf(rates[k], doubt), weights.gamma[k]);
     }
     return product;
 }
@@ -38,8 +47,9 @@ double agingRate(const DriverRates &rates, const AgeWeights &weights, Doubt doub
 AgeLine::AgeLine(const Exposure &exposure, const AgeWeights &weights, Doubt doubt)
 {
     double aged = 0.0;
+    const AgeWeights exponents = doubted(exposure, weights, doubt);
     const auto add = [&](const Stretch &stretch) {
-        aged += (stretch.until - stretch.from) * agingRate(stretch.rates, weights, doubt);
+        aged += (stretch.until - stretch.from) * agingRate(stretch.rates, exponents, doubt);
         m_days.push_back(stretch.until);
         m_aged.push_back(aged);
     };

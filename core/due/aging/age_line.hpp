@@ -13,8 +13,9 @@ enum class Doubt { Slow, Middle, Fast };
 
 /// A broken line that only rises; before what is known it has slope 1, after it the usual year repeats.
 ///
-/// The integral of the product of rate^exponent over the drivers. Slow and Fast take each driver's rate
-/// and exponent (off by `gammaDoubt`) to the end that ages least and most; they stand for 10 and 90 %.
+/// The integral of the product of rate^exponent over the drivers. Slow and Fast take each driver's rate to
+/// its low and high end, and its exponent off by `gammaDoubt` to the side that ages less and more over a
+/// usual year; they stand for 10 and 90 %.
 /// Source: common practice, declared; the form is the accelerated-life clock of survival analysis.
 /// Tests:  tests/unit/due/tst_age_line.cpp, tests/published/due/tst_effective_age.cpp
 class AgeLine {
@@ -32,6 +33,8 @@ private:
     std::size_t m_usualFrom = 0; ///< first knot of the year that repeats
 };
 
+/// The exponents at one end of their doubt.
+[[nodiscard]] AgeWeights doubted(const Exposure &exposure, const AgeWeights &weights, Doubt doubt);
 /// A product of rate^exponent.
 [[nodiscard]] double agingRate(const DriverRates &rates, const AgeWeights &weights, Doubt doubt);
 

@@ -14,7 +14,7 @@ constexpr double daysPerYear = 365.25;
 constexpr double leastRate = 0.25;
 constexpr double mostRate = 4.0;
 constexpr auto shakeIndex = static_cast<std::size_t>(AgeDriver::Shake);
-constexpr std::size_t weatherDrivers = std::tuple_size_v<decltype(DayRates::rate)>;
+constexpr std::size_t weatherCount = std::tuple_size_v<decltype(DayRates::rate)>;
 
 CivilDate dateOf(double day) { return std::chrono::sys_days(std::chrono::days(std::llround(day))); }
 
@@ -93,7 +93,7 @@ void weatherWithin(const std::vector<DayRates> &days, double first, double from,
                    DriverRates &rates)
 {
     const double last = first + static_cast<double>(days.size());
-    for (std::size_t k = 0; k < weatherDrivers; ++k) {
+    for (std::size_t k = 0; k < weatherCount; ++k) {
         RateRange sum{0.0, 0.0, 0.0};
         for (double day = from; day < until; day += 1.0) {
             const RateRange rate =
@@ -191,7 +191,7 @@ Exposure exposureOf(const RigHistory &history, const UsageForecast &usage, Local
     for (int i = 0; i < 13 && out.usual.size() < 13; ++i) { // the first may be the rest of a month
         Stretch stretch{end, nextMonth(end), {}};
         const DayRates &month = weather.usual[monthOf(end)];
-        for (std::size_t k = 0; k < weatherDrivers; ++k)
+        for (std::size_t k = 0; k < weatherCount; ++k)
             stretch.rates[k] = held(month.rate[k]);
         stretch.rates[shakeIndex] = usualRate(usual, monthOf(end));
         end = stretch.until;

@@ -83,7 +83,7 @@ double LifeRule::distanceSince(double day, std::size_t use) const
     return (line.at(std::max(day, m_moment)) - line.at(m_moment)) / *m_metres;
 }
 
-double LifeRule::firedBy(double day) const
+double LifeRule::firedBy(double day, bool mayLengthen) const
 {
     std::array<double, 3> byMonths{};
     std::array<double, 3> byDistance{};
@@ -91,7 +91,6 @@ double LifeRule::firedBy(double day) const
         byMonths[i] = monthsSince(day, i);
         byDistance[i] = distanceSince(day, i);
     }
-    const bool mayLengthen = m_lives.fullPasses >= 3;
     double fired = 0.0;
     for (std::size_t g = 0; g < 3; ++g) {
         for (std::size_t u = 0; u < 3; ++u) {
@@ -109,11 +108,13 @@ std::optional<double> LifeRule::dayBy(double p) const
 {
     double low = m_start;
     double high = m_start + sixtyYears;
-    if (firedBy(high) < p)
+    // That a part passed makes an early failure less likely, whatever else it may not say.
+    const bool mayLengthen = p < 0.5 || m_lives.fullPasses >= 3;
+    if (firedBy(high, mayLengthen) < p)
         return std::nullopt;
     while (high - low > 1e-7) {
         const double day = (low + high) / 2.0;
-        (firedBy(day) < p ? low : high) = day;
+        (firedBy(day, mayLengthen) < p ? low : high) = day;
     }
     return high;
 }

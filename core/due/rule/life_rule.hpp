@@ -15,7 +15,8 @@ namespace snugwalk {
 /// Each cell of life, case of driving to come and doubt about the clock gives one time at which the rule
 /// fires; `dayBy` is the quantile of those times. Months and distance run side by side, each since the
 /// last look, and the one that has used up more of its interval counts.
-/// Until three passes in a row came a whole interval apart, what was seen may only shorten.
+/// Until three passes in a row came a whole interval apart, what was seen may only shorten the likely and
+/// the late day.
 /// Source: methods of `AgeLine`, `UseLine`, `RuleAges`; thresholds common practice, declared
 /// Tests:  tests/unit/due/tst_life_rule.cpp, tests/property/due
 class LifeRule {
@@ -36,7 +37,7 @@ private:
     LifeRule(const DueLines::AgeCases &age, const DueLines::UseCases &use, const Point &point);
     [[nodiscard]] double monthsSince(double day, std::size_t doubt) const;
     [[nodiscard]] double distanceSince(double day, std::size_t use) const;
-    [[nodiscard]] double firedBy(double day) const;
+    [[nodiscard]] double firedBy(double day, bool mayLengthen) const;
 
     const DueLines::AgeCases *m_age;
     const DueLines::UseCases *m_use;

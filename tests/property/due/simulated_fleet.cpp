@@ -10,7 +10,6 @@ namespace {
 
 constexpr double oneTenth = 1.2815515655; // normal quantile of 0.9
 const CivilDate first = std::chrono::year(2000) / 1 / 1;
-constexpr int weatherDays = 365 * 12;
 constexpr auto sun = static_cast<std::size_t>(AgeDriver::Sun);
 
 LocalTime noon(double day)
@@ -44,22 +43,14 @@ SimulatedPoint::SimulatedPoint(unsigned seed, int looks) : m_rng(seed)
     // A place harder or milder than the reference, with its seasons, for ever the same from year to year.
     const double place = std::exp(0.7 * normal());
     Weathering &weather = m_history.weathering;
-    weather.first = first;
     std::array<double, 12> season{};
     for (std::size_t m = 0; m < 12; ++m)
         season[m] = place * (1.0 + 0.6 * std::cos(2.0 * 3.14159265358979 * static_cast<double>(m) / 12.0));
-    for (int d = 0; d < weatherDays; ++d) {
-        const auto month = static_cast<unsigned>(addDays(first, d).month()) - 1;
-        DayRates rates;
-        rates.rate[sun] = {season[month], season[month], season[month]};
-        weather.days.push_back(rates);
-    }
     for (std::size_t m = 0; m < 12; ++m)
         weather.usual[m].rate[sun] = {season[m], season[m], season[m]};
     m_now = dayNumber(first);
-    const LocalTime end = noon(dayNumber(first) + weatherDays);
-    const UsageForecast usage = forecastUsage(m_history, end);
-    m_lines.emplace(m_history, usage, end);
+    const UsageForecast usage = forecastUsage(m_history, noon(m_now));
+    m_lines.emplace(m_history, usage, noon(m_now));
     AgeWeights truth;
     truth.gamma[sun] = 0.5 + m_gammaOff;
     m_truth.emplace(m_lines->exposure(), truth, Doubt::Middle);

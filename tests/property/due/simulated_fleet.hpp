@@ -21,6 +21,8 @@ public:
     /// The band's day for a probability, from what was written down alone.
     [[nodiscard]] std::optional<double> dayBy(double p);
     [[nodiscard]] double now() const { return m_now; }
+    /// The day from which the band counts.
+    [[nodiscard]] double lastLook() { return dayNumber(civilDate(ruleNow().lives().since)); }
     [[nodiscard]] bool isKnown() const { return m_known; }
 
     /// Looks from now on at the days that `next` gives until `end`; the harm is consequence times the days

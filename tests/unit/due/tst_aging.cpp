@@ -67,6 +67,8 @@ TEST_CASE("four times the dose at half a power is twice the age")
 {
     RigHistory history;
     history.weathering = steady("2026-01-01", 59, sun, {4.0, 4.0, 4.0});
+    for (DayRates &month : history.weathering.usual)
+        month.rate[sun] = {4.0, 4.0, 4.0};
     const Exposure exposure = exposureOf(history, at("2026-03-01"));
     const AgeLine line(exposure, only(sun, 0.5), Doubt::Middle);
     CHECK(line.at(day("2026-03-01")) - line.at(day("2026-01-01")) == Approx(118.0).epsilon(1e-12));
@@ -116,7 +118,7 @@ TEST_CASE("roads use up intervals at their own rate, side by side with smooth on
     Story story;
     story.trip(at("2026-01-01"), at("2026-01-02"), miles(1200)).road = RoadClass::Gravel;
     story.trip(at("2026-01-03"), at("2026-01-04"), miles(1800)).measured = RoadMeasure{
-        miles(1800), 2.0, 2.6, {1.0, 1.0, 1.0}, "rig", true, false};
+        miles(1800), 2.0, 2.6, {1.0, 1.0, 1.0}, 1.25, "rig", true, false};
     const RigHistory history = story.history();
     const LocalTime now = at("2026-01-10");
     const UseLine line(history, forecastUsage(history, now), now, UseCase::Likely, Roads::AsDriven);
