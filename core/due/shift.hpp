@@ -33,7 +33,7 @@ struct DueShift {
 /// or distance.
 /// Formula: [SHAPLEY-1953]; 2^n medians for n causes, 5 at most
 /// Accuracy: the sum is exact to 1e-9 days
-/// Tests:   tests/property/due/tst_shift_laws.cpp
+/// Tests:   tests/property/due/tst_due_laws.cpp
 [[nodiscard]] std::optional<DueShift> shiftOf(const Catalogue &catalogue, const RigHistory &history,
                                               LocalTime now, const DueBand &band, const Ahead &ahead = {});
 
