@@ -220,6 +220,7 @@ TEST_CASE("the zone of the clock changes nothing")
 
 TEST_CASE("the parts of a shift add up to it, in whole days")
 {
+    // efficiency, the first of the properties that [SHAPLEY-1953] asks of a fair share
     int told = 0;
     for (unsigned seed = 0; seed < 100; ++seed) {
         const Random r(seed);

@@ -72,7 +72,7 @@ TEST_CASE("looks and mends make lives")
     CHECK(lives.now.known);
     CHECK(lives.age == 0.0);
     CHECK(lives.fullPasses == 0);
-    story.mend(at("2028-01-02"), "retorque", {}, {"latch"}); // half of a year's age
+    story.mend(at("2028-01-02"), "retorque", {}, {"latch"}); // half of a year's age, as [KIJIMA-1989]
     CHECK(livesOf(story, "latch").now.born == Approx(0.5));
 }
 
