@@ -18,11 +18,11 @@ DueLines::UseCases alike(const UseLine &line) { return {line, line, line}; }
 } // namespace
 
 DueLines::DueLines(const RigHistory &history, const UsageForecast &usage, LocalTime now, const Ahead &ahead)
-    : m_exposure(exposureOf(history, usage, now, ahead)),
-      m_driven(casesOf(history, usage, now, Roads::AsDriven, ahead)),
-      m_smooth(casesOf(history, usage, now, Roads::Smooth, ahead)),
-      m_reference(alike(UseLine::reference(m_driven.front().consumption()))),
-      m_smoothReference(alike(UseLine::reference(1.0)))
+    : m_history(history),
+      m_usage(usage),
+      m_now(now),
+      m_ahead(ahead),
+      m_exposure(exposureOf(history, usage, now, ahead))
 {
 }
 
@@ -38,12 +38,19 @@ const DueLines::AgeCases &DueLines::age(const AgeWeights &weights)
     return found->second;
 }
 
-const DueLines::UseCases &DueLines::use(const Causes &causes) const
+const DueLines::UseCases &DueLines::use(const Causes &causes)
 {
     const bool road = causes.drivers[static_cast<std::size_t>(AgeDriver::Shake)];
-    if (causes.use)
-        return road ? m_driven : m_smooth;
-    return road ? m_reference : m_smoothReference;
+    auto &cases = m_uses[(causes.use ? 0U : 2U) + (road ? 0U : 1U)];
+    if (cases)
+        return *cases;
+    if (causes.use) {
+        cases = casesOf(m_history, m_usage, m_now, road ? Roads::AsDriven : Roads::Smooth, m_ahead);
+    } else {
+        const double consumption = road ? use({}).front().consumption() : 1.0;
+        cases = alike(UseLine::reference(consumption));
+    }
+    return *cases;
 }
 
 AgeWeights kept(const AgeWeights &weights, const Causes &causes)

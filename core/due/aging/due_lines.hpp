@@ -4,6 +4,7 @@
 
 #include <array>
 #include <map>
+#include <optional>
 
 #include "due/aging/age_line.hpp"
 #include "due/aging/use_line.hpp"
@@ -17,7 +18,7 @@ struct Causes {
     bool seen = true; ///< looks and mends before the last one
 };
 
-/// Not for use by two threads at once: lines are made when first asked for.
+/// Not for use by two threads at once: lines are made when first asked for. Holds the history by reference.
 class DueLines {
 public:
     DueLines(const RigHistory &history, const UsageForecast &usage, LocalTime now, const Ahead &ahead = {});
@@ -25,13 +26,17 @@ public:
     using AgeCases = std::array<AgeLine, 3>; ///< slow, middle, fast
     [[nodiscard]] const AgeCases &age(const AgeWeights &weights);
     using UseCases = std::array<UseLine, 3>; ///< much, likely, little
-    [[nodiscard]] const UseCases &use(const Causes &causes) const;
+    [[nodiscard]] const UseCases &use(const Causes &causes);
     [[nodiscard]] const Exposure &exposure() const { return m_exposure; }
 
 private:
+    const RigHistory &m_history;
+    UsageForecast m_usage;
+    LocalTime m_now;
+    Ahead m_ahead;
     Exposure m_exposure;
     std::map<AgeWeights, AgeCases> m_ages;
-    UseCases m_driven, m_smooth, m_reference, m_smoothReference;
+    std::array<std::optional<UseCases>, 4> m_uses; ///< own or reference distance, roads as driven or smooth
 };
 
 /// The weights of the drivers that are taken as they were.

@@ -23,19 +23,23 @@ double intervalDays(CivilDate from, int months)
 
 } // namespace
 
-LifeRule::LifeRule(const DueLines::AgeCases &age, const DueLines::UseCases &use, const Point &point)
-    : m_age(&age), m_use(&use)
+LifeRule::LifeRule(DueLines &lines, const Point &point, const Causes &causes)
 {
+    const AgeWeights weights = kept(weightsOf(point), causes);
+    m_aged = weights != AgeWeights();
+    m_age = &lines.age(weights);
     if (point.interval.months && *point.interval.months > 0)
         m_months = *point.interval.months;
-    if (point.interval.distance && *point.interval.distance > Distance())
+    if (point.interval.distance && *point.interval.distance > Distance()) {
         m_metres = point.interval.distance->si();
+        m_use = &lines.use(causes);
+    }
 }
 
 std::optional<LifeRule> LifeRule::make(DueLines &lines, const Point &point, const PointHistory &history,
                                        const Causes &causes)
 {
-    LifeRule rule(lines.age(kept(weightsOf(point), causes)), lines.use(causes), point);
+    LifeRule rule(lines, point, causes);
     if (!rule.m_months && !rule.m_metres)
         return std::nullopt;
     const IntervalAge ageBetween = [&rule](LocalTime from, LocalTime to) {
@@ -85,20 +89,23 @@ double LifeRule::distanceSince(double day, std::size_t use) const
 
 double LifeRule::firedBy(double day, bool mayLengthen) const
 {
+    // Where nothing tells the cases apart, the middle one stands for all three.
+    const bool clocks = m_aged && m_months;
+    const bool uses = m_metres.has_value();
     std::array<double, 3> byMonths{};
     std::array<double, 3> byDistance{};
     for (std::size_t i = 0; i < 3; ++i) {
-        byMonths[i] = monthsSince(day, i);
-        byDistance[i] = distanceSince(day, i);
+        byMonths[i] = clocks || i == middle ? monthsSince(day, i) : 0.0;
+        byDistance[i] = uses ? distanceSince(day, i) : 0.0;
     }
     double fired = 0.0;
-    for (std::size_t g = 0; g < 3; ++g) {
-        for (std::size_t u = 0; u < 3; ++u) {
+    for (std::size_t g = clocks ? 0 : middle; g <= (clocks ? 2 : middle); ++g) {
+        for (std::size_t u = uses ? 0 : middle; u <= (uses ? 2 : middle); ++u) {
             const double gone = std::max(byMonths[g], byDistance[u]);
             double share = m_seen ? m_seen->firedBy(m_lives.age + gone) : 0.0;
             if (!m_seen || !mayLengthen)
                 share = std::max(share, unseenAges().firedBy(gone));
-            fired += caseWeights[g] * caseWeights[u] * share;
+            fired += (clocks ? caseWeights[g] : 1.0) * (uses ? caseWeights[u] : 1.0) * share;
         }
     }
     return fired;

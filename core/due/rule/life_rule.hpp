@@ -34,13 +34,14 @@ public:
     [[nodiscard]] const IntervalLives &lives() const { return m_lives; }
 
 private:
-    LifeRule(const DueLines::AgeCases &age, const DueLines::UseCases &use, const Point &point);
+    LifeRule(DueLines &lines, const Point &point, const Causes &causes);
     [[nodiscard]] double monthsSince(double day, std::size_t doubt) const;
     [[nodiscard]] double distanceSince(double day, std::size_t use) const;
     [[nodiscard]] double firedBy(double day, bool mayLengthen) const;
 
     const DueLines::AgeCases *m_age;
-    const DueLines::UseCases *m_use;
+    const DueLines::UseCases *m_use = nullptr; ///< only with a distance
+    bool m_aged = false;                       ///< by any driver: else all clocks are the calendar
     std::optional<int> m_months;
     std::optional<double> m_metres;
     IntervalLives m_lives;
