@@ -30,15 +30,15 @@ struct DueContext {
     HistoryIndex index;
     DueLines lines; ///< grows while bands are made
 
-    DueContext(const Catalogue &ofCatalogue, const RigHistory &ofHistory, LocalTime at, const Ahead &ahead = {})
+    DueContext(const Catalogue &ofCatalogue, const RigHistory &ofHistory, LocalTime at,
+               const Ahead &ahead = {})
         : catalogue(ofCatalogue),
           history(ofHistory),
           now(at),
           usage(forecastUsage(ofHistory, at)),
           index(ofHistory, at),
           lines(ofHistory, usage, at, ahead)
-    {
-    }
+    {}
 };
 
 /// By how much data may lengthen the catalogue's interval: not at all for a point of the road or of fire
@@ -46,8 +46,8 @@ struct DueContext {
 [[nodiscard]] double mostLengthening(const RigHistory &history, const Point &point);
 
 /// Every rule that applies to `point`; adds its reasons and the distance left to `band`.
-[[nodiscard]] std::vector<Firing> firings(DueContext &context, const Point &point,
-                                          const PointClock &clock, DueBand &band);
+[[nodiscard]] std::vector<Firing> firings(DueContext &context, const Point &point, const PointClock &clock,
+                                          DueBand &band);
 
 /// The likely date by months and distance counted from a look alone, as if nothing was mended since.
 [[nodiscard]] std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point &point,

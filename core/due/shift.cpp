@@ -114,10 +114,9 @@ std::optional<DueShift> shiftOf(DueContext &context, const DueBand &band)
     if (std::abs(cut) >= 1.0) {
         shift.parts.push_back({"limit", left});
     } else {
-        auto largest = std::max_element(shift.parts.begin(), shift.parts.end(),
-                                        [](const ShiftPart &a, const ShiftPart &b) {
-                                            return std::abs(a.days) < std::abs(b.days);
-                                        });
+        auto largest = std::max_element(
+            shift.parts.begin(), shift.parts.end(),
+            [](const ShiftPart &a, const ShiftPart &b) { return std::abs(a.days) < std::abs(b.days); });
         largest->days += left;
     }
     std::stable_sort(shift.parts.begin(), shift.parts.end(), [](const ShiftPart &a, const ShiftPart &b) {

@@ -13,7 +13,7 @@ ARROWS = {
     "road": "base trip",
     "catalogue": "base rig",
     "walk": "base rig catalogue",
-    "due": "base rig catalogue walk trip",
+    "due": "base rig catalogue walk trip weather road",
     "concern": "base rig catalogue walk due",
     "compare": "base rig catalogue walk due",
     "bench": "base rig",

@@ -8,8 +8,8 @@
 #include <filesystem>
 #include <vector>
 
-#include "due/trend/trend.hpp"
 #include "data/embedded.hpp"
+#include "due/trend/trend.hpp"
 #include "logbook/query.hpp"
 #include "long_history.hpp"
 #include "round/compare.hpp"

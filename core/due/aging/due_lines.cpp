@@ -23,8 +23,7 @@ DueLines::DueLines(const RigHistory &history, const UsageForecast &usage, LocalT
       m_now(now),
       m_ahead(ahead),
       m_exposure(exposureOf(history, usage, now, ahead))
-{
-}
+{}
 
 const DueLines::AgeCases &DueLines::age(const AgeWeights &weights)
 {

@@ -96,8 +96,9 @@ void weatherWithin(const std::vector<DayRates> &days, double first, double from,
     for (std::size_t k = 0; k < weatherCount; ++k) {
         RateRange sum{0.0, 0.0, 0.0};
         for (double day = from; day < until; day += 1.0) {
-            const RateRange rate =
-                day >= first && day < last ? days[static_cast<std::size_t>(day - first)].rate[k] : RateRange();
+            const RateRange rate = day >= first && day < last
+                                       ? days[static_cast<std::size_t>(day - first)].rate[k]
+                                       : RateRange();
             sum.value += rate.value;
             sum.low += rate.low;
             sum.high += rate.high;
@@ -114,8 +115,8 @@ struct UsualShake {
     RateRange factor;                 ///< smooth-road distance over distance
 };
 
-UsualShake usualShake(const RigHistory &history, const UsageForecast &usage, const std::vector<ShakenDay> &all,
-                      LocalTime now)
+UsualShake usualShake(const RigHistory &history, const UsageForecast &usage,
+                      const std::vector<ShakenDay> &all, LocalTime now)
 {
     UsualShake usual;
     double driven = 0.0;

@@ -78,10 +78,7 @@ double between(const std::vector<double> &xs, const std::vector<double> &ys, dou
     return ys[i - 1] + (x - xs[i - 1]) / (xs[i] - xs[i - 1]) * (ys[i] - ys[i - 1]);
 }
 
-double chanceOf(UseCase which)
-{
-    return which == UseCase::Much ? 0.1 : which == UseCase::Likely ? 0.5 : 0.9;
-}
+double chanceOf(UseCase which) { return which == UseCase::Much ? 0.1 : which == UseCase::Likely ? 0.5 : 0.9; }
 
 // Metres for even days: exact for a rate, a table of first passages for lumps.
 void fillMetres(const UsageForecast &usage, UseCase which, std::vector<double> &even,

@@ -15,7 +15,7 @@ using IntervalAge = std::function<double(LocalTime from, LocalTime to)>;
 
 /// One life: from new, or from a look or mend of which the age before is not known.
 struct IntervalLife {
-    double born = 0.0; ///< age at which it was known to work
+    double born = 0.0;  ///< age at which it was known to work
     bool known = false; ///< its age counts from new, so that it is seen to age; else it fails by chance
     std::vector<LookAtAge> passes;
     std::optional<LookAtAge> found;
@@ -24,9 +24,9 @@ struct IntervalLife {
 struct IntervalLives {
     std::vector<IntervalLife> earlier; ///< with a look that tells something
     IntervalLife now;
-    double age = 0.0;    ///< at `since`
-    LocalTime since;     ///< when the clock last started or was read: the last look or mend
-    int fullPasses = 0;  ///< passes in a row, each a whole interval after the one before
+    double age = 0.0;     ///< at `since`
+    LocalTime since;      ///< when the clock last started or was read: the last look or mend
+    int fullPasses = 0;   ///< passes in a row, each a whole interval after the one before
     bool started = false; ///< nothing is known of it otherwise
     bool found = false;   ///< anywhere a finding ended a life
 };

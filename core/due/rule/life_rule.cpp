@@ -50,9 +50,9 @@ std::optional<LifeRule> LifeRule::make(DueLines &lines, const Point &point, cons
                    (*rule.m_age)[middle].at(dayNumber(a))) /
                   intervalDays(a, *rule.m_months);
         if (rule.m_metres)
-            age = std::max(age, ((*rule.m_use)[middle].at(momentOf(to)) -
-                                 (*rule.m_use)[middle].at(momentOf(from))) /
-                                    *rule.m_metres);
+            age = std::max(
+                age, ((*rule.m_use)[middle].at(momentOf(to)) - (*rule.m_use)[middle].at(momentOf(from))) /
+                         *rule.m_metres);
         return std::max(age, 0.0);
     };
     rule.m_lives = intervalLivesOf(history, ageBetween);
@@ -62,8 +62,8 @@ std::optional<LifeRule> LifeRule::make(DueLines &lines, const Point &point, cons
     rule.m_moment = momentOf(rule.m_lives.since);
     if (rule.m_months)
         rule.m_days = intervalDays(civilDate(rule.m_lives.since), *rule.m_months);
-    const bool seen = !rule.m_lives.earlier.empty() || !rule.m_lives.now.passes.empty() ||
-                      rule.m_lives.now.born > 0.0;
+    const bool seen =
+        !rule.m_lives.earlier.empty() || !rule.m_lives.now.passes.empty() || rule.m_lives.now.born > 0.0;
     if (causes.seen && seen)
         rule.m_seen = seenAges(rule.m_lives, severityOf(point), failingOf(point));
     else if (!causes.seen)

@@ -4,8 +4,8 @@
 
 #include <vector>
 
-#include "due/rule/interval_life.hpp"
 #include "due/life_prior.hpp"
+#include "due/rule/interval_life.hpp"
 
 namespace snugwalk {
 

@@ -6,11 +6,11 @@
 #include <cmath>
 #include <map>
 
-#include "due/trend/uncertainty.hpp"
-#include "due/trend/series.hpp"
-#include "due/trend/condition.hpp"
 #include "due/driven_log.hpp"
 #include "due/ordered.hpp"
+#include "due/trend/condition.hpp"
+#include "due/trend/series.hpp"
+#include "due/trend/uncertainty.hpp"
 #include "walk/draft.hpp"
 
 namespace snugwalk {

@@ -22,7 +22,8 @@ const Catalogue &agingCatalogue()
 {
     static const Catalogue catalogue = [] {
         std::string points = R"({"zone":"test","points":[)";
-        const auto add = [&](const std::string &slug, const std::string &consequence, const std::string &rest) {
+        const auto add = [&](const std::string &slug, const std::string &consequence,
+                             const std::string &rest) {
             points += (points.back() == '[' ? "" : ",") + std::string(R"({"slug":")") + slug +
                       R"(","stand":"nose","consequence":[")" + consequence +
                       R"("],"source":{"tag":"CP","keys":["CP"]},)" + rest + "}";
@@ -82,7 +83,8 @@ struct Random {
 
 } // namespace
 
-TEST_CASE("early, likely and late come in that order, and no point of the road or of fire outlasts its interval")
+TEST_CASE(
+    "early, likely and late come in that order, and no point of the road or of fire outlasts its interval")
 {
     for (unsigned seed = 0; seed < histories; ++seed) {
         const Random r(seed);
@@ -235,7 +237,8 @@ TEST_CASE("the parts of a shift add up to it, in whole days")
                 sum += part.days;
             CAPTURE(seed);
             CAPTURE(band.point);
-            CHECK(sum == Approx(static_cast<double>(daysBetween(shift->nominal, *band.likely))).epsilon(1e-9));
+            CHECK(sum ==
+                  Approx(static_cast<double>(daysBetween(shift->nominal, *band.likely))).epsilon(1e-9));
             CHECK(std::is_sorted(shift->parts.begin(), shift->parts.end(), [](const auto &a, const auto &b) {
                 return std::abs(a.days) > std::abs(b.days);
             }));

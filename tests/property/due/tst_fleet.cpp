@@ -31,8 +31,9 @@ TEST_CASE("the bands hold the day on which the rule truly fires in 78 to 82 % of
         }
         ++(*truth < *early ? before : *truth > *late ? after : inside);
     }
-    std::printf("inside %d, before %d, after %d; left out: due at the look itself %d, beyond sixty years %d\n",
-                inside, before, after, already, none);
+    std::printf(
+        "inside %d, before %d, after %d; left out: due at the look itself %d, beyond sixty years %d\n",
+        inside, before, after, already, none);
     const double share = static_cast<double>(inside) / static_cast<double>(inside + before + after);
     CHECK(share >= 0.78);
     CHECK(share <= 0.82);

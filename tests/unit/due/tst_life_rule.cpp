@@ -40,8 +40,7 @@ double medianOf(const RuleAges &ages)
 struct Asked {
     explicit Asked(const Story &story, LocalTime now)
         : history(story.history()), index(history, now), lines(history, forecastUsage(history, now), now)
-    {
-    }
+    {}
     std::optional<double> day(std::string_view point, double p)
     {
         const auto rule = LifeRule::make(lines, *smallCatalogue().find(point), index.of(point));
@@ -122,7 +121,8 @@ TEST_CASE("the likely day of a part just made new is the catalogue's, to the day
 {
     Story story;
     story.mend(at("2026-01-31"), "replace", {}, {"shine"}); // a month: 28 February
-    CHECK(Asked(story, at("2026-02-01")).day("shine", 0.5).value() == Approx(day("2026-02-28")).epsilon(1e-11));
+    CHECK(Asked(story, at("2026-02-01")).day("shine", 0.5).value() ==
+          Approx(day("2026-02-28")).epsilon(1e-11));
     const double early = Asked(story, at("2026-02-01")).day("shine", 0.1).value() - day("2026-01-31");
     CHECK(early == Approx(28.0 * std::exp(-0.6 * 1.2815515655)).epsilon(5e-3));
 }
