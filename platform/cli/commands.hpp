@@ -2,8 +2,7 @@
 // Every command of the command line; one file a subject adds its own.
 #pragma once
 
-#include <CLI/CLI.hpp>
-
+#include "cli/app.hpp"
 #include "cli/session.hpp"
 
 namespace snugwalk::cli {
@@ -15,11 +14,7 @@ public:
     void add(CLI::App &sub, const std::string &examples, Command command)
     {
         sub.footer("Examples:\n" + examples);
-        // of a command with subcommands, the callback comes after theirs
-        sub.callback([this, &sub, command = std::move(command)] {
-            if (sub.get_subcommands().empty())
-                m_chosen = command;
-        });
+        sub.callback([this, command = std::move(command)] { m_chosen = command; });
     }
     [[nodiscard]] const Command &chosen() const { return m_chosen; }
 
