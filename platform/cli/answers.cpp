@@ -18,6 +18,7 @@ Result<Standing> standing(Session &session)
     Result<RigHistory> history = loadHistory(**session.book(), rig->id);
     if (!history)
         return history.error();
+    weatherHistory(*history, &session.world(), *now);
     return standingOf(session.catalogue(), std::move(history).value(), *now);
 }
 

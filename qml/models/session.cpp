@@ -88,8 +88,8 @@ void Session::refresh()
     const Id chosen = Id::parse(m_preferences.rig.toStdString()).value_or(Id{});
     m_worker->run<std::shared_ptr<const Snapshot>>(
         this,
-        [chosen, catalogue = m_parts.catalogue](Logbook &book) {
-            return takeSnapshot(book, *catalogue, chosen);
+        [chosen, catalogue = m_parts.catalogue, world = m_parts.world](Logbook &book) {
+            return takeSnapshot(book, *catalogue, chosen, world ? world() : nullptr);
         },
         [this](Result<std::shared_ptr<const Snapshot>> answer) { takeAnswer(std::move(answer)); });
 }
