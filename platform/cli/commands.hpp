@@ -2,6 +2,8 @@
 // Every command of the command line; one file a subject adds its own.
 #pragma once
 
+#include <memory>
+
 #include "cli/app.hpp"
 #include "cli/session.hpp"
 
@@ -22,6 +24,8 @@ private:
     Command m_chosen;
 };
 
+struct DueFilter;
+
 void addRigCommands(CLI::App &app, Registry &registry);
 void addPointCommands(CLI::App &app, Registry &registry);
 void addOwnCommands(CLI::App &points, Registry &registry);
@@ -36,7 +40,13 @@ void addTripCommands(CLI::App &app, Registry &registry);
 void addPhotoCommands(CLI::App &app, Registry &registry);
 /// draw, measure, caption, move.
 void addPhotoDrawCommands(CLI::App &photo, Registry &registry);
-void addQuestionCommands(CLI::App &app, Registry &registry);
+/// The due list and what goes with it: jobs, calendar, why, whatif, fit, posterior.
+void addDueCommands(CLI::App &app, Registry &registry);
+void addDueJobCommands(CLI::App &due, Registry &registry, const std::shared_ptr<DueFilter> &filter);
+void addDueWhyCommand(CLI::App &due, Registry &registry);
+void addDueWhatifCommand(CLI::App &due, Registry &registry, const std::shared_ptr<DueFilter> &filter);
+/// due fit, due posterior.
+void addDueFitCommands(CLI::App &due, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
@@ -52,5 +62,13 @@ void addRoadProfileCommands(CLI::App &road, Registry &registry);
 void addRoadSeriesCommands(CLI::App &road, Registry &registry);
 /// road and shake of a trip.
 void addTripRoadCommands(CLI::App &trip, Registry &registry);
+void addWeatherCommands(CLI::App &app, Registry &registry);
+/// at, and rig by the second.
+void addWeatherPlaceCommands(CLI::App &weather, Registry &registry);
+void addWeatherRigCommand(CLI::App &weather, Registry &registry);
+/// sun, uv, heat, dew.
+void addWeatherSunCommands(CLI::App &weather, Registry &registry);
+/// frost, corrosion, class, coast.
+void addWeatherMetalCommands(CLI::App &weather, Registry &registry);
 
 } // namespace snugwalk::cli

@@ -98,7 +98,7 @@ int run(int argc, char **argv)
     addMendCommands(app, registry);
     addTripCommands(app, registry);
     addPhotoCommands(app, registry);
-    addQuestionCommands(app, registry);
+    addDueCommands(app, registry);
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
     addReportCommand(app, registry);
