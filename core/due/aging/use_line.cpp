@@ -95,7 +95,7 @@ void fillMetres(const UsageForecast &usage, UseCase which, std::vector<double> &
         metres.push_back(hundredYears / daysUntil(usage.rate, 1.0, p));
         return;
     }
-    for (double left = 1'000.0; left < 1e9; left *= 1.6) {
+    for (double left = 10'000.0; left < 1e8; left *= 2.0) {
         const double days = daysUntil(usage.lumps, left + usage.overshoot.si(), p);
         if (!(days < 36'525.0))
             break;
