@@ -14,6 +14,8 @@ namespace {
 
 constexpr std::size_t samplesToLearn = 256;
 constexpr double standardGravity = 9.80665; // m/s^2 [NIST-SP811]
+constexpr double largest = 1e5;             // m/s^2 or g: no sensor of a phone or logger goes there
+constexpr double speedHolds = 2.0;          // s
 
 // Numbers without a unit: seconds, unless so large that only a count since 1970 makes sense.
 double guessedTimeFactor(double first)
@@ -81,6 +83,9 @@ Status AccelReader::takeRow(std::span<const std::string_view> cells, long long l
         const Result<double> a = numberIn(cells[m_columns->axes[i]], line, m_columns->axes[i]);
         if (!a)
             return a.error();
+        if (!(std::abs(*a) < largest))
+            return Error{Errc::OutOfRange, "no such acceleration", cellText(line, m_columns->axes[i]),
+                         "give m/s2 or g"};
         sample.a[i] = *a;
     }
     if (m_columns->speed && !cells[*m_columns->speed].empty()) {
@@ -170,6 +175,12 @@ Status AccelReader::give(AccelSample sample)
 {
     for (double &a : sample.a)
         a *= m_toSi;
+    if (!std::isnan(sample.speed)) {
+        m_speed = sample.speed;
+        m_speedAt = sample.time;
+    } else if (sample.time - m_speedAt <= speedHolds) {
+        sample.speed = m_speed;
+    }
     return m_sink(sample);
 }
 

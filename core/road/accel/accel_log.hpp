@@ -17,7 +17,7 @@ namespace snugwalk {
 struct AccelSample {
     double time = 0.0;                                       ///< seconds, from the log's start or since 1970
     std::array<double, 3> a{};                               ///< m/s^2, gravity included
-    double speed = std::numeric_limits<double>::quiet_NaN(); ///< m/s, NaN where the log has none
+    double speed = std::numeric_limits<double>::quiet_NaN(); ///< m/s, NaN where unknown
 };
 
 /// What the first samples of a log say about it; known before the first sample is given.
@@ -30,7 +30,8 @@ struct AccelFacts {
     long long firstGapLine = 0; ///< the first sample more than 0.5 s after the one before; 0 for none so far
 };
 
-/// Reads a log as it comes. Of equal times one sample is made, their mean.
+/// Reads a log as it comes. Of equal times one sample is made, their mean. A speed that the log tells now
+/// and then, its cells empty between, holds for 2 s.
 ///
 /// \returns `InvalidInput` with line and reason: a time that goes back, a bad number, NaN, an empty cell, no
 /// header that names time and three axes (four bare columns are time, x, y, z), gravity that shows
@@ -60,6 +61,8 @@ private:
     std::size_t m_width = 0;
     AccelUnit m_saidUnit;
     double m_timeFactor = 0.0; ///< to seconds; 0 until the first time was seen
+    double m_speed = std::numeric_limits<double>::quiet_NaN(); ///< the last one told, and when
+    double m_speedAt = 0.0;
     std::optional<AccelSample> m_pending;
     int m_merged = 1;
     std::vector<AccelSample> m_first; ///< until unit and rate are known

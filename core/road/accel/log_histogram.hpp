@@ -50,7 +50,8 @@ private:
     {
         if (!(value > lowest))
             return 0;
-        return std::min(count - 1, static_cast<std::size_t>(std::log(value / lowest) / width));
+        const double bin = std::log(value / lowest) / width;
+        return static_cast<std::size_t>(std::min(bin, static_cast<double>(count - 1)));
     }
 
     std::vector<Bin> m_bins = std::vector<Bin>(count);

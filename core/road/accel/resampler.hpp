@@ -2,8 +2,7 @@
 // Samples as a phone's clock gives them, laid on even steps of time.
 #pragma once
 
-#include <cmath>
-#include <limits>
+#include <cstddef>
 
 #include "road/accel/accel_log.hpp"
 
@@ -31,20 +30,24 @@ public:
             m_begun = true;
             m_origin = sample.time;
             m_next = 0;
+            m_at = 0.0;
             m_before = sample;
         }
         const double to = sample.time - m_origin;
-        const double from = m_before.time - m_origin;
-        const double step = to - from;
-        for (double at = static_cast<double>(m_next) / m_rate; at <= to + tolerance;
-             at = static_cast<double>(++m_next) / m_rate) {
-            const double share = step > 0.0 ? std::fmin(1.0, (at - from) / step) : 1.0;
+        while (m_at < to - tolerance) {
+            const double from = m_before.time - m_origin;
+            const double share = (m_at - from) / (to - from);
             AccelSample even;
-            even.time = m_origin + at;
+            even.time = m_origin + m_at;
             for (std::size_t i = 0; i < 3; ++i)
                 even.a[i] = m_before.a[i] + share * (sample.a[i] - m_before.a[i]);
-            even.speed = speedBetween(m_before.speed, sample.speed, share);
+            even.speed = m_before.speed + share * (sample.speed - m_before.speed);
+            goOn();
             out(even);
+        }
+        if (m_at <= to + tolerance) { // it lies on a step as it is
+            goOn();
+            out(sample);
         }
         m_before = sample;
     }
@@ -52,18 +55,13 @@ public:
 private:
     static constexpr double tolerance = 1e-6; // of a double that counts seconds since 1970
 
-    // one of the two may be unknown: logs give a speed every second only
-    static double speedBetween(double a, double b, double share)
-    {
-        if (std::isnan(a) || std::isnan(b))
-            return std::isnan(b) ? a : b;
-        return a + share * (b - a);
-    }
+    void goOn() { m_at = static_cast<double>(++m_next) / m_rate; }
 
     double m_rate;
     AccelSample m_before;
     double m_origin = 0.0;
     long long m_next = 0;
+    double m_at = 0.0; ///< seconds of the next step after the origin
     bool m_begun = false;
 };
 

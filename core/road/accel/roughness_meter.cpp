@@ -20,6 +20,8 @@ constexpr double settling = 2.0; // s
 // no window is longer than one at the slowest speed that counts
 constexpr double longestTime = windowLength / slowest;
 
+bool isKnown(double speed) { return speed == speed; } // NaN is not
+
 std::size_t blockSize(double rate) { return static_cast<std::size_t>(std::lround(rate / 2.0)); }
 
 } // namespace
@@ -78,8 +80,7 @@ void RoughnessMeter::takeBlock()
     m_filter.filter(vertical);
     m_events = m_watch.take(m_block, m_vertical.direction());
     m_open.events.add(m_events);
-    for (std::size_t i = 0; i < m_block.filled; ++i)
-        walk(vertical[i], m_speeds[i], i);
+    walk(vertical);
     if (onVertical)
         onVertical(vertical);
     m_samples += static_cast<long long>(m_block.filled);
@@ -97,36 +98,51 @@ void RoughnessMeter::startRun()
     m_settling = std::lround(settling * m_options.rate);
 }
 
-void RoughnessMeter::walk(double vertical, double speed, std::size_t index)
+void RoughnessMeter::walk(std::span<const double> vertical)
 {
-    const bool known = speed == speed; // NaN is unknown
-    if (known)
-        m_driven += speed;
-    if (m_settling > 0) {
-        --m_settling;
-        return;
-    }
-    if (m_open.samples > 0 && known != m_open.known)
-        closeWindow();
-    if (m_open.samples == 0) {
-        m_open.start = m_blockStart + static_cast<double>(index) / m_options.rate;
-        m_open.known = known;
-        m_open.slowest = m_open.fastest = speed;
-        m_open.events.add(m_events);
-    }
-    m_open.squares += vertical * vertical;
-    ++m_open.samples;
-    const double seconds = static_cast<double>(m_open.samples) / m_options.rate;
-    if (!known) {
-        if (seconds >= windowTime)
+    std::size_t i = 0;
+    for (; m_settling > 0 && i < vertical.size(); ++i, --m_settling)
+        m_driven += isKnown(m_speeds[i]) ? m_speeds[i] : 0.0;
+    while (i < vertical.size()) {
+        const bool known = isKnown(m_speeds[i]);
+        if (m_open.samples > 0 && known != m_open.known)
             closeWindow();
-        return;
+        if (m_open.samples == 0) {
+            m_open.start = m_blockStart + static_cast<double>(i) / m_options.rate;
+            m_open.known = known;
+            m_open.slowest = m_open.fastest = m_speeds[i];
+            m_open.events.add(m_events);
+        }
+        i = walkOn(vertical, i);
+        const double longest = (known ? longestTime : windowTime) * m_options.rate;
+        if (m_open.speeds >= windowLength * m_options.rate || static_cast<double>(m_open.samples) >= longest)
+            closeWindow();
     }
-    m_open.speeds += speed;
-    m_open.slowest = std::min(m_open.slowest, speed);
-    m_open.fastest = std::max(m_open.fastest, speed);
-    if (m_open.speeds >= windowLength * m_options.rate || seconds >= longestTime)
-        closeWindow();
+}
+
+// Up to the end of the block or of the window, or to where the speed begins or ceases to be known.
+std::size_t RoughnessMeter::walkOn(std::span<const double> vertical, std::size_t from)
+{
+    OpenWindow open = m_open;
+    const double longest = (open.known ? longestTime : windowTime) * m_options.rate;
+    const auto room = static_cast<std::size_t>(std::ceil(longest - static_cast<double>(open.samples)));
+    const std::size_t end = std::min(vertical.size(), from + room);
+    const double limit = windowLength * m_options.rate;
+    const double before = open.speeds;
+    std::size_t i = from;
+    for (; i < end && isKnown(m_speeds[i]) == open.known && open.speeds < limit; ++i) {
+        open.squares += vertical[i] * vertical[i];
+        if (!open.known)
+            continue;
+        const double speed = m_speeds[i];
+        open.speeds += speed;
+        open.slowest = speed < open.slowest ? speed : open.slowest;
+        open.fastest = speed > open.fastest ? speed : open.fastest;
+    }
+    open.samples += static_cast<long long>(i - from);
+    m_driven += open.speeds - before;
+    m_open = open;
+    return i;
 }
 
 void RoughnessMeter::closeWindow()

@@ -88,7 +88,8 @@ private:
     void takeEven(const AccelSample &sample);
     void takeBlock();
     void startRun();
-    void walk(double vertical, double speed, std::size_t index);
+    void walk(std::span<const double> vertical);
+    std::size_t walkOn(std::span<const double> vertical, std::size_t from);
     void closeWindow();
     void keep(RoughnessWindow window);
 

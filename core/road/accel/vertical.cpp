@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "road/series/wide.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -35,9 +37,9 @@ void lowPass(VerticalBlock &b, std::array<double, 3> &gravity, double share)
     gravity = {gx, gy, gz};
 }
 
-void project(std::size_t count, const double *__restrict x, const double *__restrict y,
-             const double *__restrict z, const double *__restrict gx, const double *__restrict gy,
-             const double *__restrict gz, double *__restrict out)
+SNUG_WIDE void project(std::size_t count, const double *__restrict x, const double *__restrict y,
+                       const double *__restrict z, const double *__restrict gx, const double *__restrict gy,
+                       const double *__restrict gz, double *__restrict out)
 {
     constexpr double least = 1e-12; // no gravity at all: nothing is vertical
     for (std::size_t i = 0; i < count; ++i) {

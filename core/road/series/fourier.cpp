@@ -10,15 +10,7 @@
 #include <kissfft/kissfft.hh>
 
 #include "base/contract.hpp"
-
-// Wider vectors where the processor has them, chosen when the program starts; the arithmetic stays the same.
-// Sanitizers do not survive the choosing.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) && !defined(__SANITIZE_ADDRESS__) &&     \
-    !defined(__SANITIZE_THREAD__)
-#define SNUG_WIDE __attribute__((target_clones("avx2", "default")))
-#else
-#define SNUG_WIDE
-#endif
+#include "road/series/wide.hpp"
 
 namespace snugwalk {
 namespace {

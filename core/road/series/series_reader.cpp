@@ -4,11 +4,14 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "base/text.hpp"
 
 namespace snugwalk {
 namespace {
+
+constexpr double largest = 1e150; // so that sums of squares stay finite
 
 // "time (s)" and "time_s" are time.
 bool isAlong(std::string_view name)
@@ -67,6 +70,8 @@ Status SeriesReader::takeRow(std::span<const std::string_view> cells, long long 
     const Result<double> value = numberIn(cells[m_value], line, m_value);
     if (!value)
         return value.error();
+    if (!(std::abs(*value) < largest))
+        return Error{Errc::OutOfRange, "no such number in a series", cellText(line, m_value), "give it in another unit"};
     point.value = *value;
     if (m_along) {
         const Result<double> along = numberIn(cells[*m_along], line, *m_along);

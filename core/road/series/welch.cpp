@@ -7,6 +7,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "road/series/wide.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -34,22 +36,23 @@ double meanOf(const double *values, std::size_t count)
     return sum / static_cast<double>(count);
 }
 
-void windowed(const double *__restrict values, const std::vector<double> &window, std::vector<double> &out)
+SNUG_WIDE void weigh(const double *__restrict values, const double *__restrict window, double mean,
+                     std::size_t count, double *__restrict out)
 {
-    const double mean = meanOf(values, window.size());
-    const double *__restrict w = window.data();
-    double *__restrict to = out.data();
-    for (std::size_t i = 0; i < window.size(); ++i)
-        to[i] = (values[i] - mean) * w[i];
+    for (std::size_t i = 0; i < count; ++i)
+        out[i] = (values[i] - mean) * window[i];
 }
 
-void addPower(const std::vector<double> &re, const std::vector<double> &im, std::vector<double> &power)
+void windowed(const double *values, const std::vector<double> &window, std::vector<double> &out)
 {
-    const double *__restrict r = re.data();
-    const double *__restrict m = im.data();
-    double *__restrict to = power.data();
-    for (std::size_t i = 0; i < power.size(); ++i)
-        to[i] += r[i] * r[i] + m[i] * m[i];
+    weigh(values, window.data(), meanOf(values, window.size()), window.size(), out.data());
+}
+
+SNUG_WIDE void addPower(const double *__restrict re, const double *__restrict im, std::size_t count,
+                        double *__restrict power)
+{
+    for (std::size_t i = 0; i < count; ++i)
+        power[i] += re[i] * re[i] + im[i] * im[i];
 }
 
 } // namespace
@@ -93,7 +96,7 @@ void Welch::takePair()
     windowed(m_buffer.data(), m_window, m_re);
     windowed(m_buffer.data() + m_hop, m_window, m_im);
     m_fourier.forward(m_re, m_im);
-    addPower(m_re, m_im, m_power);
+    addPower(m_re.data(), m_im.data(), m_segment, m_power.data());
     m_segments += 2;
     std::copy(m_buffer.begin() + static_cast<std::ptrdiff_t>(2 * m_hop), m_buffer.end(), m_buffer.begin());
     m_filled = m_buffer.size() - 2 * m_hop;
@@ -104,7 +107,7 @@ void Welch::takeLast(std::size_t length)
     windowed(m_buffer.data(), m_window, m_re);
     std::fill(m_im.begin(), m_im.end(), 0.0);
     m_fourier.forward(m_re, m_im);
-    addPower(m_re, m_im, m_power);
+    addPower(m_re.data(), m_im.data(), m_segment, m_power.data());
     ++m_segments;
     m_filled = std::min(m_filled, length);
 }

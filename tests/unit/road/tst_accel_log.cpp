@@ -101,6 +101,17 @@ TEST_CASE("equal times are one sample, their mean")
     CHECK(std::abs(log->samples[0].a[2] - 10.0) < 1e-12);
 }
 
+TEST_CASE("a speed told now and then holds for 2 s")
+{
+    const auto log =
+        readIn("time,x,y,z,speed\n0,0,0,9.8,\n1,0,0,9.8,7\n2,0,0,9.8,\n3,0,0,9.8,\n4,0,0,9.8,\n");
+    REQUIRE(log);
+    CHECK(std::isnan(log->samples[0].speed));
+    CHECK(log->samples[1].speed == 7.0);
+    CHECK(log->samples[3].speed == 7.0);
+    CHECK(std::isnan(log->samples[4].speed));
+}
+
 TEST_CASE("faults carry their line")
 {
     CHECK(whereOf("time,x,y,z\n0,0,0,9.8\n0.02,0,0,9.8\n0.01,0,0,9.8\n") == "line 4");
@@ -113,6 +124,7 @@ TEST_CASE("faults carry their line")
     CHECK(whereOf("time,x (ft/s2),y (ft/s2),z (ft/s2)\n0,0,0,1\n") == "line 1, column 2");
     CHECK(whereOf("time,x (g),y (m/s2),z (g)\n0,0,0,1\n") == "line 1, column 3");
     CHECK(whereOf("time,x,y,z,speed\n0,0,0,9.8,-3\n") == "line 2, column 5");
+    CHECK(whereOf("time,x,y,z\n0,0,-1e200,9.8\n") == "line 2, column 3");
     CHECK(whereOf("1,2\n") == "line 1");
     CHECK(whereOf("") == "");
 }

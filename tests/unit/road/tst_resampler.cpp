@@ -68,10 +68,12 @@ TEST_CASE("half a second without samples is a gap, and nothing is made up in it"
     CHECK(std::abs(even.samples[6].time - 1.1) < 1e-12);
 }
 
-TEST_CASE("a speed that is known now and then holds between")
+TEST_CASE("beside an unknown speed the speed is unknown")
 {
-    const Even even = laid({at(0, 1, 7), at(0.1, 1), at(0.2, 1)}, 10);
+    const Even even = laid({at(0, 1, 7), at(0.12, 1), at(0.24, 1, 7), at(0.36, 1, 9)}, 10);
+    REQUIRE(even.samples.size() == 4);
     CHECK(even.samples[0].speed == 7.0);
-    CHECK(even.samples[1].speed == 7.0);
+    CHECK(std::isnan(even.samples[1].speed));
     CHECK(std::isnan(even.samples[2].speed));
+    CHECK(std::abs(even.samples[3].speed - 8.0) < 1e-12);
 }

@@ -61,6 +61,7 @@ TEST_CASE("faults carry their line")
     };
     CHECK(lineOf("1\n2\nx\n") == "line 3, column 1");
     CHECK(lineOf("1\nnan\n") == "line 2, column 1");
+    CHECK(lineOf("1\n1e300\n") == "line 2, column 1");
     CHECK(lineOf("1\n\n2\n") == "line 2");
     CHECK(lineOf("t,a\n0,1\n2,2\n1,3\n") == "line 4");
     CHECK(lineOf("t,a\n0,1\n0,2\n") == "line 3");
