@@ -116,22 +116,22 @@ double erfcScaled(double x)
 double studentQuantile(double p, double freedom)
 {
     SNUG_ASSERT(p > 0.0 && p < 1.0 && freedom > 0.0);
-    if (p < 0.5)
+    if (p > 0.5) // the lower tail keeps its digits
         return -studentQuantile(1.0 - p, freedom);
     const auto tail = [&](double t) { // P(T > t)
         return 0.5 * betaRegularized(freedom / 2.0, 0.5, freedom / (freedom + t * t));
     };
     double low = 0.0;
     double high = 1.0;
-    while (tail(high) > 1.0 - p && high < 1e12)
+    while (tail(high) > p && high < 1e12)
         high *= 2.0;
     for (int i = 0; i < 200; ++i) {
         const double middle = low + (high - low) / 2.0;
         if (middle <= low || middle >= high)
             break;
-        (tail(middle) > 1.0 - p ? low : high) = middle;
+        (tail(middle) > p ? low : high) = middle;
     }
-    return high;
+    return -high;
 }
 
 } // namespace snugwalk

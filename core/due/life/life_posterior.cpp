@@ -13,6 +13,7 @@ namespace {
 constexpr double conflictDeviations = 2.0;
 constexpr double leastChance = 1e-300; // of all looks passing: keeps the logarithm finite
 constexpr double mostHazard = 1e300;
+constexpr double plainAlarm = 1e-3; // above it the chance of a finding is no small difference
 constexpr std::size_t usualLooks = 16;
 
 // The age at which the rising `f` reaches `target`, between two that enclose it: regula falsi with the
@@ -80,54 +81,67 @@ void LifePosterior::takePowers(LooksOfLife looks, double last)
 
 // With M_j the chance that all looks from j on miss, L = M_1 + the sum of S(t_j) q_j M_(j+1): terms that
 // are never negative, so that nothing cancels.
+double LifePosterior::passedAll(LooksOfLife looks, std::size_t shape, double rate) const
+{
+    const std::size_t shapes = m_cells->size().shapes;
+    double seen = 0.0;
+    double missed = 1.0;
+    for (std::size_t k = looks.passes.size(); k > 0 && missed > 0.0; --k) {
+        const double q = looks.passes[k - 1].sensitivity;
+        seen += std::exp((m_powers[shape] - m_powers[k * shapes + shape]) * rate) * q * missed;
+        missed *= 1.0 - q;
+    }
+    return seen + missed;
+}
+
 void LifePosterior::addPasses(std::vector<double> &logs, LooksOfLife looks, double weight)
 {
     if (looks.passes.empty())
         return;
     takePowers(looks, 0.0);
     const auto rates = m_cells->rates();
-    const std::size_t shapes = m_cells->shapes().size();
-    const std::size_t last = looks.passes.size();
-    const bool sure = looks.passes.back().sensitivity >= 1.0;
+    const std::size_t last = looks.passes.size() * m_cells->size().shapes;
+    if (looks.passes.back().sensitivity >= 1.0) { // only the last pass counts
+        eachCell([&](std::size_t cell, std::size_t j, std::size_t) {
+            logs[cell] -= weight * std::min((m_powers[last + j] - m_powers[j]) * rates[cell], mostHazard);
+        });
+        return;
+    }
     eachCell([&](std::size_t cell, std::size_t j, std::size_t) {
-        const double born = m_powers[j];
-        const double rate = rates[cell];
-        if (sure) { // only the last pass counts
-            logs[cell] -= weight * std::min((m_powers[last * shapes + j] - born) * rate, mostHazard);
-            return;
-        }
-        double seen = 0.0;
-        double missed = 1.0;
-        for (std::size_t k = last; k > 0 && missed > 0.0; --k) {
-            const double q = looks.passes[k - 1].sensitivity;
-            seen += std::exp((born - m_powers[k * shapes + j]) * rate) * q * missed;
-            missed *= 1.0 - q;
-        }
-        logs[cell] += weight * std::log(std::max(seen + missed, leastChance));
+        logs[cell] += weight * std::log(std::max(passedAll(looks, j, rates[cell]), leastChance));
     });
 }
 
 void LifePosterior::addFinding(std::vector<double> &logs, const SeenLife &life, double weight)
 {
-    const auto &passes = life.looks.passes;
     takePowers(life.looks, life.found->age);
     const auto rates = m_cells->rates();
-    const std::size_t shapes = m_cells->shapes().size();
+    const std::size_t end = (life.looks.passes.size() + 1) * m_cells->size().shapes;
+    const double q = life.found->sensitivity;
     eachCell([&](std::size_t cell, std::size_t j, std::size_t) {
-        const double rate = rates[cell];
-        const auto hazardAt = [&](std::size_t look) { // 0 is the first pass
-            return (m_powers[(look + 1) * shapes + j] - m_powers[j]) * rate;
-        };
-        const MissedLooks missed = missedBy(passes, hazardAt);
-        const double hazard = hazardAt(passes.size());
-        const double gap = hazard - missed.hazard;
-        const double q = life.found->sensitivity;
-        const bool plain = missed.mass <= 0.0 && life.alarm <= 0.0; // stays finite where all have failed
-        const double log = plain ? std::log(q) - missed.hazard + std::log(-std::expm1(-gap))
-                                 : std::log((std::exp(-missed.hazard) * -std::expm1(-gap) + missed.mass) * q +
-                                            life.alarm * std::exp(-hazard));
-        logs[cell] += weight * log;
+        if (life.alarm < plainAlarm) {
+            logs[cell] += weight * logOfFinding(life, j, rates[cell]);
+            return;
+        }
+        const double survived = std::exp((m_powers[j] - m_powers[end + j]) * rates[cell]);
+        const double failed = passedAll(life.looks, j, rates[cell]) - survived;
+        logs[cell] += weight * std::log(std::max(failed * q + life.alarm * survived, leastChance));
     });
+}
+
+// Without false alarms a finding may be ever so unlikely, and its logarithm must keep its digits.
+double LifePosterior::logOfFinding(const SeenLife &life, std::size_t shape, double rate) const
+{
+    const auto hazardAt = [&](std::size_t look) { // 0 is the first pass
+        return (m_powers[(look + 1) * m_cells->size().shapes + shape] - m_powers[shape]) * rate;
+    };
+    const MissedLooks missed = missedBy(life.looks.passes, hazardAt);
+    const double hazard = hazardAt(life.looks.passes.size());
+    const double failed = -std::expm1(missed.hazard - hazard);
+    if (missed.mass <= 0.0 && life.alarm <= 0.0) // stays finite where all have failed long before
+        return std::log(life.found->sensitivity) - missed.hazard + std::log(failed);
+    return std::log((std::exp(-missed.hazard) * failed + missed.mass) * life.found->sensitivity +
+                    life.alarm * std::exp(-hazard));
 }
 
 void LifePosterior::addTo(std::vector<double> &logs, const SeenLife &life, double weight)

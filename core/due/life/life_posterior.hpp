@@ -23,8 +23,8 @@ struct SeenLife {
 /// under way is set anew with each look; `settle` makes weights of both.
 /// Formula: Bayes' rule on the cells, interval-censored Weibull likelihood with imperfect looks
 ///          (due/imperfect_looks); hazards in logarithms, the largest taken out before exponentials
-/// Cost:    of a look that passed one exponential a cell and one power a shape; of a sure one, of a pass
-///          at age 0, no exponential; memory is taken once, at construction
+/// Cost:    of a look one exponential a cell and one power a shape, of a life one logarithm a cell more;
+///          of a life whose last pass was sure none of both; memory is taken once, at construction
 /// Tests:   tests/published/due/tst_life_posterior.cpp
 class LifePosterior {
 public:
@@ -70,6 +70,8 @@ private:
     void addTo(std::vector<double> &logs, const SeenLife &life, double weight);
     void addPasses(std::vector<double> &logs, LooksOfLife looks, double weight);
     void addFinding(std::vector<double> &logs, const SeenLife &life, double weight);
+    [[nodiscard]] double passedAll(LooksOfLife looks, std::size_t shape, double rate) const;
+    [[nodiscard]] double logOfFinding(const SeenLife &life, std::size_t shape, double rate) const;
     void takePowers(LooksOfLife looks, double last);
     double findMedianDeviation();
 

@@ -40,7 +40,7 @@ struct WeibullFit {
 ///           age agrees with every life (shape without bound), when lives are fewer than parameters,
 ///           when failures came so much before passes that the shape runs to 0, and when covariates are
 ///           constant or follow from one another. Lives of weight 0 are left out.
-/// Tests:    tests/published/due/tst_weibull_fit.cpp, tests/reference/survival.py
+/// Tests:    tests/published/due/tst_weibull_fit.cpp, tests/reference/due/survival.py
 [[nodiscard]] Result<WeibullFit> fitWeibull(const CensoredLives &data);
 
 /// Log of the age by which the share `p` has failed where every covariate is 0, and its standard error
