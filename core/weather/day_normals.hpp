@@ -12,10 +12,14 @@ namespace snugwalk {
 
 /// A smooth year through twelve monthly means.
 ///
-/// Straight lines between the middles of months, whose heights are chosen so that the mean over each month is
-/// the month's own: (k[i-1] + 6 k[i] + k[i+1]) / 8 = mean[i], a cyclic system solved once. Plain lines
-/// between the means would cut off summers and winters. Source:   [SHENG-ZWIERS-1998], from memory Accuracy:
-/// monthly means within 0.1 % of the year's swing Tests:    tests/unit/weather/tst_day_normals.cpp
+/// Straight lines between the middles of months, whose heights are chosen so that the mean over each month
+/// is the month's own: (k[i-1] + 6 k[i] + k[i+1]) / 8 = mean[i], a cyclic system solved once. Plain lines
+/// between the means would cut off summers and winters.
+///
+/// Source:   [SHENG-ZWIERS-1998], from memory
+/// Accuracy: monthly means within 0.1 % of the year's swing; the turns of a cosine stand out by 2.3 % of its
+///           half swing
+/// Tests:    tests/unit/weather/tst_day_normals.cpp
 class MonthlyCurve {
 public:
     explicit MonthlyCurve(const std::array<double, 12> &means);

@@ -23,8 +23,8 @@ namespace snugwalk {
 /// Keeps what it has worked out for each day of the year; not for use by two threads at once.
 class SiteWeather {
 public:
-    /// \param normals nothing where the tables end; \param fromCoast nothing where it is not known: taken as
-    /// inland
+    /// \param normals nothing where the tables end
+    /// \param fromCoast nothing where it is not known: taken as inland
     SiteWeather(const GeoPoint &place, std::optional<ClimateNormals> normals,
                 std::optional<Distance> fromCoast);
 
@@ -38,17 +38,17 @@ public:
     /// A year of this place's air, with salt by the distance from the coast and usual SO2.
     [[nodiscard]] std::optional<CorrosiveAir> air() const;
 
-    /// Rates of a normal day in the open:
+    /// Rates of a normal day in the open.
     ///
-    /// - sun: index hours of the clear day (300 DU: what weathers polymers is mostly UV-A, which ozone lets
-    /// through) times
-    ///   the share that clouds let through, c^0.8, c = Rs / Rso told by the day's range of temperature; ± 20
-    ///   %, and 4 % a kilometre more at altitude;
-    /// - heat: Arrhenius over the day's swing at 0.7 eV; range by 0.5 and 0.9 eV;
-    /// - wetness: expected hours, ± 25 %; frost: expected cycles, half to one and a half;
-    /// - salt: first year of steel by the place's annual means; range by those of salt and of the law.
-    ///
-    /// Source: [FAO-56], [MADRONICH-2007], [ISO-9223-2012]; the power 0.8 and the ranges are common practice
+    /// Sun:     index hours of the clear day at 300 DU (what weathers polymers is mostly UV-A, which ozone
+    /// lets
+    ///          through) times what clouds let through, c^0.8, c = Rs / Rso told by the day's range of
+    ///          temperature; 20 % either way, and 4 % a kilometre more at altitude
+    /// Heat:    Arrhenius over the day's swing at 0.7 eV; range by 0.5 and 0.9 eV
+    /// Wetness: expected hours, 25 % either way
+    /// Frost:   expected cycles, half to one and a half
+    /// Salt:    first year of steel by the place's annual means; range by those of salt and of the law
+    /// Source:  [FAO-56], [MADRONICH-2007], [ISO-9223-2012]; the power 0.8 and the ranges: common practice
     [[nodiscard]] const DayRates &rates(CivilDate date);
     /// The same from a record, which tells range, light, humidity and wet hours where it has them.
     /// \param cycles freeze-thaw cycles that ended that day, counted from the record

@@ -34,9 +34,11 @@ struct Weathering {
 /// taken within 50 km of the rig (common practice); the nearest one counts, the later one of two as near.
 ///
 /// Roads in winter: a day driven at a mean under 3 °C and the 13 after it count as salt of C4 at least, up to
-/// C5; common practice, no dose law is published, and washing is not known. \param climate, coast null where
-/// their tables are not at hand Accuracy: each rate carries its range; a place is taken as one within 0.01
-/// degrees and 50 m Tests:    tests/unit/weather/tst_weathering.cpp
+/// C5; common practice: no dose law is published, and washing is not known.
+///
+/// \param climate, coast null where their tables are not at hand
+/// Accuracy: each rate carries its range; places within 0.01 degrees and 50 m are taken as one
+/// Tests:    tests/unit/weather/tst_weathering.cpp
 [[nodiscard]] Weathering weatheringOf(std::span<const Trip> trips, std::span<const Stay> stays,
                                       std::span<const WeatherRecord> records, const Climate *climate,
                                       const Coast *coast, CivilDate from, CivilDate until);

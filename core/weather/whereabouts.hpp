@@ -30,7 +30,7 @@ struct DayPlace {
 
 /// One a day from `from` to `until`, both included; empty when they are the wrong way round. A day has the
 /// place where its local date ended. Of stays that overlap, the one that began last counts; a stay without
-/// end goes on until another stay begins or a trip starts.
+/// end goes on until another stay begins or a trip starts, one with an end also after a trip within it.
 [[nodiscard]] std::vector<DayPlace> whereabouts(std::span<const Trip> trips, std::span<const Stay> stays,
                                                 CivilDate from, CivilDate until);
 

@@ -70,6 +70,7 @@ public:
     Option *add_option(const std::string &name, Kind &into, const std::string &about);
     Option *add_flag(const std::string &name, bool &into, const std::string &about);
     void require_subcommand(int count);
+    void require_subcommand(int least, int most);
     void footer(const std::string &text);
     /// Called once the line is read, if it names this command and none below it.
     void callback(std::function<void()> act);

@@ -108,6 +108,7 @@ int run(int argc, char **argv)
     addStateCommands(app, registry);
     addHoldCommands(app, registry);
     addRoadCommands(app, registry);
+    addWeatherCommands(app, registry);
     try {
         line.parse(argc, argv);
     } catch (const ::CLI::ParseError &fault) {

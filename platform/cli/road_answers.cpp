@@ -163,15 +163,6 @@ private:
 
 } // namespace
 
-Value estimateValue(const Estimate &e)
-{
-    Value::List warnings(e.warnings.begin(), e.warnings.end());
-    Value::List defaulted(e.inputsDefaulted.begin(), e.inputsDefaulted.end());
-    return Value::Map{{"value", e.value},   {"unit", e.unit},       {"low", e.low},
-                      {"high", e.high},     {"level", e.level},     {"basis", e.basis},
-                      {"source", e.source}, {"warnings", warnings}, {"inputs_defaulted", defaulted}};
-}
-
 void addSensorOptions(CLI::App &command, SensorOptions &o)
 {
     command.add_option("--unit", o.unit, "unit of the axes when the header names none: m/s2 or g")

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// What the road commands share: options of a sensor, reading logs, figures as JSON.
+// What the road commands share: options of a sensor, reading logs.
 #pragma once
 
 #include <string>
@@ -7,14 +7,11 @@
 
 #include "base/estimate.hpp"
 #include "base/value.hpp"
+#include "cli/answers.hpp"
 #include "cli/commands.hpp"
 #include "road/accel/roughness_meter.hpp"
 
 namespace snugwalk::cli {
-
-/// The members that every single figure has: value, unit, low, high, level, basis, source, warnings,
-/// inputs_defaulted.
-[[nodiscard]] Value estimateValue(const Estimate &estimate);
 
 /// How a log of a sensor is to be read.
 struct SensorOptions {

@@ -26,9 +26,12 @@ struct ClimateClass {
 ///
 /// The runner-up comes from shifting all temperatures by up to 3 K and scaling all rain by up to 30 %, 1 K
 /// weighing as much as 10 %. Winter and summer are the cooler and the warmer half year, so both hemispheres
-/// read alike. \returns `OutOfRange` for temperatures outside -80 to 60 °C or rain outside 0 to 5,000 mm,
-/// naming the month. Source:  [PEEL-2007] table 1, rules within the groups from memory; a month of exactly 10
-/// °C as the warmest is polar Tests:   tests/published/weather/tst_climate_class.cpp
+/// read alike. A warmest month of exactly 10 °C is polar.
+///
+/// \returns `OutOfRange` for temperatures outside -80 to 60 °C or rain outside 0 to 5,000 mm, naming the
+///          month.
+/// Source:  [PEEL-2007] table 1, rules within the groups from memory
+/// Tests:   tests/published/weather/tst_climate_class.cpp
 [[nodiscard]] Result<ClimateClass> climateClass(const ClimateMonths &months);
 
 } // namespace snugwalk

@@ -36,15 +36,15 @@ struct CorrosionRate {
 
 /// Loss of the first year by the standard's dose-response functions.
 ///
-/// \returns `OutOfRange` for numbers that no air has. Air outside the table's range (-17 to 29 °C, 34 to 93
-/// %, SO2
-///          0.7 to 150, chloride 0.4 to 760) is held at its upper ends and its temperatures and humidities at
-///          both, with the warning `outside_table`; the warning `hot_coast` says that warm salty places have
-///          been found beyond these functions.
+/// Air outside the table's range (-17 to 29 °C, 34 to 93 %, SO2 0.7 to 150, chloride 0.4 to 760) is held at
+/// its upper ends, its temperatures and humidities at both, with the warning `outside_table`. The warning
+/// `hot_coast` says that warm salty places have been found beyond these functions.
 ///
-/// Formula:  r = a Pd^b exp(c RH + f(T)) + d Sd^e exp(g RH + h T), f = k (T - 10) up to 10 °C, else -l (T -
-/// 10) Source:   [ISO-9223-2012], constants from memory Accuracy: -33 to +50 %, of aluminium half to double;
-/// R² 0.65 to 0.88 Tests:    tests/published/weather/tst_corrosion.cpp
+/// \returns `OutOfRange` for numbers that no air has.
+/// Formula:  r = a Pd^b exp(c RH + f) + d Sd^e exp(g RH + h T); f = k (T - 10) up to 10 °C, -l (T - 10) above
+/// Source:   [ISO-9223-2012], constants from memory
+/// Accuracy: -33 to +50 %, of aluminium half to double; R² 0.65 to 0.88
+/// Tests:    tests/published/weather/tst_corrosion.cpp
 [[nodiscard]] Result<CorrosionRate> corrosionRate(Metal metal, const CorrosiveAir &air);
 
 /// The class of a first year's loss. Source [ISO-9223-2012] table 2, from memory.
@@ -61,10 +61,11 @@ inline constexpr double usualSulfur = 3.0;
 
 /// Chloride that comes down at a distance from surf: S (d / 10 m)^-p with a floor inland, mg m⁻² d⁻¹.
 ///
-/// \returns 600, -0.8, 2; low 300, -1, 1; high 1,500, -0.6, 3; held within 0.4 to 760.
+/// \returns S 600, p 0.8, floor 2; low 300, 1, 1; high 1,500, 0.6, 3; held within 0.4 to 760.
 /// Source:   [FELIU-1999] has the form, from memory; the figures are common practice
 /// Accuracy: an order of magnitude: wind, surf and cover decide; the bands (under 100 m, 1 km, 10 km) say as
-/// much Tests:    tests/unit/weather/tst_corrosion_edges.cpp
+///           much
+/// Tests:    tests/unit/weather/tst_corrosion_edges.cpp
 [[nodiscard]] Estimate chlorideNearCoast(Distance fromCoast);
 
 } // namespace snugwalk

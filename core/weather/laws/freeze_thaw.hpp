@@ -61,9 +61,9 @@ inline constexpr TemperatureDifference dayScatter = TemperatureDifference::fromS
 /// Cycles to expect of a day whose normals are known: the chance that the day, shifted up or down by its
 /// scatter, both freezes and thaws: Φ((frozen - low)/σ) - Φ((thawed - high)/σ), at least 0.
 ///
-/// Basis:    common practice; σ = 4.5 K was fitted to days with frost a year at 50 capitals of R's
-/// `state.x77` Accuracy: a class of frost, not a count of days; spells of several days are not seen, so it
-/// runs low
+/// Basis:    common practice; σ = 4.5 K was fitted to days with frost a year at 50 capitals (R, `state.x77`)
+/// Accuracy: a class of frost, not a count: from the months' own means it gives 1.34 (New York) and 1.54
+///           (Seattle) times the cycles counted in 2012 to 2015, see tests/reference/weather/frost_days.py
 [[nodiscard]] double expectedFreezeThaw(DayRange normal, FrostLimits limits = {},
                                         TemperatureDifference scatter = dayScatter);
 

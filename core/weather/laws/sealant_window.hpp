@@ -26,9 +26,8 @@ struct SealantWindow {
 ///
 /// \param surface that of the joint; without it, the air's is taken
 /// \returns errors of `dewPoint`; `OutOfRange` for a surface outside -40 to 90 °C.
-/// Basis:   limits of application common to public guide specifications (40 to 90 °F), the 3 K common
-/// practice;
-///          the label of the cartridge goes before them
+/// Basis:   4 to 32 °C (40 to 90 °F) stand in public guide specifications, the 3 K is common practice; the
+///          label of the cartridge goes before them
 /// Tests:   tests/published/weather/tst_humidity.cpp
 [[nodiscard]] Result<SealantWindow> sealantWindow(Temperature air, double humidity,
                                                   std::optional<Temperature> surface = std::nullopt);

@@ -20,7 +20,7 @@ namespace snugwalk {
 /// air and dew point scatters by 4 K and the air by 4.5 K. Each of 24 hours adds its chance of being wet.
 /// \param meanHumidity percent, the day's mean
 /// Basis:    common practice, no source: the method is ours
-/// Accuracy: about a quarter of a year's hours; hours of a record replace it
+/// Accuracy: not known: no year of humid hours is at hand to hold it against; hours of a record replace it
 /// Tests:    tests/unit/weather/tst_wetness.cpp
 [[nodiscard]] double expectedWetHours(Temperature low, Temperature high, double meanHumidity);
 

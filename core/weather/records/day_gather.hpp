@@ -15,7 +15,6 @@ public:
     [[nodiscard]] Status add(WeatherDay day, const std::string &where);
     void drop(const char *reason, const std::string &where);
     [[nodiscard]] ReadWeather finish() &&;
-    [[nodiscard]] ReadWeather &read() { return m_read; }
 
 private:
     ReadWeather m_read;
@@ -36,7 +35,6 @@ public:
     /// `InvalidInput` for an hour that does not come after the one before.
     [[nodiscard]] Status add(const HourReading &hour, const std::string &where);
     [[nodiscard]] Result<ReadWeather> finish() &&;
-    [[nodiscard]] DayGather &days() { return m_days; }
 
 private:
     [[nodiscard]] Status closeDay();

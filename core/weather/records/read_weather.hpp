@@ -26,7 +26,7 @@ struct ReadWeather {
     std::vector<WeatherDay> days;
     std::vector<WeatherGap> gaps;
     /// What was left out or changed: `no_temperature` (an empty cell), `short_day` (under 18 hours),
-    /// `swapped` (low above high: taken the other way round), `dew_only` …
+    /// `swapped` (low above high: taken the other way round).
     std::vector<Drop> drops;
     std::vector<std::string> otherColumns; ///< not read
     std::optional<GeoPoint> place;         ///< where the file says so
@@ -34,17 +34,20 @@ struct ReadWeather {
 
 /// Reads whichever of the three it is.
 ///
-/// Days: a header with `date`, `tmin`, `tmax` and if known `humidity`, `rain`, `radiation`. Hours: `time`,
-/// `temperature` and the same; a time is taken as the local one that it shows, with or without its offset; a
-/// day of under 18 hours is left out. Units by the column's name, see `MeasuredColumn`. EPW: comma-separated
-/// hours under eight header lines, dry bulb in column 7, humidity 9, global radiation 14, rain 34 counted
-/// from 1; missing is 99.9, 999, 9999, 999. \param year the year to write the days of an EPW file into. Its
-/// months often come from different years; without
-///             `year` such a file is refused, for it is a typical year and no record.
+/// Days:  a header with `date`, `tmin`, `tmax` and if known `humidity`, `rain`, `radiation`.
+/// Hours: `time`, `temperature` and the same; a time is the local one that it shows, with or without its
+///        offset; a day with readings in under 18 of its hours is left out.
+/// EPW:   comma-separated hours under eight header lines; counted from 1, dry bulb is column 7, humidity 9,
+///        global radiation 14, rain 34; missing is 99.9, 999, 9999, 999.
+/// Units go by the column's name, see `MeasuredColumn`.
+///
+/// \param file the name that errors tell
+/// \param year the year to write the days of an EPW file into. Its months often come from different years;
+///             without `year` such a file is refused, for it is a typical year and no record.
 /// \returns `InvalidInput` with line and reason for what is no number, days out of order or given twice;
 ///          `OutOfRange` for what no weather has and for more days than `weatherDaysLimit`.
-/// Source:  [EPW], column list from memory. Tests: tests/unit/weather/tst_read_weather.cpp, tst_read_epw.cpp,
-///          tests/fuzz/fuzz_weather.cpp
+/// Source:  [EPW], column list from memory
+/// Tests:   tests/unit/weather/tst_read_weather.cpp, tst_read_epw.cpp, tests/fuzz/fuzz_weather.cpp
 [[nodiscard]] Result<ReadWeather> readWeather(std::string_view text, const std::string &file,
                                               std::optional<int> year = std::nullopt);
 
