@@ -31,7 +31,9 @@ function(snugwalk_add_translations target)
     file(GLOB sources CONFIGURE_DEPENDS
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/*/*.qml
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.cpp
-        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.hpp)
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.hpp
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.cpp
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.hpp)
     set(folder ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../translations)
     qt_add_translations(${target}
         TS_FILES ${folder}/snugwalk_en.ts ${folder}/snugwalk_es.ts

@@ -38,6 +38,7 @@ PKG_CONFIG = {
 
 PROGRAMS = {
     "GeodSolve": ["geographiclib-tools"],
+    "Rscript": ["r-base-core", "r-cran-survival"],
     "b2sum": [],
     "bash": [],
     "ccache": ["ccache"],
