@@ -20,6 +20,8 @@ function(snugwalk_qml_module target)
         QML_FILES ${arg_SINGLETONS} ${arg_FILES}
         RESOURCES ${arg_RESOURCES}
         DEPENDENCIES ${arg_IMPORTS})
+    # compiled to C++ each page costs seconds to build and starts no sooner
+    set_target_properties(${target} PROPERTIES QT_QMLCACHEGEN_ARGUMENTS --only-bytecode)
     target_link_libraries(${target} PUBLIC Qt6::Quick ${arg_LINKS})
 endfunction()
 
