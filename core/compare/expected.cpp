@@ -6,7 +6,7 @@
 #include <cmath>
 #include <vector>
 
-#include "due/trend/condition.hpp"
+#include "due/condition.hpp"
 
 namespace snugwalk {
 namespace {

@@ -2,7 +2,8 @@
 // What a finding takes on the command line, for marks and for findings alike.
 #pragma once
 
-#include "cli/app.hpp"
+#include <CLI/CLI.hpp>
+
 #include "cli/session.hpp"
 
 namespace snugwalk::cli {

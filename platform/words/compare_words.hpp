@@ -6,7 +6,7 @@
 
 #include "catalogue/texts.hpp"
 #include "compare/compare.hpp"
-#include "due/trend/trend.hpp"
+#include "compare/trend.hpp"
 
 namespace snugwalk {
 

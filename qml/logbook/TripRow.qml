@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 
-Press {
+Item {
     id: root
 
     required property string tripId
@@ -15,16 +15,14 @@ Press {
     required property string roadText
     required property string note
     required property var points
-    signal opened(string trip)
 
-    topPadding: 10
-    bottomPadding: 10
-    leftPadding: Tone.margin
-    rightPadding: Tone.margin
-    spoken: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
-    onClicked: root.opened(root.tripId)
+    implicitHeight: row.implicitHeight + 20
+    Accessible.role: Accessible.ListItem
+    Accessible.name: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
 
-    contentItem: RowLayout {
+    RowLayout {
+        id: row
+        anchors { left: parent.left; right: parent.right; leftMargin: Tone.margin; rightMargin: Tone.margin; verticalCenter: parent.verticalCenter }
         spacing: 12
         TrackSketch { points: root.points; Layout.alignment: Qt.AlignTop }
         ColumnLayout {

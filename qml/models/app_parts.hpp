@@ -4,7 +4,6 @@
 
 #include <filesystem>
 #include <functional>
-#include <memory>
 #include <string_view>
 
 #include <QString>
@@ -15,7 +14,6 @@
 #include "logbook/image_codec.hpp"
 #include "logbook/logbook.hpp"
 #include "preferences.hpp"
-#include "round/world.hpp"
 
 namespace snugwalk {
 
@@ -28,9 +26,7 @@ struct AppParts {
     const SupplyList *supplies = nullptr;
     std::function<Result<Texts>(std::string_view language)> texts;
     std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
-    /// Called on the worker's thread, for each reading; gives the same each time. Not set: no weather known.
-    std::function<std::shared_ptr<const World>()> world;
-    const ImageCodec *codec = nullptr; ///< used on the worker's thread only
+    const ImageCodec *codec = nullptr;         ///< used on the worker's thread only
     const Clock *clock = nullptr;
     PositionSource *position = nullptr;                 ///< none when null
     CameraSource *camera = nullptr;                     ///< none when null

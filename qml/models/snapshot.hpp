@@ -8,7 +8,6 @@
 #include "concern/state.hpp"
 #include "due/rig_history.hpp"
 #include "logbook/logbook.hpp"
-#include "round/world.hpp"
 #include "voice.hpp"
 
 namespace snugwalk {
@@ -20,7 +19,6 @@ struct Snapshot {
     std::vector<DueBand> bands;                 ///< as `dueBands` gives them
     RigState state;
     LocalTime now;
-    std::shared_ptr<const World> world; ///< climate and coast as the bands were made with; may be null
 
     [[nodiscard]] const WalkRecord *openWalk() const;
     [[nodiscard]] const FindingHistory *finding(const Id &id) const;
@@ -29,10 +27,8 @@ struct Snapshot {
 /// Reads and computes; the worker's work.
 /// \param catalogue the product's; the snapshot has it as the rig's owner chose
 /// \param chosen the rig to read; the first one when null or unknown.
-/// \param world what the weather is taken from; null: the reference
-[[nodiscard]] Result<std::shared_ptr<const Snapshot>>
-takeSnapshot(Logbook &book, const Catalogue &catalogue, const Id &chosen,
-             std::shared_ptr<const World> world = nullptr);
+[[nodiscard]] Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
+                                                                   const Id &chosen);
 
 /// What a model shows, and in which words. Never without either.
 struct Shown {

@@ -4,7 +4,7 @@
 
 #include <QVariantMap>
 
-#include "due/trend/trend.hpp"
+#include "compare/trend.hpp"
 #include "voice.hpp"
 
 namespace snugwalk {

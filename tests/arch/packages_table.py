@@ -9,7 +9,6 @@ QT_COMPONENTS = {
     "LinguistTools": ["qt6-tools-dev", "qt6-tools-dev-tools", "qt6-l10n-tools"],
     "Multimedia": ["qt6-multimedia-dev"],
     "Positioning": ["qt6-positioning-dev"],
-    "Sensors": ["qt6-sensors-dev"],
 }
 
 CMAKE_PACKAGES = {
@@ -38,7 +37,6 @@ PKG_CONFIG = {
 
 PROGRAMS = {
     "GeodSolve": ["geographiclib-tools"],
-    "Rscript": ["r-base-core", "r-cran-survival"],
     "b2sum": [],
     "bash": [],
     "ccache": ["ccache"],
