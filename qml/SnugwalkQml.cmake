@@ -20,6 +20,8 @@ function(snugwalk_qml_module target)
         QML_FILES ${arg_SINGLETONS} ${arg_FILES}
         RESOURCES ${arg_RESOURCES}
         DEPENDENCIES ${arg_IMPORTS})
+    # compiled to C++ each page costs seconds to build and starts no sooner
+    set_target_properties(${target} PROPERTIES QT_QMLCACHEGEN_ARGUMENTS --only-bytecode)
     target_link_libraries(${target} PUBLIC Qt6::Quick ${arg_LINKS})
 endfunction()
 
@@ -31,7 +33,9 @@ function(snugwalk_add_translations target)
     file(GLOB sources CONFIGURE_DEPENDS
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/*/*.qml
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.cpp
-        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.hpp)
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*.hpp
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.cpp
+        ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.hpp)
     set(folder ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../translations)
     qt_add_translations(${target}
         TS_FILES ${folder}/snugwalk_en.ts ${folder}/snugwalk_es.ts

@@ -79,7 +79,7 @@ again='^(long|lint|speed|arch)$'
 step "install packages" install
 step "fetch real data" fetch
 if [ $app -eq 1 ]; then
-    step "build everything" build ci -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=ON
+    step "build everything" build ci -DCMAKE_BUILD_TYPE=Release -DSNUGWALK_APP=ON -DSNUGWALK_PCH=ON
     step "run everything" run ci "$everything"
 fi
 # The sanitized build is one without Qt as well; a plain one beside it is for --core and --long.
@@ -88,7 +88,7 @@ if [ $app -eq 0 ] || [ $long -eq 1 ]; then
     step "run without Qt" run core "$([ $app -eq 1 ] && echo '^(long|lint|speed)$' || echo "$everything")"
 fi
 step "build without Qt, with sanitizers" build asan -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS_DEBUG=-g1 \
-    -DSNUGWALK_APP=OFF '-DSNUGWALK_SANITIZE=address;undefined'
+    -DSNUGWALK_APP=OFF -DSNUGWALK_PCH=ON '-DSNUGWALK_SANITIZE=address;undefined'
 step "run without Qt, with sanitizers" run asan "$again"
 
 exec python3 tests/arch/tally.py $results

@@ -498,15 +498,68 @@
     </message>
 </context>
 <context>
+    <name>DueFilters</name>
+    <message>
+        <source>all of them</source>
+        <comment>due points</comment>
+        <translation>all of them</translation>
+    </message>
+    <message>
+        <source>past due</source>
+        <translation>past due</translation>
+    </message>
+    <message>
+        <source>within a month</source>
+        <translation>within a month</translation>
+    </message>
+    <message>
+        <source>within a season</source>
+        <translation>within a season</translation>
+    </message>
+    <message>
+        <source>by date</source>
+        <translation>by date</translation>
+    </message>
+    <message>
+        <source>by concern</source>
+        <translation>by concern</translation>
+    </message>
+    <message>
+        <source>every zone</source>
+        <translation>every zone</translation>
+    </message>
+    <message>
+        <source>showing %1, %2, %3</source>
+        <comment>which points, zone, order</comment>
+        <translation>showing %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1; folds the choices away</source>
+        <translation>%1; folds the choices away</translation>
+    </message>
+    <message>
+        <source>%1; unfolds the choices</source>
+        <translation>%1; unfolds the choices</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Which</translation>
+    </message>
+    <message>
+        <source>In which order</source>
+        <translation>In which order</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+</context>
+<context>
     <name>DuePage</name>
     <message>
         <source>Due</source>
         <comment>heading: what is due when</comment>
         <translation>Due</translation>
-    </message>
-    <message>
-        <source>Line: early to late. Ring: likely. Upright: today.</source>
-        <translation>Line: early to late. Ring: likely. Upright: today.</translation>
     </message>
     <message>
         <source>Nothing is worked out yet: the bands come with the first walk.</source>
@@ -515,6 +568,18 @@
     <message>
         <source>what to buy for it</source>
         <translation>what to buy for it</translation>
+    </message>
+    <message>
+        <source>what if it goes elsewhere</source>
+        <translation>what if it goes elsewhere</translation>
+    </message>
+    <message>
+        <source>Line: early to late. Ring: likely. Heavy stroke: time to look. Faint upright: by the catalogue alone. Long upright: today.</source>
+        <translation>Line: early to late. Ring: likely. Heavy stroke: time to look. Faint upright: by the catalogue alone. Long upright: today.</translation>
+    </message>
+    <message>
+        <source>Nothing here for that choice.</source>
+        <translation>Nothing here for that choice.</translation>
     </message>
 </context>
 <context>
@@ -859,11 +924,377 @@
     </message>
 </context>
 <context>
+    <name>ImportPage</name>
+    <message>
+        <source>a track, GPX or NMEA</source>
+        <translation>a track, GPX or NMEA</translation>
+    </message>
+    <message>
+        <source>a log of shaking, CSV</source>
+        <translation>a log of shaking, CSV</translation>
+    </message>
+    <message>
+        <source>weather, CSV or EPW</source>
+        <translation>weather, CSV or EPW</translation>
+    </message>
+    <message>
+        <source>Take a file in</source>
+        <translation>Take a file in</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>What it is</translation>
+    </message>
+    <message>
+        <source>The road, if you know it</source>
+        <translation>The road, if you know it</translation>
+    </message>
+    <message>
+        <source>There is no trip yet: take its track in first.</source>
+        <translation>There is no trip yet: take its track in first.</translation>
+    </message>
+    <message>
+        <source>Of which trip</source>
+        <translation>Of which trip</translation>
+    </message>
+    <message>
+        <source>Where the sensor was</source>
+        <translation>Where the sensor was</translation>
+    </message>
+    <message>
+        <source>fixed to the rig</source>
+        <translation>fixed to the rig</translation>
+    </message>
+    <message>
+        <source>in the tow vehicle</source>
+        <translation>in the tow vehicle</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>where a sensor was</comment>
+        <translation>not known</translation>
+    </message>
+    <message>
+        <source>A log without speeds needs the drive&apos;s track, or the trip&apos;s mean speed is taken.</source>
+        <translation>A log without speeds needs the drive&apos;s track, or the trip&apos;s mean speed is taken.</translation>
+    </message>
+    <message>
+        <source>Speeds from %1.</source>
+        <comment>file name</comment>
+        <translation>Speeds from %1.</translation>
+    </message>
+    <message>
+        <source>track that tells the speed</source>
+        <translation>track that tells the speed</translation>
+    </message>
+    <message>
+        <source>Tracks (*.gpx *.nmea *.log *.txt)</source>
+        <translation>Tracks (*.gpx *.nmea *.log *.txt)</translation>
+    </message>
+    <message>
+        <source>Where it was measured, unless the file says so</source>
+        <translation>Where it was measured, unless the file says so</translation>
+    </message>
+    <message>
+        <source>somewhere else</source>
+        <translation>somewhere else</translation>
+    </message>
+    <message>
+        <source>Latitude, longitude in degrees</source>
+        <translation>Latitude, longitude in degrees</translation>
+    </message>
+    <message>
+        <source>such as -44.27, 170.10 or 44.27 S, 170.10 E</source>
+        <translation>such as -44.27, 170.10 or 44.27 S, 170.10 E</translation>
+    </message>
+    <message>
+        <source>Year, for a file of a typical year</source>
+        <translation>Year, for a file of a typical year</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Choose the file</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.epw)</source>
+        <translation>Tables (*.csv *.txt *.epw)</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <comment>file name</comment>
+        <translation>Reading %1</translation>
+    </message>
+    <message>
+        <source>%1 read; working it out</source>
+        <comment>bytes</comment>
+        <translation>%1 read; working it out</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>nothing of it is written</source>
+        <translation>nothing of it is written</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing of the file was written.</source>
+        <translation>Stopped. Nothing of the file was written.</translation>
+    </message>
+    <message>
+        <source>The reader says: %1</source>
+        <comment>in English</comment>
+        <translation>The reader says: %1</translation>
+    </message>
+    <message>
+        <source>The file stays where it is; it is read on this device, and nothing is sent anywhere.</source>
+        <translation>The file stays where it is; it is read on this device, and nothing is sent anywhere.</translation>
+    </message>
+</context>
+<context>
+    <name>Intake</name>
+    <message>
+        <source>Say what is asked for above, and take it in once more.</source>
+        <translation>Say what is asked for above, and take it in once more.</translation>
+    </message>
+    <message>
+        <source>Put it right in the file, or export it once more from where it came from.</source>
+        <translation>Put it right in the file, or export it once more from where it came from.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit, or export the file in smaller parts.</source>
+        <translation>Check the number and its unit, or export the file in smaller parts.</translation>
+    </message>
+    <message>
+        <source>It is in the logbook already: nothing has to be done.</source>
+        <translation>It is in the logbook already: nothing has to be done.</translation>
+    </message>
+    <message>
+        <source>It may have been moved. Choose it again.</source>
+        <translation>It may have been moved. Choose it again.</translation>
+    </message>
+    <message>
+        <source>See that the disk is there, has room and may be read.</source>
+        <translation>See that the disk is there, has room and may be read.</translation>
+    </message>
+    <message>
+        <source>Install the newest version, or use another file.</source>
+        <translation>Install the newest version, or use another file.</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>line %1</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>line %1, column %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) of weather were added.</source>
+        <translation>
+            <numerusform>%n day of weather was added.</numerusform>
+            <numerusform>%n days of weather were added.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From %1 to %2, at %3.</source>
+        <comment>dates, place</comment>
+        <translation>From %1 to %2, at %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) were left out.</source>
+        <translation>
+            <numerusform>%n reading was left out.</numerusform>
+            <numerusform>%n readings were left out.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The road of the trip was measured over %1: middle %2 m/km, roughest tenth from %3 m/km on.</source>
+        <comment>distance, roughness</comment>
+        <translation>The road of the trip was measured over %1: middle %2 m/km, roughest tenth from %3 m/km on.</translation>
+    </message>
+    <message>
+        <source>Nothing told the speed: the mean of the trip was taken.</source>
+        <translation>Nothing told the speed: the mean of the trip was taken.</translation>
+    </message>
+    <message>
+        <source>The sensor was not on the rig: what it felt is not what the rig felt.</source>
+        <translation>The sensor was not on the rig: what it felt is not what the rig felt.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 was added.</source>
+        <comment>distance, date</comment>
+        <translation>%1 on %2 was added.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n position(s) were left out.</source>
+        <translation>
+            <numerusform>%n position was left out.</numerusform>
+            <numerusform>%n positions were left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s) in it.</source>
+        <translation>
+            <numerusform>%n gap in it.</numerusform>
+            <numerusform>%n gaps in it.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is there already.</source>
+        <translation>%1 is there already.</translation>
+    </message>
+    <message>
+        <source>Something is missing for %1.</source>
+        <translation>Something is missing for %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be taken in. Nothing was written.</source>
+        <translation>%1 could not be taken in. Nothing was written.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 MB</source>
+        <translation>%1 of %2 MB</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LegEntry</name>
+    <message>
+        <source>From, year-month-day</source>
+        <translation>From, year-month-day</translation>
+    </message>
+    <message>
+        <source>Until, the last day</source>
+        <translation>Until, the last day</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Where it stands</translation>
+    </message>
+    <message>
+        <source>somewhere else</source>
+        <translation>somewhere else</translation>
+    </message>
+    <message>
+        <source>Latitude, longitude in degrees</source>
+        <translation>Latitude, longitude in degrees</translation>
+    </message>
+    <message>
+        <source>such as -44.27, 170.10 or 44.27 S, 170.10 E</source>
+        <translation>such as -44.27, 170.10 or 44.27 S, 170.10 E</translation>
+    </message>
+    <message>
+        <source>Under what</source>
+        <translation>Under what</translation>
+    </message>
+    <message>
+        <source>in the open</source>
+        <translation>in the open</translation>
+    </message>
+    <message>
+        <source>under a roof or cover</source>
+        <translation>under a roof or cover</translation>
+    </message>
+    <message>
+        <source>Driven in that time; empty for none</source>
+        <translation>Driven in that time; empty for none</translation>
+    </message>
+    <message>
+        <source>such as 750 mi</source>
+        <translation>such as 750 mi</translation>
+    </message>
+    <message>
+        <source>such as 1200 km</source>
+        <translation>such as 1200 km</translation>
+    </message>
+    <message>
+        <source>On which road</source>
+        <translation>On which road</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Work it out</translation>
+    </message>
+    <message>
+        <source>nothing is written</source>
+        <translation>nothing is written</translation>
+    </message>
+</context>
+<context>
+    <name>LegForm</name>
+    <message>
+        <source>Not a date: %1</source>
+        <translation>Not a date: %1</translation>
+    </message>
+    <message>
+        <source>Write year, month and day, such as 2027-01-15.</source>
+        <translation>Write year, month and day, such as 2027-01-15.</translation>
+    </message>
+    <message>
+        <source>Not a place on earth: %1</source>
+        <translation>Not a place on earth: %1</translation>
+    </message>
+    <message>
+        <source>Choose one, or write latitude and longitude in degrees, such as -44.27, 170.10.</source>
+        <translation>Choose one, or write latitude and longitude in degrees, such as -44.27, 170.10.</translation>
+    </message>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>Not understood: %1</translation>
+    </message>
+    <message>
+        <source>Write it as 1200 km or 750 mi.</source>
+        <translation>Write it as 1200 km or 750 mi.</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>It ends before it begins.</translation>
+    </message>
+    <message>
+        <source>Give the last day there, at or after the first.</source>
+        <translation>Give the last day there, at or after the first.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>road</comment>
+        <translation>not known</translation>
+    </message>
+    <message>
+        <source>smooth</source>
+        <comment>road</comment>
+        <translation>smooth</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <comment>road</comment>
+        <translation>broken</translation>
+    </message>
+    <message>
+        <source>gravel</source>
+        <comment>road</comment>
+        <translation>gravel</translation>
+    </message>
+    <message>
+        <source>washboard</source>
+        <comment>road</comment>
+        <translation>washboard</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <comment>road</comment>
+        <translation>track</translation>
     </message>
 </context>
 <context>
@@ -919,6 +1350,14 @@
     <message>
         <source>or press two of them</source>
         <translation>or press two of them</translation>
+    </message>
+    <message>
+        <source>Take a file in</source>
+        <translation>Take a file in</translation>
+    </message>
+    <message>
+        <source>a track, a log of shaking, weather</source>
+        <translation>a track, a log of shaking, weather</translation>
     </message>
 </context>
 <context>
@@ -1973,6 +2412,22 @@
         <source>points of this rig: add, hide, how often</source>
         <translation>points of this rig: add, hide, how often</translation>
     </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>Where data come from</translation>
+    </message>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Coastline: made with Natural Earth, public domain.</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
@@ -2137,6 +2592,70 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>not known, counts as no</translation>
+    </message>
+</context>
+<context>
+    <name>Shift</name>
+    <message>
+        <source>%1 months</source>
+        <comment>with one decimal</comment>
+        <translation>%1 months</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <comment>months</comment>
+        <translation>%1 sooner</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <comment>months</comment>
+        <translation>%1 later</translation>
+    </message>
+    <message>
+        <source>shaking on the road</source>
+        <translation>shaking on the road</translation>
+    </message>
+    <message>
+        <source>how far you drive</source>
+        <translation>how far you drive</translation>
+    </message>
+    <message>
+        <source>earlier looks and mends</source>
+        <translation>earlier looks and mends</translation>
+    </message>
+    <message>
+        <source>a limit that nothing may lengthen</source>
+        <translation>a limit that nothing may lengthen</translation>
+    </message>
+    <message>
+        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
+        <translation>The date is the catalogue&apos;s own, %1: nothing has moved it.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
+        <translation>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</translation>
+    </message>
+    <message>
+        <source>%1 than the catalogue alone puts it, %2: %3.</source>
+        <comment>1.3 months sooner, date, causes</comment>
+        <translation>%1 than the catalogue alone puts it, %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>1.3 months sooner, causes</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n day(s) since %1 aged it like %2.</source>
+        <translation>
+            <numerusform>The %n day since %1 aged it like %2.</numerusform>
+            <numerusform>The %n days since %1 aged it like %2.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2454,6 +2973,196 @@
     </message>
 </context>
 <context>
+    <name>Trip</name>
+    <message>
+        <source>measured on the way</source>
+        <translation>measured on the way</translation>
+    </message>
+    <message>
+        <source>from this rig&apos;s measured trips</source>
+        <translation>from this rig&apos;s measured trips</translation>
+    </message>
+    <message>
+        <source>from the road told by hand; common practice</source>
+        <translation>from the road told by hand; common practice</translation>
+    </message>
+    <message>
+        <source>no road told, nothing measured: a usual road is taken</source>
+        <translation>no road told, nothing measured: a usual road is taken</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>middle %1 m/km, roughest tenth from %2 m/km on, over %3</source>
+        <comment>roughness, distance</comment>
+        <translation>middle %1 m/km, roughest tenth from %2 m/km on, over %3</translation>
+    </message>
+    <message>
+        <source>an index of this rig alone: not calibrated</source>
+        <translation>an index of this rig alone: not calibrated</translation>
+    </message>
+    <message>
+        <source>the sensor met its end: at least so much</source>
+        <translation>the sensor met its end: at least so much</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) that aged the seals like %1</source>
+        <translation>
+            <numerusform>%n day that aged the seals like %1</numerusform>
+            <numerusform>%n days that aged the seals like %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 that shook like %2</source>
+        <comment>distances</comment>
+        <translation>%1 that shook like %2</translation>
+    </message>
+    <message>
+        <source>Seals: like %1 to %2 days; estimated from the place&apos;s usual weather or its records.</source>
+        <translation>Seals: like %1 to %2 days; estimated from the place&apos;s usual weather or its records.</translation>
+    </message>
+    <message>
+        <source>What the weather did is not known: the trip has no place, or there are no data for it.</source>
+        <translation>What the weather did is not known: the trip has no place, or there are no data for it.</translation>
+    </message>
+    <message>
+        <source>Shake: like %1 to %2; %3.</source>
+        <comment>distances, basis</comment>
+        <translation>Shake: like %1 to %2; %3.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Length</translation>
+    </message>
+    <message>
+        <source>Of it straight lines over gaps</source>
+        <translation>Of it straight lines over gaps</translation>
+    </message>
+    <message>
+        <source>Start to end</source>
+        <translation>Start to end</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Road</translation>
+    </message>
+    <message>
+        <source>Up and down</source>
+        <translation>Up and down</translation>
+    </message>
+    <message>
+        <source>%1 up, %2 down</source>
+        <comment>climb</comment>
+        <translation>%1 up, %2 down</translation>
+    </message>
+    <message>
+        <source>Lowest and highest</source>
+        <translation>Lowest and highest</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>altitudes</comment>
+        <translation>%1 and %2</translation>
+    </message>
+    <message>
+        <source>Positions left out</source>
+        <translation>Positions left out</translation>
+    </message>
+    <message>
+        <source>Read from</source>
+        <translation>Read from</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>number of a stop, time</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TripMap</name>
+    <message>
+        <source>%1 W</source>
+        <comment>west longitude</comment>
+        <translation>%1 W</translation>
+    </message>
+    <message>
+        <source>%1 E</source>
+        <comment>east longitude</comment>
+        <translation>%1 E</translation>
+    </message>
+    <message>
+        <source>%1 S</source>
+        <comment>south latitude</comment>
+        <translation>%1 S</translation>
+    </message>
+    <message>
+        <source>%1 N</source>
+        <comment>north latitude</comment>
+        <translation>%1 N</translation>
+    </message>
+    <message>
+        <source>Map of the trip, north up: from %1 to %2.</source>
+        <comment>places</comment>
+        <translation>Map of the trip, north up: from %1 to %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stop(s).</source>
+        <translation>
+            <numerusform>%n stop.</numerusform>
+            <numerusform>%n stops.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Where the sea is is not known here.</translation>
+    </message>
+    <message>
+        <source>No coast is near.</source>
+        <translation>No coast is near.</translation>
+    </message>
+</context>
+<context>
+    <name>TripPage</name>
+    <message>
+        <source>No trip yet. A track from a phone or a receiver, as GPX or NMEA, makes one.</source>
+        <translation>No trip yet. A track from a phone or a receiver, as GPX or NMEA, makes one.</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Take a track in</translation>
+    </message>
+    <message>
+        <source>This trip has no line to draw: it was written by hand, or its track held too few positions.</source>
+        <translation>This trip has no line to draw: it was written by hand, or its track held too few positions.</translation>
+    </message>
+    <message>
+        <source>North is up. Ring: start. Dot: end. Numbers: stops of five minutes or more. A broken line is a worse road.</source>
+        <translation>North is up. Ring: start. Dot: end. Numbers: stops of five minutes or more. A broken line is a worse road.</translation>
+    </message>
+    <message>
+        <source>Stops</source>
+        <translation>Stops</translation>
+    </message>
+    <message>
+        <source>take in another log of its shaking</source>
+        <translation>take in another log of its shaking</translation>
+    </message>
+    <message>
+        <source>take in a log of its shaking</source>
+        <translation>take in a log of its shaking</translation>
+    </message>
+    <message>
+        <source>Coast: made from Natural Earth, public domain.</source>
+        <translation>Coast: made from Natural Earth, public domain.</translation>
+    </message>
+</context>
+<context>
     <name>Voice</name>
     <message>
         <source>%1, %2</source>
@@ -2479,59 +3188,6 @@
         <source>E</source>
         <comment>east longitude</comment>
         <translation>E</translation>
-    </message>
-    <message>
-        <source>wheel %1</source>
-        <comment>axle number and L or R</comment>
-        <translation>wheel %1</translation>
-    </message>
-    <message>
-        <source>roof</source>
-        <translation>roof</translation>
-    </message>
-    <message>
-        <source>kerb side</source>
-        <translation>kerb side</translation>
-    </message>
-    <message>
-        <source>road side</source>
-        <translation>road side</translation>
-    </message>
-    <message>
-        <source>front</source>
-        <translation>front</translation>
-    </message>
-    <message>
-        <source>rear</source>
-        <translation>rear</translation>
-    </message>
-    <message>
-        <source>underside</source>
-        <translation>underside</translation>
-    </message>
-    <message>
-        <source>%1 ahead of the front</source>
-        <translation>%1 ahead of the front</translation>
-    </message>
-    <message>
-        <source>%1 from the front</source>
-        <translation>%1 from the front</translation>
-    </message>
-    <message>
-        <source>on the centre line</source>
-        <translation>on the centre line</translation>
-    </message>
-    <message>
-        <source>%1 to the kerb side</source>
-        <translation>%1 to the kerb side</translation>
-    </message>
-    <message>
-        <source>%1 to the road side</source>
-        <translation>%1 to the road side</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>%1 up</translation>
     </message>
     <message>
         <source>maker&apos;s figure</source>
@@ -2781,6 +3437,176 @@
     </message>
 </context>
 <context>
+    <name>WhatIfPage</name>
+    <message>
+        <source>What if</source>
+        <translation>What if</translation>
+    </message>
+    <message>
+        <source>Say where it would stand and how far it would go: the dates that move are worked out. Nothing of this is written into the logbook.</source>
+        <translation>Say where it would stand and how far it would go: the dates that move are worked out. Nothing of this is written into the logbook.</translation>
+    </message>
+    <message>
+        <source>take away</source>
+        <comment>a leg of the plan</comment>
+        <translation>take away</translation>
+    </message>
+    <message>
+        <source>take away %1</source>
+        <translation>take away %1</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Working it out …</translation>
+    </message>
+    <message>
+        <source>One leg more</source>
+        <translation>One leg more</translation>
+    </message>
+    <message>
+        <source>The first leg</source>
+        <translation>The first leg</translation>
+    </message>
+</context>
+<context>
+    <name>WhyFacts</name>
+    <message>
+        <source>pass, at a glance</source>
+        <translation>pass, at a glance</translation>
+    </message>
+    <message>
+        <source>pass, measured</source>
+        <translation>pass, measured</translation>
+    </message>
+    <message>
+        <source>pass, looked at</source>
+        <translation>pass, looked at</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <translation>attention</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <translation>not fitted</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>could not look: %1</translation>
+    </message>
+    <message>
+        <source>time, as it ages it</source>
+        <translation>time, as it ages it</translation>
+    </message>
+    <message>
+        <source>distance, as the road uses it up</source>
+        <translation>distance, as the road uses it up</translation>
+    </message>
+    <message>
+        <source>nobody has looked at it yet</source>
+        <translation>nobody has looked at it yet</translation>
+    </message>
+    <message>
+        <source>each move</source>
+        <translation>each move</translation>
+    </message>
+    <message>
+        <source>Interval</source>
+        <translation>Interval</translation>
+    </message>
+    <message>
+        <source>What makes it due</source>
+        <translation>What makes it due</translation>
+    </message>
+    <message>
+        <source>Rests on</source>
+        <comment>what a figure rests on</comment>
+        <translation>Rests on</translation>
+    </message>
+    <message>
+        <source>Time to look from</source>
+        <translation>Time to look from</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <comment>what, who</comment>
+        <translation>%1, by %2</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPage</name>
+    <message>
+        <source>Nothing has a date yet: dates come with the first walk.</source>
+        <translation>Nothing has a date yet: dates come with the first walk.</translation>
+    </message>
+    <message>
+        <source>How the date comes about</source>
+        <translation>How the date comes about</translation>
+    </message>
+    <message>
+        <source>From the catalogue&apos;s date down: a step to the left is sooner, to the right later. Ring: likely, on its line from early to late. Upright: today.</source>
+        <translation>From the catalogue&apos;s date down: a step to the left is sooner, to the right later. Ring: likely, on its line from early to late. Upright: today.</translation>
+    </message>
+    <message>
+        <source>What it goes by</source>
+        <translation>What it goes by</translation>
+    </message>
+    <message>
+        <source>its readings over time</source>
+        <translation>its readings over time</translation>
+    </message>
+    <message>
+        <source>what if it goes elsewhere</source>
+        <translation>what if it goes elsewhere</translation>
+    </message>
+    <message>
+        <source>Last looks and mends</source>
+        <translation>Last looks and mends</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>None yet.</translation>
+    </message>
+    <message>
+        <source>Where the catalogue has it from</source>
+        <translation>Where the catalogue has it from</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPicture</name>
+    <message>
+        <source>by the catalogue alone</source>
+        <translation>by the catalogue alone</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>likely</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The catalogue alone: %1.</source>
+        <translation>The catalogue alone: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>small causes together</source>
+        <translation>small causes together</translation>
+    </message>
+    <message>
+        <source>Likely: %1.</source>
+        <translation>Likely: %1.</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::BenchModel</name>
     <message>
         <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
@@ -2792,17 +3618,6 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>There are no two walks to lay side by side yet.</translation>
-    </message>
-    <message>
-        <source>%1 on %2 was added.</source>
-        <translation>%1 on %2 was added.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n positions were left out.</source>
-        <translation>
-            <numerusform>%n position was left out.</numerusform>
-            <numerusform>%n positions were left out.</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -2871,6 +3686,18 @@
             <numerusform>%n were not looked at yet.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n point(s) are due sooner than by the catalogue alone.</source>
+        <translation>
+            <numerusform>%n point is due sooner than by the catalogue alone.</numerusform>
+            <numerusform>%n points are due sooner than by the catalogue alone.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Moved most: %1, %2.</source>
+        <comment>point, 1.3 months sooner: causes</comment>
+        <translation>Moved most: %1, %2.</translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::FindingModel</name>
@@ -2901,6 +3728,18 @@
         <source>may be as bad as the first of its kind</source>
         <comment>a tie</comment>
         <translation>may be as bad as the first of its kind</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::IntakeModel</name>
+    <message>
+        <source>a trip</source>
+        <translation>a trip</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>trip, date</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -3009,10 +3848,99 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::TripModel</name>
+    <message>
+        <source>A trip</source>
+        <translation>A trip</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>date, times</comment>
+        <translation>%1, %2 to %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 to %2</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::WalkModel</name>
     <message>
         <source>%1 of %2 lines, %3 left</source>
         <translation>%1 of %2 lines, %3 left</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WhatIfModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message>
+        <source>under a roof</source>
+        <translation>under a roof</translation>
+    </message>
+    <message>
+        <source>in the open</source>
+        <translation>in the open</translation>
+    </message>
+    <message>
+        <source>%1 driven, road: %2</source>
+        <translation>%1 driven, road: %2</translation>
+    </message>
+    <message>
+        <source>No date moves.</source>
+        <translation>No date moves.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) come sooner.</source>
+        <translation>
+            <numerusform>%n date comes sooner.</numerusform>
+            <numerusform>%n dates come sooner.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) go later.</source>
+        <translation>
+            <numerusform>%n date goes later.</numerusform>
+            <numerusform>%n dates go later.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a day sooner</source>
+        <translation>a day sooner</translation>
+    </message>
+    <message>
+        <source>a day later</source>
+        <translation>a day later</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>1.3 months sooner, cause</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, as usual %2</source>
+        <comment>dates</comment>
+        <translation>%1, as usual %2</translation>
+    </message>
+    <message>
+        <source>Another leg has some of these days.</source>
+        <translation>Another leg has some of these days.</translation>
+    </message>
+    <message>
+        <source>Change the days, or take the other leg away.</source>
+        <translation>Change the days, or take the other leg away.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WhyModel</name>
+    <message>
+        <source>early %1, likely %2, late %3</source>
+        <comment>dates</comment>
+        <translation>early %1, likely %2, late %3</translation>
     </message>
 </context>
 </TS>

@@ -498,15 +498,68 @@
     </message>
 </context>
 <context>
+    <name>DueFilters</name>
+    <message>
+        <source>all of them</source>
+        <comment>due points</comment>
+        <translation>todos</translation>
+    </message>
+    <message>
+        <source>past due</source>
+        <translation>vencidos</translation>
+    </message>
+    <message>
+        <source>within a month</source>
+        <translation>en un mes</translation>
+    </message>
+    <message>
+        <source>within a season</source>
+        <translation>en una temporada</translation>
+    </message>
+    <message>
+        <source>by date</source>
+        <translation>por fecha</translation>
+    </message>
+    <message>
+        <source>by concern</source>
+        <translation>por preocupación</translation>
+    </message>
+    <message>
+        <source>every zone</source>
+        <translation>todas las zonas</translation>
+    </message>
+    <message>
+        <source>showing %1, %2, %3</source>
+        <comment>which points, zone, order</comment>
+        <translation>se ven: %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1; folds the choices away</source>
+        <translation>%1; pliega las opciones</translation>
+    </message>
+    <message>
+        <source>%1; unfolds the choices</source>
+        <translation>%1; despliega las opciones</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Cuáles</translation>
+    </message>
+    <message>
+        <source>In which order</source>
+        <translation>En qué orden</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+</context>
+<context>
     <name>DuePage</name>
     <message>
         <source>Due</source>
         <comment>heading: what is due when</comment>
         <translation>Plazos</translation>
-    </message>
-    <message>
-        <source>Line: early to late. Ring: likely. Upright: today.</source>
-        <translation>Línea: de temprano a tarde. Anillo: probable. Vertical: hoy.</translation>
     </message>
     <message>
         <source>Nothing is worked out yet: the bands come with the first walk.</source>
@@ -515,6 +568,18 @@
     <message>
         <source>what to buy for it</source>
         <translation>qué comprar para ello</translation>
+    </message>
+    <message>
+        <source>what if it goes elsewhere</source>
+        <translation>y si va a otro lugar</translation>
+    </message>
+    <message>
+        <source>Line: early to late. Ring: likely. Heavy stroke: time to look. Faint upright: by the catalogue alone. Long upright: today.</source>
+        <translation>Línea: de temprano a tarde. Anillo: probable. Trazo grueso: hora de mirar. Vertical tenue: solo por el catálogo. Vertical larga: hoy.</translation>
+    </message>
+    <message>
+        <source>Nothing here for that choice.</source>
+        <translation>Nada aquí con esa elección.</translation>
     </message>
 </context>
 <context>
@@ -859,11 +924,377 @@
     </message>
 </context>
 <context>
+    <name>ImportPage</name>
+    <message>
+        <source>a track, GPX or NMEA</source>
+        <translation>un recorrido, GPX o NMEA</translation>
+    </message>
+    <message>
+        <source>a log of shaking, CSV</source>
+        <translation>un registro de sacudidas, CSV</translation>
+    </message>
+    <message>
+        <source>weather, CSV or EPW</source>
+        <translation>el tiempo, CSV o EPW</translation>
+    </message>
+    <message>
+        <source>Take a file in</source>
+        <translation>Traer un archivo</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>The road, if you know it</source>
+        <translation>El camino, si se sabe</translation>
+    </message>
+    <message>
+        <source>There is no trip yet: take its track in first.</source>
+        <translation>Todavía no hay ningún viaje: traiga primero su recorrido.</translation>
+    </message>
+    <message>
+        <source>Of which trip</source>
+        <translation>De qué viaje</translation>
+    </message>
+    <message>
+        <source>Where the sensor was</source>
+        <translation>Dónde estaba el sensor</translation>
+    </message>
+    <message>
+        <source>fixed to the rig</source>
+        <translation>fijo en el vehículo</translation>
+    </message>
+    <message>
+        <source>in the tow vehicle</source>
+        <translation>en el vehículo tractor</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>where a sensor was</comment>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>A log without speeds needs the drive&apos;s track, or the trip&apos;s mean speed is taken.</source>
+        <translation>Un registro sin velocidades necesita el recorrido del viaje; si no, se toma la velocidad media del viaje.</translation>
+    </message>
+    <message>
+        <source>Speeds from %1.</source>
+        <comment>file name</comment>
+        <translation>Velocidades de %1.</translation>
+    </message>
+    <message>
+        <source>track that tells the speed</source>
+        <translation>recorrido que dice la velocidad</translation>
+    </message>
+    <message>
+        <source>Tracks (*.gpx *.nmea *.log *.txt)</source>
+        <translation>Recorridos (*.gpx *.nmea *.log *.txt)</translation>
+    </message>
+    <message>
+        <source>Where it was measured, unless the file says so</source>
+        <translation>Dónde se midió, si el archivo no lo dice</translation>
+    </message>
+    <message>
+        <source>somewhere else</source>
+        <translation>en otro lugar</translation>
+    </message>
+    <message>
+        <source>Latitude, longitude in degrees</source>
+        <translation>Latitud, longitud en grados</translation>
+    </message>
+    <message>
+        <source>such as -44.27, 170.10 or 44.27 S, 170.10 E</source>
+        <translation>por ejemplo -44.27, 170.10 o 44.27 S, 170.10 E</translation>
+    </message>
+    <message>
+        <source>Year, for a file of a typical year</source>
+        <translation>Año, para un archivo de un año típico</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Elegir el archivo</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.epw)</source>
+        <translation>Tablas (*.csv *.txt *.epw)</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <comment>file name</comment>
+        <translation>Leyendo %1</translation>
+    </message>
+    <message>
+        <source>%1 read; working it out</source>
+        <comment>bytes</comment>
+        <translation>%1 leídos; se está calculando</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>nothing of it is written</source>
+        <translation>no se escribe nada de él</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing of the file was written.</source>
+        <translation>Parado. No se escribió nada del archivo.</translation>
+    </message>
+    <message>
+        <source>The reader says: %1</source>
+        <comment>in English</comment>
+        <translation>El lector dice (en inglés): %1</translation>
+    </message>
+    <message>
+        <source>The file stays where it is; it is read on this device, and nothing is sent anywhere.</source>
+        <translation>El archivo se queda donde está; se lee en este aparato y no se envía nada a ninguna parte.</translation>
+    </message>
+</context>
+<context>
+    <name>Intake</name>
+    <message>
+        <source>Say what is asked for above, and take it in once more.</source>
+        <translation>Diga lo que se pregunta arriba y tráigalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Put it right in the file, or export it once more from where it came from.</source>
+        <translation>Corríjalo en el archivo o expórtelo otra vez desde donde vino.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit, or export the file in smaller parts.</source>
+        <translation>Revise el número y su unidad, o exporte el archivo en partes más pequeñas.</translation>
+    </message>
+    <message>
+        <source>It is in the logbook already: nothing has to be done.</source>
+        <translation>Ya está en la bitácora: no hay que hacer nada.</translation>
+    </message>
+    <message>
+        <source>It may have been moved. Choose it again.</source>
+        <translation>Puede que se haya movido. Elíjalo otra vez.</translation>
+    </message>
+    <message>
+        <source>See that the disk is there, has room and may be read.</source>
+        <translation>Vea que el disco esté, tenga sitio y se pueda leer.</translation>
+    </message>
+    <message>
+        <source>Install the newest version, or use another file.</source>
+        <translation>Instale la versión más nueva o use otro archivo.</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>línea %1, columna %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) of weather were added.</source>
+        <translation>
+            <numerusform>Se agregó %n día de tiempo.</numerusform>
+            <numerusform>Se agregaron %n días de tiempo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From %1 to %2, at %3.</source>
+        <comment>dates, place</comment>
+        <translation>Del %1 al %2, en %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) were left out.</source>
+        <translation>
+            <numerusform>Se dejó fuera %n lectura.</numerusform>
+            <numerusform>Se dejaron fuera %n lecturas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The road of the trip was measured over %1: middle %2 m/km, roughest tenth from %3 m/km on.</source>
+        <comment>distance, roughness</comment>
+        <translation>El camino del viaje se midió a lo largo de %1: mitad %2 m/km, décimo más áspero desde %3 m/km.</translation>
+    </message>
+    <message>
+        <source>Nothing told the speed: the mean of the trip was taken.</source>
+        <translation>Nada dijo la velocidad: se tomó la media del viaje.</translation>
+    </message>
+    <message>
+        <source>The sensor was not on the rig: what it felt is not what the rig felt.</source>
+        <translation>El sensor no iba en el vehículo: lo que sintió no es lo que sintió el vehículo.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 was added.</source>
+        <comment>distance, date</comment>
+        <translation>Se agregó %1 el %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n position(s) were left out.</source>
+        <translation>
+            <numerusform>Se dejó fuera %n posición.</numerusform>
+            <numerusform>Se dejaron fuera %n posiciones.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s) in it.</source>
+        <translation>
+            <numerusform>%n hueco en él.</numerusform>
+            <numerusform>%n huecos en él.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is there already.</source>
+        <translation>%1 ya está.</translation>
+    </message>
+    <message>
+        <source>Something is missing for %1.</source>
+        <translation>Falta algo para %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be taken in. Nothing was written.</source>
+        <translation>No se pudo traer %1. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 MB</source>
+        <translation>%1 de %2 MB</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LegEntry</name>
+    <message>
+        <source>From, year-month-day</source>
+        <translation>Desde, año-mes-día</translation>
+    </message>
+    <message>
+        <source>Until, the last day</source>
+        <translation>Hasta, el último día</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Dónde está</translation>
+    </message>
+    <message>
+        <source>somewhere else</source>
+        <translation>en otro lugar</translation>
+    </message>
+    <message>
+        <source>Latitude, longitude in degrees</source>
+        <translation>Latitud, longitud en grados</translation>
+    </message>
+    <message>
+        <source>such as -44.27, 170.10 or 44.27 S, 170.10 E</source>
+        <translation>por ejemplo -44.27, 170.10 o 44.27 S, 170.10 E</translation>
+    </message>
+    <message>
+        <source>Under what</source>
+        <translation>Bajo qué</translation>
+    </message>
+    <message>
+        <source>in the open</source>
+        <translation>a la intemperie</translation>
+    </message>
+    <message>
+        <source>under a roof or cover</source>
+        <translation>bajo techo o funda</translation>
+    </message>
+    <message>
+        <source>Driven in that time; empty for none</source>
+        <translation>Rodado en ese tiempo; vacío si nada</translation>
+    </message>
+    <message>
+        <source>such as 750 mi</source>
+        <translation>por ejemplo 750 mi</translation>
+    </message>
+    <message>
+        <source>such as 1200 km</source>
+        <translation>por ejemplo 1200 km</translation>
+    </message>
+    <message>
+        <source>On which road</source>
+        <translation>Por qué camino</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Calcularlo</translation>
+    </message>
+    <message>
+        <source>nothing is written</source>
+        <translation>no se escribe nada</translation>
+    </message>
+</context>
+<context>
+    <name>LegForm</name>
+    <message>
+        <source>Not a date: %1</source>
+        <translation>No es una fecha: %1</translation>
+    </message>
+    <message>
+        <source>Write year, month and day, such as 2027-01-15.</source>
+        <translation>Escriba año, mes y día, por ejemplo 2027-01-15.</translation>
+    </message>
+    <message>
+        <source>Not a place on earth: %1</source>
+        <translation>No es un lugar de la tierra: %1</translation>
+    </message>
+    <message>
+        <source>Choose one, or write latitude and longitude in degrees, such as -44.27, 170.10.</source>
+        <translation>Elija uno, o escriba latitud y longitud en grados, por ejemplo -44.27, 170.10.</translation>
+    </message>
+    <message>
+        <source>Not understood: %1</source>
+        <translation>No se entendió: %1</translation>
+    </message>
+    <message>
+        <source>Write it as 1200 km or 750 mi.</source>
+        <translation>Escríbalo como 1200 km o 750 mi.</translation>
+    </message>
+    <message>
+        <source>It ends before it begins.</source>
+        <translation>Termina antes de empezar.</translation>
+    </message>
+    <message>
+        <source>Give the last day there, at or after the first.</source>
+        <translation>Dé el último día allí, el primero o después.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>road</comment>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>smooth</source>
+        <comment>road</comment>
+        <translation>liso</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <comment>road</comment>
+        <translation>roto</translation>
+    </message>
+    <message>
+        <source>gravel</source>
+        <comment>road</comment>
+        <translation>ripio</translation>
+    </message>
+    <message>
+        <source>washboard</source>
+        <comment>road</comment>
+        <translation>serrucho</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <comment>road</comment>
+        <translation>huella</translation>
     </message>
 </context>
 <context>
@@ -919,6 +1350,14 @@
     <message>
         <source>or press two of them</source>
         <translation>o toque dos de ellas</translation>
+    </message>
+    <message>
+        <source>Take a file in</source>
+        <translation>Traer un archivo</translation>
+    </message>
+    <message>
+        <source>a track, a log of shaking, weather</source>
+        <translation>un recorrido, sacudidas, el tiempo</translation>
     </message>
 </context>
 <context>
@@ -1973,6 +2412,22 @@
         <source>points of this rig: add, hide, how often</source>
         <translation>puntos de este vehículo: añadir, ocultar, cada cuánto</translation>
     </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>De dónde vienen los datos</translation>
+    </message>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Temperatura y lluvia: Legates y Willmott 1989 y CRU CL 2.0 (New, Lister, Hulme, Makin 2002), según los mapas de Marble; adaptados. Licencia: CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Alturas y aire de mar: ETOPO5 y COADS, NOAA, según el paquete de Ferret.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Línea de costa: hecha con Natural Earth, dominio público.</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
@@ -2137,6 +2592,70 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>no se sabe, cuenta como no</translation>
+    </message>
+</context>
+<context>
+    <name>Shift</name>
+    <message>
+        <source>%1 months</source>
+        <comment>with one decimal</comment>
+        <translation>%1 meses</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <comment>months</comment>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>%1 later</source>
+        <comment>months</comment>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>shaking on the road</source>
+        <translation>sacudidas del camino</translation>
+    </message>
+    <message>
+        <source>how far you drive</source>
+        <translation>cuánto se rueda</translation>
+    </message>
+    <message>
+        <source>earlier looks and mends</source>
+        <translation>miradas y arreglos de antes</translation>
+    </message>
+    <message>
+        <source>a limit that nothing may lengthen</source>
+        <translation>un límite que nada puede alargar</translation>
+    </message>
+    <message>
+        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
+        <translation>La fecha es la del catálogo, %1: nada la ha movido.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
+        <translation>Donde la pone el catálogo solo, %1, porque las causas se compensan: %2.</translation>
+    </message>
+    <message>
+        <source>%1 than the catalogue alone puts it, %2: %3.</source>
+        <comment>1.3 months sooner, date, causes</comment>
+        <translation>%1 de donde la pone el catálogo solo, %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>1.3 months sooner, causes</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>The %n day(s) since %1 aged it like %2.</source>
+        <translation>
+            <numerusform>El %n día desde %1 lo envejeció como %2.</numerusform>
+            <numerusform>Los %n días desde %1 lo envejecieron como %2.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2454,6 +2973,196 @@
     </message>
 </context>
 <context>
+    <name>Trip</name>
+    <message>
+        <source>measured on the way</source>
+        <translation>medido en el camino</translation>
+    </message>
+    <message>
+        <source>from this rig&apos;s measured trips</source>
+        <translation>de los viajes medidos de este vehículo</translation>
+    </message>
+    <message>
+        <source>from the road told by hand; common practice</source>
+        <translation>del camino dicho a mano; práctica común</translation>
+    </message>
+    <message>
+        <source>no road told, nothing measured: a usual road is taken</source>
+        <translation>ni camino dicho ni nada medido: se toma un camino corriente</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>middle %1 m/km, roughest tenth from %2 m/km on, over %3</source>
+        <comment>roughness, distance</comment>
+        <translation>mitad %1 m/km, décimo más áspero desde %2 m/km, a lo largo de %3</translation>
+    </message>
+    <message>
+        <source>an index of this rig alone: not calibrated</source>
+        <translation>un índice solo de este vehículo: sin calibrar</translation>
+    </message>
+    <message>
+        <source>the sensor met its end: at least so much</source>
+        <translation>el sensor llegó a su tope: al menos tanto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) that aged the seals like %1</source>
+        <translation>
+            <numerusform>%n día que envejeció los sellos como %1</numerusform>
+            <numerusform>%n días que envejecieron los sellos como %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 that shook like %2</source>
+        <comment>distances</comment>
+        <translation>%1 que sacudieron como %2</translation>
+    </message>
+    <message>
+        <source>Seals: like %1 to %2 days; estimated from the place&apos;s usual weather or its records.</source>
+        <translation>Sellos: como %1 a %2 días; estimado del tiempo usual del lugar o de sus registros.</translation>
+    </message>
+    <message>
+        <source>What the weather did is not known: the trip has no place, or there are no data for it.</source>
+        <translation>No se sabe qué hizo el tiempo: el viaje no tiene lugar, o no hay datos para él.</translation>
+    </message>
+    <message>
+        <source>Shake: like %1 to %2; %3.</source>
+        <comment>distances, basis</comment>
+        <translation>Sacudidas: como %1 a %2; %3.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Of it straight lines over gaps</source>
+        <translation>De ello, rectas sobre huecos</translation>
+    </message>
+    <message>
+        <source>Start to end</source>
+        <translation>De inicio a fin</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Camino</translation>
+    </message>
+    <message>
+        <source>Up and down</source>
+        <translation>Subida y bajada</translation>
+    </message>
+    <message>
+        <source>%1 up, %2 down</source>
+        <comment>climb</comment>
+        <translation>%1 de subida, %2 de bajada</translation>
+    </message>
+    <message>
+        <source>Lowest and highest</source>
+        <translation>Lo más bajo y lo más alto</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>altitudes</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>Positions left out</source>
+        <translation>Posiciones dejadas fuera</translation>
+    </message>
+    <message>
+        <source>Read from</source>
+        <translation>Leído de</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>number of a stop, time</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TripMap</name>
+    <message>
+        <source>%1 W</source>
+        <comment>west longitude</comment>
+        <translation>%1 O</translation>
+    </message>
+    <message>
+        <source>%1 E</source>
+        <comment>east longitude</comment>
+        <translation>%1 E</translation>
+    </message>
+    <message>
+        <source>%1 S</source>
+        <comment>south latitude</comment>
+        <translation>%1 S</translation>
+    </message>
+    <message>
+        <source>%1 N</source>
+        <comment>north latitude</comment>
+        <translation>%1 N</translation>
+    </message>
+    <message>
+        <source>Map of the trip, north up: from %1 to %2.</source>
+        <comment>places</comment>
+        <translation>Mapa del viaje, norte arriba: de %1 a %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stop(s).</source>
+        <translation>
+            <numerusform>%n parada.</numerusform>
+            <numerusform>%n paradas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Aquí no se sabe dónde está el mar.</translation>
+    </message>
+    <message>
+        <source>No coast is near.</source>
+        <translation>No hay costa cerca.</translation>
+    </message>
+</context>
+<context>
+    <name>TripPage</name>
+    <message>
+        <source>No trip yet. A track from a phone or a receiver, as GPX or NMEA, makes one.</source>
+        <translation>Todavía no hay viajes. Un recorrido de un teléfono o un receptor, en GPX o NMEA, hace uno.</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Traer un recorrido</translation>
+    </message>
+    <message>
+        <source>This trip has no line to draw: it was written by hand, or its track held too few positions.</source>
+        <translation>Este viaje no tiene línea que dibujar: se escribió a mano, o su recorrido tenía muy pocas posiciones.</translation>
+    </message>
+    <message>
+        <source>North is up. Ring: start. Dot: end. Numbers: stops of five minutes or more. A broken line is a worse road.</source>
+        <translation>El norte está arriba. Anillo: inicio. Punto: fin. Números: paradas de cinco minutos o más. Una línea cortada es un camino peor.</translation>
+    </message>
+    <message>
+        <source>Stops</source>
+        <translation>Paradas</translation>
+    </message>
+    <message>
+        <source>take in another log of its shaking</source>
+        <translation>traer otro registro de sus sacudidas</translation>
+    </message>
+    <message>
+        <source>take in a log of its shaking</source>
+        <translation>traer un registro de sus sacudidas</translation>
+    </message>
+    <message>
+        <source>Coast: made from Natural Earth, public domain.</source>
+        <translation>Costa: hecha con Natural Earth, dominio público.</translation>
+    </message>
+</context>
+<context>
     <name>Voice</name>
     <message>
         <source>%1, %2</source>
@@ -2479,59 +3188,6 @@
         <source>E</source>
         <comment>east longitude</comment>
         <translation>E</translation>
-    </message>
-    <message>
-        <source>wheel %1</source>
-        <comment>axle number and L or R</comment>
-        <translation>rueda %1</translation>
-    </message>
-    <message>
-        <source>roof</source>
-        <translation>techo</translation>
-    </message>
-    <message>
-        <source>kerb side</source>
-        <translation>lado de la acera</translation>
-    </message>
-    <message>
-        <source>road side</source>
-        <translation>lado de la calzada</translation>
-    </message>
-    <message>
-        <source>front</source>
-        <translation>frente</translation>
-    </message>
-    <message>
-        <source>rear</source>
-        <translation>atrás</translation>
-    </message>
-    <message>
-        <source>underside</source>
-        <translation>parte de abajo</translation>
-    </message>
-    <message>
-        <source>%1 ahead of the front</source>
-        <translation>a %1 delante del frente</translation>
-    </message>
-    <message>
-        <source>%1 from the front</source>
-        <translation>a %1 del frente</translation>
-    </message>
-    <message>
-        <source>on the centre line</source>
-        <translation>en la línea central</translation>
-    </message>
-    <message>
-        <source>%1 to the kerb side</source>
-        <translation>a %1 hacia la acera</translation>
-    </message>
-    <message>
-        <source>%1 to the road side</source>
-        <translation>a %1 hacia la calzada</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>a %1 de altura</translation>
     </message>
     <message>
         <source>maker&apos;s figure</source>
@@ -2781,6 +3437,176 @@
     </message>
 </context>
 <context>
+    <name>WhatIfPage</name>
+    <message>
+        <source>What if</source>
+        <translation>Y si</translation>
+    </message>
+    <message>
+        <source>Say where it would stand and how far it would go: the dates that move are worked out. Nothing of this is written into the logbook.</source>
+        <translation>Diga dónde estaría y cuánto rodaría: se calculan las fechas que se mueven. Nada de esto se escribe en la bitácora.</translation>
+    </message>
+    <message>
+        <source>take away</source>
+        <comment>a leg of the plan</comment>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>take away %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
+        <source>One leg more</source>
+        <translation>Un tramo más</translation>
+    </message>
+    <message>
+        <source>The first leg</source>
+        <translation>El primer tramo</translation>
+    </message>
+</context>
+<context>
+    <name>WhyFacts</name>
+    <message>
+        <source>pass, at a glance</source>
+        <translation>pasa, de un vistazo</translation>
+    </message>
+    <message>
+        <source>pass, measured</source>
+        <translation>pasa, medido</translation>
+    </message>
+    <message>
+        <source>pass, looked at</source>
+        <translation>pasa, mirado</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <translation>atención</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <translation>no instalado</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>no se pudo mirar: %1</translation>
+    </message>
+    <message>
+        <source>time, as it ages it</source>
+        <translation>el tiempo, según lo envejece</translation>
+    </message>
+    <message>
+        <source>distance, as the road uses it up</source>
+        <translation>la distancia, según la gasta el camino</translation>
+    </message>
+    <message>
+        <source>nobody has looked at it yet</source>
+        <translation>nadie lo ha mirado todavía</translation>
+    </message>
+    <message>
+        <source>each move</source>
+        <translation>cada vez que se mueve</translation>
+    </message>
+    <message>
+        <source>Interval</source>
+        <translation>Intervalo</translation>
+    </message>
+    <message>
+        <source>What makes it due</source>
+        <translation>Qué le pone plazo</translation>
+    </message>
+    <message>
+        <source>Rests on</source>
+        <comment>what a figure rests on</comment>
+        <translation>Se apoya en</translation>
+    </message>
+    <message>
+        <source>Time to look from</source>
+        <translation>Hora de mirar desde</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <comment>what, who</comment>
+        <translation>%1, por %2</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPage</name>
+    <message>
+        <source>Nothing has a date yet: dates come with the first walk.</source>
+        <translation>Nada tiene fecha todavía: las fechas llegan con la primera ronda.</translation>
+    </message>
+    <message>
+        <source>How the date comes about</source>
+        <translation>Cómo sale la fecha</translation>
+    </message>
+    <message>
+        <source>From the catalogue&apos;s date down: a step to the left is sooner, to the right later. Ring: likely, on its line from early to late. Upright: today.</source>
+        <translation>Desde la fecha del catálogo hacia abajo: un paso a la izquierda es antes, a la derecha después. Anillo: probable, en su línea de temprano a tarde. Vertical: hoy.</translation>
+    </message>
+    <message>
+        <source>What it goes by</source>
+        <translation>Por qué se rige</translation>
+    </message>
+    <message>
+        <source>its readings over time</source>
+        <translation>sus lecturas en el tiempo</translation>
+    </message>
+    <message>
+        <source>what if it goes elsewhere</source>
+        <translation>y si va a otro lugar</translation>
+    </message>
+    <message>
+        <source>Last looks and mends</source>
+        <translation>Últimas miradas y arreglos</translation>
+    </message>
+    <message>
+        <source>None yet.</source>
+        <translation>Ninguna todavía.</translation>
+    </message>
+    <message>
+        <source>Where the catalogue has it from</source>
+        <translation>De dónde lo tiene el catálogo</translation>
+    </message>
+</context>
+<context>
+    <name>WhyPicture</name>
+    <message>
+        <source>by the catalogue alone</source>
+        <translation>solo por el catálogo</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>probable</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>The catalogue alone: %1.</source>
+        <translation>El catálogo solo: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>cause, months sooner or later</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>small causes together</source>
+        <translation>causas pequeñas juntas</translation>
+    </message>
+    <message>
+        <source>Likely: %1.</source>
+        <translation>Probable: %1.</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::BenchModel</name>
     <message>
         <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
@@ -2792,17 +3618,6 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>Todavía no hay dos rondas para poner lado a lado.</translation>
-    </message>
-    <message>
-        <source>%1 on %2 was added.</source>
-        <translation>Se agregó %1 el %2.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n positions were left out.</source>
-        <translation>
-            <numerusform>Se dejó fuera %n posición.</numerusform>
-            <numerusform>Se dejaron fuera %n posiciones.</numerusform>
-        </translation>
     </message>
 </context>
 <context>
@@ -2871,6 +3686,18 @@
             <numerusform>%n todavía no se revisaron.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n point(s) are due sooner than by the catalogue alone.</source>
+        <translation>
+            <numerusform>%n punto tiene plazo antes que solo por el catálogo.</numerusform>
+            <numerusform>%n puntos tienen plazo antes que solo por el catálogo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Moved most: %1, %2.</source>
+        <comment>point, 1.3 months sooner: causes</comment>
+        <translation>El que más se movió: %1, %2.</translation>
+    </message>
 </context>
 <context>
     <name>snugwalk::FindingModel</name>
@@ -2901,6 +3728,18 @@
         <source>may be as bad as the first of its kind</source>
         <comment>a tie</comment>
         <translation>puede estar tan mal como el primero de su clase</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::IntakeModel</name>
+    <message>
+        <source>a trip</source>
+        <translation>un viaje</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>trip, date</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -3009,10 +3848,99 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::TripModel</name>
+    <message>
+        <source>A trip</source>
+        <translation>Un viaje</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>date, times</comment>
+        <translation>%1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::WalkModel</name>
     <message>
         <source>%1 of %2 lines, %3 left</source>
         <translation>%1 de %2 líneas, faltan %3</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WhatIfModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>under a roof</source>
+        <translation>bajo techo</translation>
+    </message>
+    <message>
+        <source>in the open</source>
+        <translation>a la intemperie</translation>
+    </message>
+    <message>
+        <source>%1 driven, road: %2</source>
+        <translation>%1 rodados, camino: %2</translation>
+    </message>
+    <message>
+        <source>No date moves.</source>
+        <translation>Ninguna fecha se mueve.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) come sooner.</source>
+        <translation>
+            <numerusform>%n fecha llega antes.</numerusform>
+            <numerusform>%n fechas llegan antes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) go later.</source>
+        <translation>
+            <numerusform>%n fecha se va a después.</numerusform>
+            <numerusform>%n fechas se van a después.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a day sooner</source>
+        <translation>un día antes</translation>
+    </message>
+    <message>
+        <source>a day later</source>
+        <translation>un día después</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>1.3 months sooner, cause</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, as usual %2</source>
+        <comment>dates</comment>
+        <translation>%1, como de costumbre %2</translation>
+    </message>
+    <message>
+        <source>Another leg has some of these days.</source>
+        <translation>Otro tramo tiene algunos de estos días.</translation>
+    </message>
+    <message>
+        <source>Change the days, or take the other leg away.</source>
+        <translation>Cambie los días o quite el otro tramo.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::WhyModel</name>
+    <message>
+        <source>early %1, likely %2, late %3</source>
+        <comment>dates</comment>
+        <translation>temprano %1, probable %2, tarde %3</translation>
     </message>
 </context>
 </TS>

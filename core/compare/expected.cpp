@@ -6,7 +6,7 @@
 #include <cmath>
 #include <vector>
 
-#include "due/condition.hpp"
+#include "due/trend/condition.hpp"
 
 namespace snugwalk {
 namespace {

@@ -4,11 +4,9 @@
 
 #include "compare/compare.hpp"
 #include "compare/expected.hpp"
+#include "due/trend/uncertainty.hpp"
 
 namespace snugwalk {
-
-/// Standard uncertainty of one reading as usually taken beside a rig, SI; common practice, no source.
-[[nodiscard]] double readingUncertainty(Dimension dimension, double si);
 
 /// Plus one where more is worse, minus one where less is worse, 0 where nobody can tell.
 [[nodiscard]] double worseDirection(double thenSi, double nowSi, std::optional<double> lowSi,

@@ -4,7 +4,7 @@
 
 #include "compare/point_records.hpp"
 #include "compare/readings.hpp"
-#include "compare/series.hpp"
+#include "due/trend/series.hpp"
 
 namespace snugwalk {
 

@@ -56,7 +56,7 @@ void judgeAgainst(CivilDate today, DueBand &band)
                                                   : band.early;
 }
 
-std::optional<DueBand> bandOf(const DueContext &context, const Point &point, const PointClock &clock)
+std::optional<DueBand> bandOf(DueContext &context, const Point &point, const PointClock &clock)
 {
     if (clock.notFitted)
         return std::nullopt;
@@ -93,9 +93,10 @@ bool comesBefore(const DueBand &a, const DueBand &b)
 
 } // namespace
 
-std::vector<DueBand> dueBands(const Catalogue &catalogue, const RigHistory &history, LocalTime now)
+std::vector<DueBand> dueBands(const Catalogue &catalogue, const RigHistory &history, LocalTime now,
+                              const Ahead &ahead)
 {
-    const DueContext context{catalogue, history, now, forecastUsage(history, now)};
+    DueContext context(catalogue, history, now, ahead);
     const auto clocks = clocksOf(history, now);
     std::vector<DueBand> bands;
     for (const Point &point : catalogue.points()) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalogue/catalogue.hpp"
+#include "due/aging/ahead.hpp"
 #include "due/reason.hpp"
 #include "due/rig_history.hpp"
 #include "due/severity.hpp"
@@ -39,10 +40,12 @@ struct DueBand {
 /// each move) last. Points that were found not fitted, and points that only a happening makes due
 /// while none is open, are left out. The order of the history never matters.
 /// Limits of zero or less are left out and reported (`limit_left_out`).
-/// Formula: methods of usage.hpp; 10, 50 and 90 % of the first time that any rule fires
-/// Tests:   tests/unit/due, tests/published/due
+/// Formula: `LifeRule`, cut off by the calendar and the distance driven where data may not lengthen
+///          (`mostLengthening`); 10, 50 and 90 % of the first time that any rule fires
+/// Tests:   tests/unit/due, tests/published/due, tests/property/due
+/// \param ahead  places and drives planned; empty: all goes on as usual.
 [[nodiscard]] std::vector<DueBand> dueBands(const Catalogue &catalogue, const RigHistory &history,
-                                            LocalTime now);
+                                            LocalTime now, const Ahead &ahead = {});
 
 /// The band of one point, or null.
 [[nodiscard]] const DueBand *findBand(const std::vector<DueBand> &bands, std::string_view point);

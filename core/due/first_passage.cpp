@@ -6,18 +6,10 @@
 #include <numbers>
 
 #include "base/contract.hpp"
+#include "due/special_functions.hpp"
 
 namespace snugwalk {
 namespace {
-
-// exp(a) * Phi(-y) for large a and y without overflow; y*y/2 >= a by the mean inequality.
-double scaledTail(double a, double y)
-{
-    if (y < 25.0)
-        return std::exp(a + std::log(normalCdf(-y)));
-    const double series = 1.0 - 1.0 / (y * y) + 3.0 / (y * y * y * y);
-    return std::exp(a - y * y / 2.0) * series / (y * std::sqrt(2.0 * std::numbers::pi));
-}
 
 // The x at which the rising `f` reaches `target`, between low and high.
 template <typename F>
@@ -39,7 +31,10 @@ double normalCdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
 double normalQuantile(double p)
 {
     SNUG_ASSERT(p > 0.0 && p < 1.0);
-    return p < 0.5 ? -normalQuantile(1.0 - p) : halve(normalCdf, p, 0.0, 9.0);
+    if (p > 0.5)
+        return -normalQuantile(1.0 - p);
+    // by the lower tail, which keeps its digits
+    return -halve([](double x) { return -normalCdf(-x); }, -p, 0.0, 40.0);
 }
 
 LognormalRate lognormalFromMean(double mean, double sd)
@@ -70,7 +65,8 @@ double chanceWithin(const LumpyRate &rate, double amount, double days)
     const double spread = std::sqrt(rate.variance * days);
     const double ahead = (rate.drift * days - amount) / spread;
     const double behind = (rate.drift * days + amount) / spread;
-    return normalCdf(ahead) + scaledTail(2.0 * rate.drift * amount / rate.variance, behind);
+    // exp(2 drift amount / variance) Phi(-behind), whose exponents leave -ahead^2 / 2
+    return normalCdf(ahead) + std::exp(-ahead * ahead / 2.0) * erfcScaled(behind / std::numbers::sqrt2) / 2.0;
 }
 
 double daysUntil(const LumpyRate &rate, double amount, double p)

@@ -12,36 +12,10 @@ namespace {
 
 constexpr double negligible = 1e-9;
 
-// Hazards count from the age the life was born at, so that an old part does not underflow.
-double failsBetween(double hazardBefore, double hazardAfter)
-{
-    return std::exp(-hazardBefore) * -std::expm1(-(hazardAfter - hazardBefore));
-}
-
-struct Missed {
-    double mass = 0.0;   ///< failed before the last look and missed by every look since
-    double hazard = 0.0; ///< at the last look
-};
-
-// Newest gap first: the product of misses only falls.
-Missed missedBy(const WeibullLife &life, LooksOfLife looks)
+MissedLooks missedBy(const WeibullLife &life, LooksOfLife looks)
 {
     const double born = life.hazard(looks.born);
-    const auto &passes = looks.passes;
-    Missed out;
-    if (passes.empty())
-        return out;
-    double after = out.hazard = life.hazard(passes.back().age) - born;
-    double missed = 1.0;
-    for (std::size_t j = passes.size(); j > 0; --j) {
-        missed *= 1.0 - passes[j - 1].sensitivity;
-        if (missed <= 0.0)
-            break;
-        const double before = j > 1 ? life.hazard(passes[j - 2].age) - born : 0.0;
-        out.mass += failsBetween(before, after) * missed;
-        after = before;
-    }
-    return out;
+    return missedBy(looks.passes, [&](std::size_t j) { return life.hazard(looks.passes[j].age) - born; });
 }
 
 double lastAge(LooksOfLife looks) { return looks.passes.empty() ? looks.born : looks.passes.back().age; }
@@ -50,6 +24,11 @@ double lastAge(LooksOfLife looks) { return looks.passes.empty() ? looks.born : l
 
 double WeibullLife::hazard(double age) const { return age <= 0.0 ? 0.0 : std::pow(age / scale, shape); }
 double WeibullLife::survival(double age) const { return std::exp(-hazard(age)); }
+
+double failsBetween(double hazardBefore, double hazardAfter)
+{
+    return std::exp(-hazardBefore) * -std::expm1(-(hazardAfter - hazardBefore));
+}
 
 double sensitivityOf(LookedHow how)
 {
@@ -67,7 +46,7 @@ double sensitivityOf(LookedHow how)
 SeenThrough seenThrough(const WeibullLife &life, LooksOfLife looks, double age)
 {
     SNUG_ASSERT(age >= lastAge(looks));
-    const Missed missed = missedBy(life, looks);
+    const MissedLooks missed = missedBy(life, looks);
     const double hazard = life.hazard(age) - life.hazard(looks.born);
     // 1 - S(age)/L with L = S(last) + missed, without the difference of two near ones
     const double all = std::exp(-missed.hazard) + missed.mass;
@@ -93,7 +72,7 @@ double presentBy(const WeibullLife &life, LooksOfLife looks, double age)
 
 double likelihoodOfFinding(const WeibullLife &life, LooksOfLife looks, LookAtAge found, double alarm)
 {
-    const Missed missed = missedBy(life, looks);
+    const MissedLooks missed = missedBy(life, looks);
     const double hazard = life.hazard(found.age) - life.hazard(looks.born);
     return (failsBetween(missed.hazard, hazard) + missed.mass) * found.sensitivity +
            alarm * std::exp(-hazard);

@@ -35,6 +35,35 @@ struct LooksOfLife {
     double born = 0.0;
 };
 
+/// Chance of a failure between two hazards, without the difference of two near survivals.
+[[nodiscard]] double failsBetween(double hazardBefore, double hazardAfter);
+
+/// Failed before the last look and missed by every look since; `hazard` is that of the last look.
+struct MissedLooks {
+    double mass = 0.0;
+    double hazard = 0.0;
+};
+/// \param hazardAt of a look by its index, counted from the age the life was born at, so that an old
+///                 part does not underflow; newest first, and only as far as looks still matter
+template <typename HazardAt>
+[[nodiscard]] MissedLooks missedBy(std::span<const LookAtAge> passes, HazardAt hazardAt)
+{
+    MissedLooks out;
+    if (passes.empty())
+        return out;
+    double after = out.hazard = hazardAt(passes.size() - 1);
+    double missed = 1.0;
+    for (std::size_t j = passes.size(); j > 0; --j) { // newest gap first: the product of misses only falls
+        missed *= 1.0 - passes[j - 1].sensitivity;
+        if (missed <= 0.0)
+            break;
+        const double before = j > 1 ? hazardAt(j - 2) : 0.0;
+        out.mass += failsBetween(before, after) * missed;
+        after = before;
+    }
+    return out;
+}
+
 /// One life through its looks, all figures in one pass over them.
 struct SeenThrough {
     double likelihood = 1.0; ///< of every look having passed

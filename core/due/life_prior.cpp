@@ -14,26 +14,8 @@ constexpr double logScaleSd = 0.6;       // a factor of 1.8 either way; common p
 constexpr double eventOnlyMonths = 12.0; // what only events call for; common practice
 constexpr double leastMonths = 0.01;
 
-struct LogNormal {
-    double mean = 0.0;
-    double sd = 0.0;
-};
-
-LogNormal shapesOf(Failing failing)
-{
-    switch (failing) {
-    case Failing::Chance:
-        return {0.0, 0.25};
-    case Failing::Fatigue:
-        return {std::log(2.5), 0.3};
-    case Failing::Wear:
-        break;
-    }
-    return {std::log(1.5), 0.35};
-}
-
 // Lives for an interval of 1, of which `middle` have failed by then in the middle of each shape.
-LifeGrid gridOf(double middle, LogNormal shapes)
+LifeGrid gridOf(double middle, ShapeBelief shapes)
 {
     LifeGrid grid;
     std::size_t i = 0;
@@ -55,7 +37,7 @@ double failedByOne(const LifeGrid &grid)
 }
 
 // Halving on the logarithm: more failed in the middle is more failed over all.
-LifeGrid unitGrid(double failed, LogNormal shapes)
+LifeGrid unitGrid(double failed, ShapeBelief shapes)
 {
     double low = 1e-12;
     double high = 0.9;
@@ -78,7 +60,7 @@ UnitGrids makeUnitGrids()
     for (const Severity severity : severities) {
         for (const Failing failing : failings)
             grids[static_cast<std::size_t>(severity)][static_cast<std::size_t>(failing)] =
-                unitGrid(failedAtInterval(severity), shapesOf(failing));
+                unitGrid(failedAtInterval(severity), shapeBelief(failing));
     }
     return grids;
 }
@@ -127,6 +109,19 @@ Failing failingOf(const Point &point)
     const bool shaken = !point.drivers.empty() && point.drivers.front() == "vibration";
     const bool cracks = !point.defects.empty() && point.defects.front() == "crack";
     return shaken && cracks ? Failing::Fatigue : Failing::Wear;
+}
+
+ShapeBelief shapeBelief(Failing failing)
+{
+    switch (failing) {
+    case Failing::Chance:
+        return {0.0, 0.25};
+    case Failing::Fatigue:
+        return {std::log(2.5), 0.3};
+    case Failing::Wear:
+        break;
+    }
+    return {std::log(1.5), 0.35};
 }
 
 std::optional<double> nominalMonths(const Point &point, const UsageForecast &usage)

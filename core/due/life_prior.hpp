@@ -30,6 +30,12 @@ enum class Failing { Wear, Chance, Fatigue };
 /// How a part that was new on a known day fails: fatigue when vibration ages it first and it cracks;
 /// chance when only use and events call for a look; else wear.
 [[nodiscard]] Failing failingOf(const Point &point);
+/// Mean and sd of the logarithm of the shape.
+struct ShapeBelief {
+    double mean = 0.0;
+    double sd = 0.0;
+};
+[[nodiscard]] ShapeBelief shapeBelief(Failing failing);
 
 /// The catalogue's interval in months: of months and distance at the rig's own yearly distance,
 /// whichever is shorter; nothing for what is looked at each move; 12 for what only events call for.

@@ -6,6 +6,8 @@
 #include <cmath>
 
 #include "due/events.hpp"
+#include "due/rule/life_rule.hpp"
+#include "due/trend/trend.hpp"
 
 namespace snugwalk {
 namespace {
@@ -31,7 +33,8 @@ CivilDate after(CivilDate today, const std::optional<double> &wait)
                    static_cast<long long>(std::floor(std::min(wait.value_or(hundredYears), hundredYears))));
 }
 
-std::optional<Firing> months(const Point &point, const PointClock &clock, DueBand &band)
+// The interval by the calendar, times what data may make of it.
+std::optional<Firing> months(const Point &point, const PointClock &clock, double most, DueBand &band)
 {
     if (!point.interval.months)
         return std::nullopt;
@@ -45,7 +48,9 @@ std::optional<Firing> months(const Point &point, const PointClock &clock, DueBan
     const CivilDate start = civilDate(*clock.from);
     const auto kept = static_cast<long long>(std::floor(clock.keptDays));
     band.reasons.push_back({"months", formatDate(start), static_cast<double>(count), Dimension::Count});
-    return on(addDays(addMonths(start, count), -kept), "months", basisOf(point));
+    const auto longer = static_cast<long long>(
+        std::floor((most - 1.0) * static_cast<double>(daysBetween(start, addMonths(start, count)))));
+    return on(addDays(addMonths(start, count), longer - kept), "months", basisOf(point));
 }
 
 // Dates at which `left` more will have been driven by `early`/`likely`, and `leftLate` by `late`.
@@ -61,12 +66,12 @@ std::optional<Firing> ahead(const DueContext &c, Distance left, Distance leftLat
                   basisOf(c.usage)};
 }
 
-std::optional<Firing> distance(const DueContext &c, const Point &point, const PointClock &clock,
+std::optional<Firing> distance(const DueContext &c, const Point &point, const PointClock &clock, double most,
                                DueBand &band)
 {
     if (!point.interval.distance)
         return std::nullopt;
-    const Distance limit = *point.interval.distance;
+    const Distance limit = *point.interval.distance * most;
     if (limit <= Distance()) {
         band.reasons.push_back({"limit_left_out", "distance", std::nullopt, Dimension::Count});
         return std::nullopt;
@@ -75,7 +80,7 @@ std::optional<Firing> distance(const DueContext &c, const Point &point, const Po
         return std::nullopt;
     const Instant from = clock.from->instant;
     const Distance used = clock.keptDistance + distanceBetween(c.history, from, c.now.instant);
-    band.atDistance = limit - used;
+    band.atDistance = *point.interval.distance - used;
     band.reasons.push_back(reasonWith("distance_used", used));
     band.reasons.push_back(reasonWith("usage", c.usage.yearly, std::string(slug(c.usage.level))));
     if (used < limit)
@@ -117,10 +122,61 @@ std::optional<Firing> happening(const DueContext &c, const Point &point, const P
     return on(date, "event:" + open->kind, basisOf(point));
 }
 
+// Where readings are heading: the first of them to meet its limit.
+std::optional<Firing> worn(const DueContext &c, const Point &point, DueBand &band)
+{
+    std::optional<Firing> first;
+    const auto &marks = c.index.of(point.slug).marks;
+    const auto read = std::count_if(marks.begin(), marks.end(),
+                                    [](const MarkOnWalk &m) { return !m.mark->readings.empty(); });
+    if (read < 3) // no line under three readings
+        return first;
+    for (const Trend &trend : trendsOf(c.catalogue, c.history, point.slug, c.now)) {
+        if (!trend.early || !trend.likely)
+            continue;
+        Firing firing{*trend.early, *trend.likely, trend.late.value_or(addDays(*trend.likely, 36'525)),
+                      "reading:" + trend.reading, "measured"};
+        if (first && first->likely <= firing.likely)
+            continue;
+        band.reasons.push_back({"reading", trend.reading, std::nullopt, Dimension::Count});
+        first = std::move(firing);
+    }
+    return first;
+}
+
+CivilDate dateOf(double day)
+{
+    return std::chrono::sys_days(std::chrono::days(static_cast<long long>(std::floor(day + 1e-6))));
+}
+
+std::optional<Firing> life(DueContext &c, const Point &point)
+{
+    const auto rule = LifeRule::make(c.lines, point, c.index.of(point.slug));
+    if (!rule)
+        return std::nullopt;
+    const auto likely = rule->dayBy(0.5);
+    if (!likely)
+        return std::nullopt;
+    const double never = *likely + hundredYears;
+    const std::string slug = rule->ruleAt(*likely);
+    const bool driven = slug == "distance" && basisOf(c.usage) == "fitted";
+    return Firing{dateOf(std::min(rule->dayBy(0.1).value_or(*likely), *likely)), dateOf(*likely),
+                  dateOf(rule->dayBy(0.9).value_or(never)), slug,
+                  rule->isFitted() || driven ? "fitted" : "prior"};
+}
+
 } // namespace
 
-std::vector<Firing> firings(const DueContext &context, const Point &point, const PointClock &clock,
-                            DueBand &band)
+double mostLengthening(const RigHistory &history, const Point &point)
+{
+    const auto &own = history.own.every;
+    const bool set = point.own || std::any_of(own.begin(), own.end(), [&](const OwnInterval &every) {
+                         return every.point == point.slug;
+                     });
+    return set || point.isRoadOrFire() ? 1.0 : 1.5;
+}
+
+std::vector<Firing> firings(DueContext &context, const Point &point, const PointClock &clock, DueBand &band)
 {
     std::vector<Firing> all;
     const auto add = [&](std::optional<Firing> firing) {
@@ -129,8 +185,11 @@ std::vector<Firing> firings(const DueContext &context, const Point &point, const
     };
     add(happening(context, point, clock, band));
     add(ladder(context, point, clock, band));
-    add(months(point, clock, band));
-    add(distance(context, point, clock, band));
+    const double most = mostLengthening(context.history, point);
+    add(months(point, clock, most, band));
+    add(distance(context, point, clock, most, band));
+    add(life(context, point));
+    add(worn(context, point, band));
     // What is looked at each move needs no date for its first look.
     const bool onlyEachMove = band.everyMove && !point.interval.months && !point.interval.distance;
     if (!clock.from && !onlyEachMove) {
@@ -145,8 +204,8 @@ std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point 
     PointClock clock;
     clock.from = looked;
     DueBand unused;
-    const auto byMonths = months(point, clock, unused);
-    const auto byDistance = distance(context, point, clock, unused);
+    const auto byMonths = months(point, clock, 1.0, unused);
+    const auto byDistance = distance(context, point, clock, 1.0, unused);
     if (byMonths && byDistance)
         return std::min(byMonths->likely, byDistance->likely);
     if (byMonths)

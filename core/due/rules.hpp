@@ -4,8 +4,10 @@
 
 #include <string>
 
+#include "due/aging/due_lines.hpp"
 #include "due/band.hpp"
 #include "due/clock.hpp"
+#include "due/history_index.hpp"
 #include "due/usage.hpp"
 
 namespace snugwalk {
@@ -25,11 +27,27 @@ struct DueContext {
     const RigHistory &history;
     LocalTime now;
     UsageForecast usage;
+    HistoryIndex index;
+    DueLines lines; ///< grows while bands are made
+
+    DueContext(const Catalogue &ofCatalogue, const RigHistory &ofHistory, LocalTime at,
+               const Ahead &ahead = {})
+        : catalogue(ofCatalogue),
+          history(ofHistory),
+          now(at),
+          usage(forecastUsage(ofHistory, at)),
+          index(ofHistory, at),
+          lines(ofHistory, usage, at, ahead)
+    {}
 };
 
+/// By how much data may lengthen the catalogue's interval: not at all for a point of the road or of fire
+/// and where the owner set the interval, else by half. Common practice, no source.
+[[nodiscard]] double mostLengthening(const RigHistory &history, const Point &point);
+
 /// Every rule that applies to `point`; adds its reasons and the distance left to `band`.
-[[nodiscard]] std::vector<Firing> firings(const DueContext &context, const Point &point,
-                                          const PointClock &clock, DueBand &band);
+[[nodiscard]] std::vector<Firing> firings(DueContext &context, const Point &point, const PointClock &clock,
+                                          DueBand &band);
 
 /// The likely date by months and distance counted from a look alone, as if nothing was mended since.
 [[nodiscard]] std::optional<CivilDate> likelyAfterLook(const DueContext &context, const Point &point,

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 #include "base/contract.hpp"
 
@@ -92,25 +93,45 @@ double gammaUpper(double a, double x)
     return x < a + 1.0 ? 1.0 - gammaLowerSeries(a, x) : gammaUpperFraction(a, x);
 }
 
+double erfcScaled(double x)
+{
+    SNUG_ASSERT(x >= 0.0);
+    if (x < 2.0)
+        return std::exp(x * x) * std::erfc(x);
+    // 1 / (x + (1/2) / (x + 1 / (x + (3/2) / (x + ...)))), by the modified Lentz method
+    double f = x;
+    double c = x;
+    double d = 0.0;
+    for (int n = 1; n < mostTerms; ++n) {
+        const double a = n / 2.0;
+        d = 1.0 / (x + a * d);
+        c = x + a / c;
+        f *= c * d;
+        if (std::abs(c * d - 1.0) < enough)
+            break;
+    }
+    return std::numbers::inv_sqrtpi / f;
+}
+
 double studentQuantile(double p, double freedom)
 {
     SNUG_ASSERT(p > 0.0 && p < 1.0 && freedom > 0.0);
-    if (p < 0.5)
+    if (p > 0.5) // the lower tail keeps its digits
         return -studentQuantile(1.0 - p, freedom);
     const auto tail = [&](double t) { // P(T > t)
         return 0.5 * betaRegularized(freedom / 2.0, 0.5, freedom / (freedom + t * t));
     };
     double low = 0.0;
     double high = 1.0;
-    while (tail(high) > 1.0 - p && high < 1e12)
+    while (tail(high) > p && high < 1e12)
         high *= 2.0;
     for (int i = 0; i < 200; ++i) {
         const double middle = low + (high - low) / 2.0;
         if (middle <= low || middle >= high)
             break;
-        (tail(middle) > 1.0 - p ? low : high) = middle;
+        (tail(middle) > p ? low : high) = middle;
     }
-    return high;
+    return -high;
 }
 
 } // namespace snugwalk

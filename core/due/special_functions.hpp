@@ -14,6 +14,11 @@ namespace snugwalk {
 /// Tests:   tests/published/due
 [[nodiscard]] double gammaUpper(double a, double x);
 
+/// exp(x^2) erfc(x) for x >= 0, which neither overflows nor vanishes; about 1e-14.
+/// Formula: continued fraction of [DLMF] 7.9.3 from 2 on, the product itself below
+/// Tests:   tests/published/due/tst_first_passage.cpp, tests/reference/due/special_functions.py
+[[nodiscard]] double erfcScaled(double x);
+
 /// Quantile of Student's t with `freedom` > 0 degrees, for 0 < p < 1; about 1e-10.
 /// Tests:   tests/published/due
 [[nodiscard]] double studentQuantile(double p, double freedom);

@@ -79,6 +79,18 @@ Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer)
     return recordThing(book, idOrNew(book, trip.id), "trip", toValue(trip), doer);
 }
 
+Status changeTrip(Logbook &book, const Trip &trip, const Doer &doer)
+{
+    const auto known = tripsOf(book, trip.rig);
+    if (!known)
+        return known.error();
+    if (std::none_of(known->begin(), known->end(), [&](const Trip &other) { return other.id == trip.id; }))
+        return Error{Errc::NotFound, "no such trip of this rig", trip.id.shortText(),
+                     "see `snugwalk trip list`"};
+    const Result<Id> id = recordThing(book, trip.id, "trip", toValue(trip), doer);
+    return id ? done() : Status(id.error());
+}
+
 Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
 {
     if (!isValid(stay.place))
@@ -87,6 +99,32 @@ Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer)
     if (stay.to && stay.to->instant < stay.from.instant)
         return Error{Errc::OutOfRange, "a stay that ends before it begins", "stay", "check the two times"};
     return recordThing(book, idOrNew(book, stay.id), "stay", toValue(stay), doer);
+}
+
+Result<Id> addWeather(Logbook &book, const WeatherRecord &record, const Doer &doer)
+{
+    const auto &days = record.days;
+    if (!isValid(record.place))
+        return Error{Errc::OutOfRange, "no such place on earth", "weather",
+                     "give latitude -90 to 90, longitude -180 to 180"};
+    if (days.empty() || days.size() > weatherDaysLimit)
+        return Error{Errc::OutOfRange,
+                     days.empty() ? "weather without a day" : "more than eleven years of days", "weather",
+                     "give 1 to " + std::to_string(weatherDaysLimit) + " days"};
+    const auto unsorted = std::adjacent_find(
+        days.begin(), days.end(), [](const WeatherDay &a, const WeatherDay &b) { return b.date <= a.date; });
+    if (unsorted != days.end())
+        return Error{Errc::InvalidInput, "days out of order", formatDate(unsorted->date),
+                     "sort them by date"};
+    const auto known = weatherOf(book, record.rig);
+    if (!known)
+        return known.error();
+    for (const WeatherRecord &other : *known) {
+        if (other.place == record.place && other.days == days)
+            return Error{Errc::Conflict, "this weather is in the logbook already", other.id.shortText(),
+                         "nothing was added; import another file"};
+    }
+    return recordThing(book, idOrNew(book, record.id), "weather", toValue(record), doer);
 }
 
 Result<Id> acceptMissed(Logbook &book, const Acceptance &acceptance, Role role, const Doer &doer)

@@ -9,6 +9,7 @@
 #include "logbook/logbook.hpp"
 #include "logbook/photo_facts.hpp"
 #include "trip/trip.hpp"
+#include "trip/weather_record.hpp"
 #include "walk/acceptance.hpp"
 #include "walk/draft.hpp"
 #include "walk/progress.hpp"
@@ -79,7 +80,12 @@ struct MarkReceipt {
 
 /// `Conflict` when a trip of the same rig, start and source is there already.
 [[nodiscard]] Result<Id> addTrip(Logbook &book, const Trip &trip, const Doer &doer);
+/// Writes what differs of a trip that is there; the entry supersedes, nothing is lost. `NotFound`.
+[[nodiscard]] Status changeTrip(Logbook &book, const Trip &trip, const Doer &doer);
 [[nodiscard]] Result<Id> addStay(Logbook &book, const Stay &stay, const Doer &doer);
+/// `Conflict` when a record of the same rig, place and days is there; `OutOfRange` for an impossible place,
+/// no day or more than `weatherDaysLimit`; `InvalidInput` for days out of order.
+[[nodiscard]] Result<Id> addWeather(Logbook &book, const WeatherRecord &record, const Doer &doer);
 [[nodiscard]] Result<Id> addHappening(Logbook &book, const Happening &happening, const Doer &doer);
 
 /// Writes that one person moves once although a point could not be looked at. `Conflict` unless the

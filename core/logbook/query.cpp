@@ -159,6 +159,11 @@ Result<std::vector<Photo>> photosOf(Logbook &book, const Id &rig)
 {
     return ofRig<Photo>(book, "photo", rig, photoFromValue);
 }
+Result<std::vector<WeatherRecord>> weatherOf(Logbook &book, const Id &rig)
+{
+    return ofRig<WeatherRecord>(book, "weather", rig, weatherRecordFromValue);
+}
+
 Result<std::vector<Happening>> happeningsOf(Logbook &book, const Id &rig)
 {
     return ofRig<Happening>(book, "happening", rig, happeningFromValue);

@@ -8,6 +8,7 @@
 #include "rig/rig.hpp"
 #include "rig/rig_version.hpp"
 #include "trip/trip.hpp"
+#include "trip/weather_record.hpp"
 #include "walk/acceptance.hpp"
 #include "walk/finding_state.hpp"
 #include "walk/walk.hpp"
@@ -39,6 +40,7 @@ namespace snugwalk {
 [[nodiscard]] Result<std::vector<Mend>> mendsOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<std::vector<Trip>> tripsOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<std::vector<Stay>> staysOf(Logbook &book, const Id &rig);
+[[nodiscard]] Result<std::vector<WeatherRecord>> weatherOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<std::vector<Happening>> happeningsOf(Logbook &book, const Id &rig);
 [[nodiscard]] Result<std::vector<Acceptance>> acceptancesOf(Logbook &book, const Id &rig);
 

@@ -32,6 +32,7 @@ constexpr std::array shapes = {
     Shape{"photo", "finding", "hash", "added"},
     Shape{"trip", "", "title", "start"},
     Shape{"stay", "", "name", "from"},
+    Shape{"weather", "", "source_name", "from"},
     Shape{"happening", "", "kind", "at"},
     Shape{"drawing", "photo", "", "at"},
     Shape{"stock", "", "item", "at"},

@@ -38,6 +38,7 @@ Result<RigHistory> loadHistory(Logbook &book, const Id &rig)
     take(mendsOf(book, rig), history.mends, error);
     take(tripsOf(book, rig), history.trips, error);
     take(staysOf(book, rig), history.stays, error);
+    take(weatherOf(book, rig), history.weather, error);
     take(happeningsOf(book, rig), history.happenings, error);
     take(rigVersions(book, rig), history.rigs, error);
     take(ownChoicesOf(book, rig), history.own, error);

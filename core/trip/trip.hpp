@@ -2,6 +2,7 @@
 // A journey of the rig, and a time it stood somewhere.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -52,6 +53,21 @@ struct TrackSummary {
     friend bool operator==(const TrackSummary &, const TrackSummary &) = default;
 };
 
+/// What an accelerometer on the way said. Roughness is in m/km on the scale of the international
+/// roughness index; until a stretch of known index has set that scale it is an index of this rig alone.
+struct RoadMeasure {
+    Distance analysed; ///< the part of the way that could be used
+    double medianRoughness = 0.0;
+    double p90 = 0.0; ///< nine tenths of the analysed way are no rougher
+    /// Mean over the analysed way of (roughness / 2 m/km)^m, for m of 2, 4 and 6.
+    std::array<double, 3> dose{};
+    double consumption = 1.0; ///< mean by which an interval of distance is used up, 1 on a smooth road
+    std::string sensorLocation = "unknown"; ///< `rig`, `tow_vehicle` or `unknown`
+    bool calibrated = false;
+    bool clipped = false; ///< the sensor met its rails: a lower bound
+    friend bool operator==(const RoadMeasure &, const RoadMeasure &) = default;
+};
+
 /// Points of `Trip::outline` at most.
 inline constexpr std::size_t outlineLimit = 500;
 
@@ -66,6 +82,7 @@ struct Trip {
     std::string sourceName;        ///< the file it was read from, empty when written by hand
     std::vector<GeoPoint> outline; ///< simplified, for a sketch only: never measured
     std::string note;
+    std::optional<RoadMeasure> measured; ///< nothing where no log was read
     friend bool operator==(const Trip &, const Trip &) = default;
 };
 

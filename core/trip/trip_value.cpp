@@ -22,6 +22,13 @@ constexpr std::array roads = {
     NamedRoad{RoadClass::Washboard, "washboard"}, NamedRoad{RoadClass::Track, "track"},
 };
 
+bool isAmount(double number) { return std::isfinite(number) && number >= 0.0; }
+
+Value roughness(double metresPerKilometre)
+{
+    return Value::Map{{"value", metresPerKilometre}, {"unit", "m/km"}};
+}
+
 std::string text(const Value &value) { return value.asString().value_or(""); }
 
 Value dropValue(const Drop &drop)
@@ -129,6 +136,44 @@ TrackSummary readSummary(const Value &value)
     return s;
 }
 
+constexpr std::array doseKeys = {"2", "4", "6"}; // by exponent
+
+Value measureValue(const RoadMeasure &m)
+{
+    Value::Map dose;
+    for (std::size_t i = 0; i < doseKeys.size(); ++i)
+        dose[doseKeys[i]] = m.dose[i];
+    return Value::Map{{"analysed", quantity(m.analysed)},  {"median_roughness", roughness(m.medianRoughness)},
+                      {"p90_roughness", roughness(m.p90)}, {"dose", dose},
+                      {"consumption", m.consumption},      {"sensor_location", m.sensorLocation},
+                      {"calibrated", m.calibrated},        {"clipped", m.clipped}};
+}
+
+// Nothing unless every figure is there and can be true: half a measure would shake a rig wrongly.
+std::optional<RoadMeasure> readMeasure(const Value &value)
+{
+    const auto analysed = readQuantity<Distance>(value["analysed"]);
+    const auto median = value["median_roughness"]["value"].asDouble();
+    const auto p90 = value["p90_roughness"]["value"].asDouble();
+    RoadMeasure m;
+    m.consumption = value["consumption"].asDouble().value_or(1.0);
+    bool sound = analysed && median && p90 && analysed->si() > 0.0;
+    sound = sound && isAmount(*median) && isAmount(*p90) && isAmount(m.consumption);
+    for (std::size_t i = 0; i < doseKeys.size(); ++i) {
+        m.dose[i] = value["dose"][doseKeys[i]].asDouble().value_or(NAN);
+        sound = sound && isAmount(m.dose[i]);
+    }
+    if (!sound)
+        return std::nullopt;
+    m.analysed = *analysed;
+    m.medianRoughness = *median;
+    m.p90 = *p90;
+    m.sensorLocation = value["sensor_location"].asString().value_or("unknown");
+    m.calibrated = value["calibrated"].asBool().value_or(false);
+    m.clipped = value["clipped"].asBool().value_or(false);
+    return m;
+}
+
 } // namespace
 
 std::string_view roadClassName(RoadClass road)
@@ -148,15 +193,17 @@ std::optional<RoadClass> findRoadClass(std::string_view name)
 
 Value toValue(const Trip &trip)
 {
-    return Value::Map{{"rig", trip.rig.text()},
-                      {"title", trip.title},
-                      {"road", roadClassName(trip.road)},
-                      {"start", formatLocal(trip.start)},
-                      {"end", formatLocal(trip.end)},
-                      {"summary", summaryValue(trip.summary)},
-                      {"source_name", trip.sourceName},
-                      {"outline", outlineValue(trip.outline)},
-                      {"note", trip.note}};
+    Value out = Value::Map{{"rig", trip.rig.text()},
+                           {"title", trip.title},
+                           {"road", roadClassName(trip.road)},
+                           {"start", formatLocal(trip.start)},
+                           {"end", formatLocal(trip.end)},
+                           {"summary", summaryValue(trip.summary)},
+                           {"source_name", trip.sourceName},
+                           {"outline", outlineValue(trip.outline)},
+                           {"note", trip.note}};
+    put(out, "measured", trip.measured, measureValue);
+    return out;
 }
 
 Trip tripFromValue(const Value &value)
@@ -171,6 +218,7 @@ Trip tripFromValue(const Value &value)
     trip.sourceName = text(value["source_name"]);
     trip.outline = readOutline(value["outline"]);
     trip.note = text(value["note"]);
+    trip.measured = readMeasure(value["measured"]);
     return trip;
 }
 

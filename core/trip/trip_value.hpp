@@ -9,7 +9,8 @@ namespace snugwalk {
 
 /// Quantities are {"value": number, "unit": "m"}, times RFC 3339 text, places {"latitude",
 /// "longitude", "altitude", "accuracy"}, outline points [latitude, longitude] with the altitude in
-/// metres third where known. The rig is told by its id; the own id is not part: the logbook keys by it.
+/// metres third where known; roughness is in m/km. The rig is told by its id; the own id is not part: the
+/// logbook keys by it.
 [[nodiscard]] Value toValue(const Trip &trip);
 [[nodiscard]] Value toValue(const Stay &stay);
 

@@ -12,9 +12,11 @@ namespace snugwalk {
 const QStringList &pageNames()
 {
     static const QStringList names =
-        QStringLiteral("rig due logbook bench start walk lines attention look_reasons finish "
-                       "compare finding draw camera trend state accept points add_point supplies new_rig "
-                       "settings emergency")
+        QStringLiteral(
+            "rig due logbook bench start walk lines attention look_reasons finish "
+            "compare finding draw camera trend state accept points add_point supplies why what_if trip "
+            "import new_rig "
+            "settings emergency")
             .split(u' ');
     return names;
 }

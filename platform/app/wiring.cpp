@@ -10,6 +10,7 @@
 
 #include "camera/make_camera.hpp"
 #include "data/embedded.hpp"
+#include "data/product_world.hpp"
 #include "device/device.hpp"
 #include "photo_provider.hpp"
 #include "position/make_position.hpp"
@@ -46,6 +47,17 @@ Result<Logbook> openBook(const QString &file, const Clock &clock, IdSource &ids)
     if (!key)
         return key.error();
     return Logbook::open(file.toStdString(), {*key, deviceLabel(), &clock, &ids, true});
+}
+
+// Reads the tables when first asked and keeps them; the worker's thread alone asks.
+std::function<std::shared_ptr<const World>()> keptWorld()
+{
+    const auto kept = std::make_shared<std::shared_ptr<const World>>();
+    return [kept] {
+        if (!*kept)
+            *kept = std::make_shared<const World>(productWorld().world);
+        return *kept;
+    };
 }
 
 } // namespace
@@ -106,6 +118,7 @@ void Wiring::makeSession(const Options &options, Mode mode)
     parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] {
         return openBook(file, *clock, *ids);
     };
+    parts.world = keptWorld();
     parts.codec = &m_codec;
     parts.clock = m_clock.get();
     parts.position = m_position.get();

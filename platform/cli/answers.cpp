@@ -18,7 +18,17 @@ Result<Standing> standing(Session &session)
     Result<RigHistory> history = loadHistory(**session.book(), rig->id);
     if (!history)
         return history.error();
+    weatherHistory(*history, &session.world(), *now);
     return standingOf(session.catalogue(), std::move(history).value(), *now);
+}
+
+Value estimateValue(const Estimate &e)
+{
+    Value::List warnings(e.warnings.begin(), e.warnings.end());
+    Value::List defaulted(e.inputsDefaulted.begin(), e.inputsDefaulted.end());
+    return Value::Map{{"value", e.value},   {"unit", e.unit},       {"low", e.low},
+                      {"high", e.high},     {"level", e.level},     {"basis", e.basis},
+                      {"source", e.source}, {"warnings", warnings}, {"inputs_defaulted", defaulted}};
 }
 
 Value countsValue(const Counts &c)

@@ -2,6 +2,7 @@
 // Parts of answers that several commands give.
 #pragma once
 
+#include "base/estimate.hpp"
 #include "base/value.hpp"
 #include "cli/session.hpp"
 #include "round/state.hpp"
@@ -11,6 +12,10 @@ namespace snugwalk::cli {
 
 /// The rig of the options with everything that follows from its history now.
 [[nodiscard]] Result<Standing> standing(Session &session);
+
+/// The members that every single figure has: value, unit, low, high, level, basis, source, warnings,
+/// inputs_defaulted.
+[[nodiscard]] Value estimateValue(const Estimate &estimate);
 
 [[nodiscard]] Value countsValue(const Counts &counts);
 /// The walk with its counts, marks and the line to go on at.

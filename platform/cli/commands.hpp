@@ -2,8 +2,9 @@
 // Every command of the command line; one file a subject adds its own.
 #pragma once
 
-#include <CLI/CLI.hpp>
+#include <memory>
 
+#include "cli/app.hpp"
 #include "cli/session.hpp"
 
 namespace snugwalk::cli {
@@ -15,17 +16,15 @@ public:
     void add(CLI::App &sub, const std::string &examples, Command command)
     {
         sub.footer("Examples:\n" + examples);
-        // of a command with subcommands, the callback comes after theirs
-        sub.callback([this, &sub, command = std::move(command)] {
-            if (sub.get_subcommands().empty())
-                m_chosen = command;
-        });
+        sub.callback([this, command = std::move(command)] { m_chosen = command; });
     }
     [[nodiscard]] const Command &chosen() const { return m_chosen; }
 
 private:
     Command m_chosen;
 };
+
+struct DueFilter;
 
 void addRigCommands(CLI::App &app, Registry &registry);
 void addPointCommands(CLI::App &app, Registry &registry);
@@ -41,7 +40,13 @@ void addTripCommands(CLI::App &app, Registry &registry);
 void addPhotoCommands(CLI::App &app, Registry &registry);
 /// draw, measure, caption, move.
 void addPhotoDrawCommands(CLI::App &photo, Registry &registry);
-void addQuestionCommands(CLI::App &app, Registry &registry);
+/// The due list and what goes with it: jobs, calendar, why, whatif, fit, posterior.
+void addDueCommands(CLI::App &app, Registry &registry);
+void addDueJobCommands(CLI::App &due, Registry &registry, const std::shared_ptr<DueFilter> &filter);
+void addDueWhyCommand(CLI::App &due, Registry &registry);
+void addDueWhatifCommand(CLI::App &due, Registry &registry, const std::shared_ptr<DueFilter> &filter);
+/// due fit, due posterior.
+void addDueFitCommands(CLI::App &due, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
@@ -50,5 +55,20 @@ void addDemoCommand(CLI::App &app, Registry &registry);
 void addSupplyCommands(CLI::App &app, Registry &registry);
 void addStateCommands(CLI::App &app, Registry &registry);
 void addHoldCommands(CLI::App &app, Registry &registry);
+void addRoadCommands(CLI::App &app, Registry &registry);
+/// iri, class, synth.
+void addRoadProfileCommands(CLI::App &road, Registry &registry);
+/// psd, rainflow.
+void addRoadSeriesCommands(CLI::App &road, Registry &registry);
+/// road and shake of a trip.
+void addTripRoadCommands(CLI::App &trip, Registry &registry);
+void addWeatherCommands(CLI::App &app, Registry &registry);
+/// at, and rig by the second.
+void addWeatherPlaceCommands(CLI::App &weather, Registry &registry);
+void addWeatherRigCommand(CLI::App &weather, Registry &registry);
+/// sun, uv, heat, dew.
+void addWeatherSunCommands(CLI::App &weather, Registry &registry);
+/// frost, corrosion, class, coast.
+void addWeatherMetalCommands(CLI::App &weather, Registry &registry);
 
 } // namespace snugwalk::cli

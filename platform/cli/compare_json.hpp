@@ -3,7 +3,7 @@
 #pragma once
 
 #include "base/value.hpp"
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 #include "round/compare.hpp"
 
 namespace snugwalk::cli {

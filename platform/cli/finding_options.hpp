@@ -2,8 +2,7 @@
 // What a finding takes on the command line, for marks and for findings alike.
 #pragma once
 
-#include <CLI/CLI.hpp>
-
+#include "cli/app.hpp"
 #include "cli/session.hpp"
 
 namespace snugwalk::cli {

@@ -5,6 +5,8 @@
 #include <exception>
 #include <iostream>
 
+#include <CLI/CLI.hpp>
+
 #include "cli/commands.hpp"
 #include "data/embedded.hpp"
 
@@ -24,13 +26,14 @@ constexpr const char *exitCodes =
     "With --json, errors are one object on standard error: {\"error\": {\"code\", \"what\", \"where\", "
     "\"do\"}}.";
 
-void addGlobals(CLI::App &app, Globals &globals)
+void addGlobals(cli::CLI::App &app, Globals &globals)
 {
     app.add_option("--book", globals.book, "logbook file (default: logbook.snugwalk in your data folder)");
     app.add_flag("--json", globals.json, "answer and errors as JSON, in SI with units");
-    app.add_option("--units", globals.units, "units of texts: si or us")->check(CLI::IsMember({"si", "us"}));
+    app.add_option("--units", globals.units, "units of texts: si or us")
+        ->check(cli::CLI::IsMember({"si", "us"}));
     app.add_option("--language", globals.language, "language of the catalogue's texts")
-        ->check(CLI::IsMember(productLanguages()));
+        ->check(cli::CLI::IsMember(productLanguages()));
     app.add_option("--rig", globals.rig, "name or id of the rig (not needed when there is one)");
     app.add_option("--by", globals.by, "who does it");
     app.add_option("--at", globals.at, "when it was done, such as 2026-11-24T08:10:00+13:00 (default: now)");
@@ -66,7 +69,7 @@ bool asksForJson(int argc, char **argv)
 }
 
 // CLI11 reports by exceptions; help is one of them and no error.
-int parseFailed(const CLI::App &app, const CLI::ParseError &fault, bool json)
+int parseFailed(const ::CLI::App &app, const ::CLI::ParseError &fault, bool json)
 {
     if (fault.get_exit_code() == 0)
         return app.exit(fault);
@@ -82,10 +85,11 @@ int run(int argc, char **argv)
 {
     Globals globals;
     Registry registry;
-    CLI::App app(about, "snugwalk");
-    app.footer(exitCodes);
-    app.require_subcommand(1);
-    app.fallthrough();
+    ::CLI::App line(about, "snugwalk");
+    line.footer(exitCodes);
+    line.require_subcommand(1);
+    line.fallthrough();
+    cli::CLI::App app(line);
     addGlobals(app, globals);
     addRigCommands(app, registry);
     addPointCommands(app, registry);
@@ -94,7 +98,7 @@ int run(int argc, char **argv)
     addMendCommands(app, registry);
     addTripCommands(app, registry);
     addPhotoCommands(app, registry);
-    addQuestionCommands(app, registry);
+    addDueCommands(app, registry);
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
     addReportCommand(app, registry);
@@ -103,10 +107,12 @@ int run(int argc, char **argv)
     addSupplyCommands(app, registry);
     addStateCommands(app, registry);
     addHoldCommands(app, registry);
+    addRoadCommands(app, registry);
+    addWeatherCommands(app, registry);
     try {
-        app.parse(argc, argv);
-    } catch (const CLI::ParseError &fault) {
-        return parseFailed(app, fault, asksForJson(argc, argv));
+        line.parse(argc, argv);
+    } catch (const ::CLI::ParseError &fault) {
+        return parseFailed(line, fault, asksForJson(argc, argv));
     }
     Session session(globals);
     const Result<Answer> answer = registry.chosen()(session);

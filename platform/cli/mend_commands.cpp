@@ -87,9 +87,10 @@ std::string eventList()
 Result<std::vector<std::string>> pointsDue(Session &session, const Happening &happening, const Rig &rig,
                                            const std::vector<std::string> &named)
 {
-    const Result<RigHistory> history = loadHistory(**session.book(), rig.id);
+    Result<RigHistory> history = loadHistory(**session.book(), rig.id);
     if (!history)
         return history.error();
+    weatherHistory(*history, &session.world(), happening.at);
     const auto bands = dueBands(session.catalogue(), *history, happening.at);
     std::vector<std::string> due;
     for (const std::string &point : named) {

@@ -138,6 +138,13 @@ const ImageCodec &Session::codec() const
     return codec;
 }
 
+const ProductWorld &Session::productWorld()
+{
+    if (!m_world)
+        m_world = snugwalk::productWorld();
+    return *m_world;
+}
+
 Result<Id> idOf(Logbook &book, const char *type, const std::string &typed)
 {
     const Result<Thing> found = thingByPrefix(book.db(), type, typed);

@@ -12,6 +12,7 @@
 #include "base/units.hpp"
 #include "base/value.hpp"
 #include "catalogue/texts.hpp"
+#include "data/product_world.hpp"
 #include "keys/hash.hpp"
 #include "logbook/acts.hpp"
 #include "logbook/image_codec.hpp"
@@ -59,16 +60,22 @@ public:
     [[nodiscard]] UnitSystem units() const;
     [[nodiscard]] const Texts &texts();
     [[nodiscard]] const ImageCodec &codec() const;
+    /// Climate and coast, read on first use. A table that is missing or broken stops nothing: what it would
+    /// tell counts as the reference, and `worldFaults` says so.
+    [[nodiscard]] const World &world() { return productWorld().world; }
+    [[nodiscard]] const std::vector<Error> &worldFaults() { return productWorld().faults; }
     [[nodiscard]] const Globals &globals() const { return m_globals; }
 
 private:
     [[nodiscard]] Result<Rig> findRig();
+    [[nodiscard]] const ProductWorld &productWorld();
     const Globals &m_globals;
     SystemClock m_clock;
     RandomIds m_ids;
     std::unique_ptr<Logbook> m_book;
     std::unique_ptr<Texts> m_texts;
     std::optional<Catalogue> m_catalogue; ///< only where the owner changed something
+    std::optional<ProductWorld> m_world;
 };
 
 using Command = std::function<Result<Answer>(Session &)>;

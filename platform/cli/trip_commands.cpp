@@ -5,6 +5,7 @@
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
+#include "cli/input_stream.hpp"
 #include "logbook/files.hpp"
 #include "logbook/query.hpp"
 #include "trip/make_trip.hpp"
@@ -49,12 +50,6 @@ std::string dropWords(const Trip &trip)
     if (trip.summary.gaps > 0)
         out += "  gaps bridged by a straight line: " + std::to_string(trip.summary.gaps) + "\n";
     return out;
-}
-
-Error inFile(Error error, const std::string &file)
-{
-    error.where = error.where.empty() ? file : file + ", " + error.where;
-    return error;
 }
 
 Result<Trip> readTrip(const std::string &file, const ImportOptions &o, const Rig &rig, ZoneOffset offset)
@@ -176,6 +171,7 @@ void addTripCommands(CLI::App &app, Registry &registry)
                  "  snugwalk --where \"-44.27, 170.10\" trip stay --from 2026-05-01T12:00:00+12:00 --name "
                  "yard --covered",
                  [at](Session &s) { return stay(s, *at); });
+    addTripRoadCommands(*trip, registry);
 }
 
 } // namespace snugwalk::cli

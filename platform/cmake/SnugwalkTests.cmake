@@ -3,10 +3,25 @@
 
 set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC")
 
+# What is tested is optimised as it ships; a test itself runs once and is compiled more often than that.
+add_library(snugwalk_test_options INTERFACE)
+target_link_libraries(snugwalk_test_options INTERFACE snugwalk_warnings)
+if(CMAKE_BUILD_TYPE STREQUAL "Release")
+    target_compile_options(snugwalk_test_options INTERFACE -O1)
+endif()
+
 find_package(doctest REQUIRED)
 add_library(snugwalk_doctest_main STATIC ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp)
-set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF)
-target_link_libraries(snugwalk_doctest_main PUBLIC doctest::doctest PRIVATE snugwalk_warnings)
+# -fPIE as every program has it, or they could not take its precompiled headers
+set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF POSITION_INDEPENDENT_CODE OFF)
+target_compile_options(snugwalk_doctest_main PRIVATE -fPIE)
+target_link_libraries(snugwalk_doctest_main PUBLIC doctest::doctest PRIVATE snugwalk_test_options snugwalk_base)
+snugwalk_precompile(snugwalk_doctest_main
+    HEADERS <doctest/doctest.h> <fstream> <limits> <random> core/catalogue/catalogue.hpp core/logbook/acts.hpp
+        core/logbook/query.hpp core/rig/rig.hpp core/walk/walk.hpp)
+
+# The Python that Debian's own packages of libraries are for; another one may come first in the path.
+set(SNUGWALK_DEBIAN_PYTHON /usr/bin/python3)
 
 # snugwalk_doctest(<label> <name> SOURCES <files> LINKS <core folders> [LIBS <targets>])
 # Program tst_<label>_<name>, test <label>.<name>. A program without a case fails.
@@ -17,7 +32,8 @@ function(snugwalk_doctest label name)
     set_target_properties(${target} PROPERTIES AUTOMOC OFF)
     list(TRANSFORM arg_LINKS PREPEND snugwalk_)
     target_link_libraries(${target} PRIVATE
-        ${arg_LINKS} ${arg_LIBS} snugwalk_doctest_main snugwalk_warnings)
+        ${arg_LINKS} ${arg_LIBS} snugwalk_doctest_main snugwalk_test_options)
+    snugwalk_precompile(${target} FROM snugwalk_doctest_main)
     target_compile_definitions(${target} PRIVATE
         SNUGWALK_SOURCE_DIR="${CMAKE_SOURCE_DIR}" SNUGWALK_BINARY_DIR="${CMAKE_BINARY_DIR}")
     add_test(NAME ${label}.${name} COMMAND ${target})

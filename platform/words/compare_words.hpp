@@ -6,7 +6,7 @@
 
 #include "catalogue/texts.hpp"
 #include "compare/compare.hpp"
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 
 namespace snugwalk {
 

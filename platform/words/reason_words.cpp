@@ -22,6 +22,8 @@ std::string reasonWords(const Reason &reason, const Texts &texts, UnitSystem uni
     const std::string amount = reason.si ? formatFor(reason.dimension, *reason.si, units) : "";
     if (reason.slug == "event")
         return texts.word("events", reason.detail);
+    if (reason.slug == "reading")
+        return texts.phrase("reason_reading", {texts.word("readings", reason.detail)});
     if (reason.slug == "months")
         return texts.phrase(amount == "1" ? "months_1" : "months_n", {amount});
     if (reason.slug == "wheel_fitted")

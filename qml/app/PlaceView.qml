@@ -110,11 +110,15 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("trend", point); onSuppliesAsked: root.went("supplies", "") } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", "") } }
+    Once { wanted: root.page === "why"; WhyPage { anchors.fill: root; why: root.session.why; point: root.thing; onTrendAsked: point => root.went("trend", point); onWhatIfAsked: root.went("what_if", "") } }
+    Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo) }
+        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
+    Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
+    Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"

@@ -75,4 +75,12 @@ Scroll {
     }
     WordButton { text: qsTr("points of this rig: add, hide, how often"); Layout.fillWidth: true; onClicked: root.pointsAsked() }
     WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
+    BodyText { text: qsTr("Where data come from"); level: "head"; Layout.fillWidth: true }
+    Repeater {
+        model: [
+            qsTr("Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0."),
+            qsTr("Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret."),
+            qsTr("Coastline: made with Natural Earth, public domain.")]
+        BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }
+    }
 }

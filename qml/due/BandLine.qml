@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// One band on the season line: thin from early to late, a ring at likely. It never fills.
+// One band on the season line: thin from early to late, a ring at likely, a tall stroke where it is time
+// to look. It never fills.
 pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
@@ -11,6 +12,10 @@ Item {
     required property real early
     required property real likely
     required property real late
+    /// Time to look, by severity; NaN shows none.
+    property real alert: NaN
+    /// Where the catalogue alone would put it; NaN shows none.
+    property real nominal: NaN
     /// Days the line shows, first and last.
     required property real firstDay
     required property real lastDay
@@ -28,7 +33,7 @@ Item {
     }
     function inside(day: real): bool { return day >= root.firstDay && day <= root.lastDay }
 
-    implicitHeight: root.ring + 12
+    implicitHeight: root.ring + 14
 
     Repeater {
         model: root.months
@@ -61,6 +66,22 @@ Item {
             y: Math.round((root.height - height) / 2)
             color: Tone.ink
         }
+    }
+    Rectangle {
+        visible: root.dated && !isNaN(root.nominal) && root.inside(root.nominal)
+        x: Math.round(root.at(root.nominal) - width / 2)
+        width: Tone.hair
+        height: root.height - 2
+        y: 1
+        color: Tone.quiet
+    }
+    Rectangle {
+        visible: root.dated && !isNaN(root.alert) && root.inside(root.alert)
+        x: Math.round(root.at(root.alert) - width / 2)
+        width: Tone.stroke * 2
+        height: root.height - 4
+        y: 2
+        color: Tone.ink
     }
     Rectangle {
         visible: root.dated

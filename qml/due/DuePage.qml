@@ -12,13 +12,22 @@ Item {
     required property DueModel due
     signal opened(string point)
     signal suppliesAsked()
+    signal whatIfAsked()
 
     readonly property var months: root.due.months
     readonly property real firstDay: root.months.length ? root.months[0].day : 0
     readonly property real lastDay: root.months.length > 1 ? 2 * root.months[root.months.length - 1].day - root.months[root.months.length - 2].day : root.firstDay + 365
 
-    /// With large words the head scrolls with the bands.
-    readonly property bool cramped: root.height < Tone.px(480)
+    /// Where it would take much of the page, the head scrolls with the bands.
+    readonly property bool cramped: head.implicitHeight > root.height * 0.4
+
+    /// Called late: by then the page may be gone.
+    function toTop() {
+        if (list)
+            list.contentY = list.originY - list.topMargin;
+    }
+
+    Component.onCompleted: root.due.open()
 
     Column {
         id: head
@@ -30,8 +39,20 @@ Item {
         spacing: 6
         BodyText { width: parent.width; text: qsTr("Due", "heading: what is due when"); level: "title" }
         BodyText { width: parent.width; text: root.due.sentence }
-        WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what to buy for it"); onClicked: root.suppliesAsked() }
-        BodyText { width: parent.width; text: qsTr("Line: early to late. Ring: likely. Upright: today."); level: "small"; quiet: true }
+        BodyText { visible: text !== ""; width: parent.width; text: root.due.moved }
+        Flow {
+            width: parent.width
+            spacing: 12
+            WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what if it goes elsewhere"); onClicked: root.whatIfAsked() }
+            WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what to buy for it"); onClicked: root.suppliesAsked() }
+        }
+        DueFilters { id: filters; width: parent.width; due: root.due }
+        BodyText {
+            width: parent.width
+            text: qsTr("Line: early to late. Ring: likely. Heavy stroke: time to look. Faint upright: by the catalogue alone. Long upright: today.")
+            level: "small"
+            quiet: true
+        }
         SeasonRuler {
             width: parent.width
             months: root.months
@@ -52,7 +73,7 @@ Item {
             topMargin: root.cramped ? 0 : head.height
         }
         topMargin: root.cramped ? head.height : 0
-        onTopMarginChanged: Qt.callLater(() => list.contentY = list.originY - list.topMargin) // qmllint disable
+        onTopMarginChanged: Qt.callLater(root.toTop)
         model: root.due.rows
         clip: true
         interactive: !Tone.gloves
@@ -68,7 +89,7 @@ Item {
             visible: list.count === 0
             width: parent.width
             topPadding: Tone.margin
-            text: qsTr("Nothing is worked out yet: the bands come with the first walk.")
+            text: root.due.total > 0 ? qsTr("Nothing here for that choice.") : qsTr("Nothing is worked out yet: the bands come with the first walk.")
             quiet: true
         }
     }

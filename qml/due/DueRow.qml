@@ -14,6 +14,8 @@ Press {
     required property real early
     required property real likely
     required property real late
+    required property real alert
+    required property real nominal
     required property string earlyText
     required property string likelyText
     required property string lateText
@@ -48,6 +50,8 @@ Press {
             early: root.early
             likely: root.likely
             late: root.late
+            alert: root.alert
+            nominal: root.nominal
             firstDay: root.firstDay
             lastDay: root.lastDay
             months: root.months

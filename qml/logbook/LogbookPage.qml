@@ -14,6 +14,8 @@ ColumnLayout {
     required property BookModel book
     signal compareAsked()
     signal photoAsked(string photo)
+    signal tripAsked(string trip)
+    signal importAsked()
 
     property string shelf: "walks"
     property var pair: []
@@ -34,7 +36,16 @@ ColumnLayout {
         return "";
     }
 
+    /// Rows of one kind must never meet the other kind's delegate, so the list is emptied in between.
+    function fill() {
+        list.model = null;
+        list.delegate = root.shelf === "walks" ? walk : root.shelf === "trips" ? trip : mend;
+        list.model = root.shelf === "walks" ? root.book.walks : root.shelf === "trips" ? root.book.trips : root.book.mends;
+    }
+
     spacing: 6
+    onShelfChanged: root.fill()
+    Component.onCompleted: root.fill()
 
     Instantiator {
         id: walks
@@ -53,12 +64,10 @@ ColumnLayout {
     ListView {
         id: list
         visible: root.shelf !== "photos"
-        model: root.shelf === "walks" ? root.book.walks : root.shelf === "trips" ? root.book.trips : root.book.mends
-        delegate: root.shelf === "walks" ? walk : root.shelf === "trips" ? trip : mend
         clip: true
         interactive: !Tone.gloves
         boundsBehavior: Flickable.StopAtBounds
-        activeFocusOnTab: root.shelf !== "walks"
+        activeFocusOnTab: root.shelf === "mends"
         Layout.fillWidth: true
         Layout.fillHeight: true
         BodyText {
@@ -89,8 +98,17 @@ ColumnLayout {
         Layout.margins: 12
         onClicked: root.compare()
     }
+    ActButton {
+        visible: root.shelf === "trips"
+        text: qsTr("Take a file in")
+        detail: root.height < Tone.px(480) ? "" : qsTr("a track, a log of shaking, weather")
+        size: Tone.body
+        Layout.fillWidth: true
+        Layout.margins: 12
+        onClicked: root.importAsked()
+    }
 
     Component { id: walk; WalkRow { width: ListView.view.width; chosen: root.pair.indexOf(walkId) >= 0; onPicked: id => root.pick(id) } }
-    Component { id: trip; TripRow { width: ListView.view.width } }
+    Component { id: trip; TripRow { width: ListView.view.width; onOpened: trip => root.tripAsked(trip) } }
     Component { id: mend; MendRow { width: ListView.view.width } }
 }

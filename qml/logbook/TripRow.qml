@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
 
-Item {
+Press {
     id: root
 
     required property string tripId
@@ -15,14 +15,16 @@ Item {
     required property string roadText
     required property string note
     required property var points
+    signal opened(string trip)
 
-    implicitHeight: row.implicitHeight + 20
-    Accessible.role: Accessible.ListItem
-    Accessible.name: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
+    topPadding: 10
+    bottomPadding: 10
+    leftPadding: Tone.margin
+    rightPadding: Tone.margin
+    spoken: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
+    onClicked: root.opened(root.tripId)
 
-    RowLayout {
-        id: row
-        anchors { left: parent.left; right: parent.right; leftMargin: Tone.margin; rightMargin: Tone.margin; verticalCenter: parent.verticalCenter }
+    contentItem: RowLayout {
         spacing: 12
         TrackSketch { points: root.points; Layout.alignment: Qt.AlignTop }
         ColumnLayout {

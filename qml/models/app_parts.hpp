@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <string_view>
 
 #include <QString>
@@ -14,6 +15,7 @@
 #include "logbook/image_codec.hpp"
 #include "logbook/logbook.hpp"
 #include "preferences.hpp"
+#include "round/world.hpp"
 
 namespace snugwalk {
 
@@ -26,7 +28,9 @@ struct AppParts {
     const SupplyList *supplies = nullptr;
     std::function<Result<Texts>(std::string_view language)> texts;
     std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
-    const ImageCodec *codec = nullptr;         ///< used on the worker's thread only
+    /// Called on the worker's thread, for each reading; gives the same each time. Not set: no weather known.
+    std::function<std::shared_ptr<const World>()> world;
+    const ImageCodec *codec = nullptr; ///< used on the worker's thread only
     const Clock *clock = nullptr;
     PositionSource *position = nullptr;                 ///< none when null
     CameraSource *camera = nullptr;                     ///< none when null

@@ -2,37 +2,9 @@
 // What was done, compared and added to.
 #include "book_model.hpp"
 
-#include <filesystem>
-
-#include "logbook/files.hpp"
 #include "round/compare.hpp"
-#include "trip/make_trip.hpp"
 
 namespace snugwalk {
-namespace {
-
-constexpr std::size_t maxTrackBytes = 64U * 1024 * 1024;
-
-Result<Trip> keepTrip(Logbook &book, const std::string &file, const Id &rig, const Doer &doer)
-{
-    const Result<std::string> bytes = readFile(file, maxTrackBytes);
-    if (!bytes)
-        return bytes.error();
-    const Result<ParsedTrack> track = parseTrack(*bytes);
-    if (!track)
-        return track.error();
-    const std::string name = std::filesystem::path(file).filename().string();
-    Result<Trip> trip = makeTrip(*track, {{}, RoadClass::Unknown, name, {}, book.now().offset});
-    if (!trip)
-        return trip.error();
-    trip->rig = rig;
-    const Result<Id> added = addTrip(book, *trip, doer);
-    if (!added)
-        return added.error();
-    return trip;
-}
-
-} // namespace
 
 BookModel::BookModel(const ActDesk *desk, QObject *parent)
     : QObject(parent),
@@ -108,28 +80,6 @@ QString BookModel::comparePair() const
 QStringList BookModel::rigChanges() const
 {
     return m_compared ? rigChangeLines(m_shown, m_compared->comparison) : QStringList();
-}
-
-void BookModel::importTrip(const QUrl &file)
-{
-    if (m_shown.history() == nullptr)
-        return;
-    const auto act = [path = file.toLocalFile().toStdString(), rig = m_shown.history()->rig.id,
-                      doer = m_desk->doer()](Logbook &book) { return keepTrip(book, path, rig, doer); };
-    m_desk->worker->run<Trip>(this, act, [this](Result<Trip> trip) {
-        if (!trip) {
-            m_desk->refuse(trip.error());
-            return;
-        }
-        const Voice &voice = *m_shown.voice;
-        QString sentence =
-            tr("%1 on %2 was added.").arg(voice.quantity(trip->summary.length), voice.date(trip->start));
-        const long long dropped = trip->summary.fixesRead - trip->summary.fixesKept;
-        if (dropped > 0)
-            sentence += u' ' + tr("%n positions were left out.", nullptr, static_cast<int>(dropped));
-        Q_EMIT tripImported(sentence);
-        m_desk->changed(true);
-    });
 }
 
 } // namespace snugwalk

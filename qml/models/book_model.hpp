@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QObject>
-#include <QUrl>
 
 #include "act_desk.hpp"
 #include "book_lists.hpp"
@@ -48,13 +47,10 @@ public:
     /// Empty ids: the last walk and the one before it that looked at most of its points.
     /// Worked out on the worker; `compared` follows.
     Q_INVOKABLE void compare(const QString &thenId, const QString &nowId);
-    /// Reads a GPX or NMEA file on the worker; `tripImported` or the session's error follows.
-    Q_INVOKABLE void importTrip(const QUrl &file);
 
 Q_SIGNALS:
     void changed();
     void compared();
-    void tripImported(const QString &sentence);
 
 private:
     void showComparison(std::optional<Compared> compared);

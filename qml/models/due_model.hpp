@@ -3,10 +3,14 @@
 #pragma once
 
 #include <limits>
+#include <map>
 
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
+#include "act_desk.hpp"
+#include "due/shift.hpp"
+#include "due_filter.hpp"
 #include "row_model.hpp"
 #include "snapshot.hpp"
 
@@ -16,9 +20,12 @@ struct DueRow {
     QString key; ///< the point's slug
     QString title;
     QString zone;
+    QString zoneSlug;
     double early = std::numeric_limits<double>::quiet_NaN(); ///< days from today; not a number = none
     double likely = std::numeric_limits<double>::quiet_NaN();
     double late = std::numeric_limits<double>::quiet_NaN();
+    double alert = std::numeric_limits<double>::quiet_NaN();   ///< time to look, by severity
+    double nominal = std::numeric_limits<double>::quiet_NaN(); ///< where the catalogue alone puts it
     QString earlyText;
     QString likelyText;
     QString lateText;
@@ -51,10 +58,17 @@ class DueModel : public QObject {
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
     Q_PROPERTY(snugwalk::DueRowModel *rows READ rows CONSTANT)
     Q_PROPERTY(int pastDueCount READ pastDueCount NOTIFY changed)
+    Q_PROPERTY(int total READ total NOTIFY changed)
+    Q_PROPERTY(bool busy READ isBusy NOTIFY changed)
+    Q_PROPERTY(QString moved READ moved NOTIFY changed)
+    Q_PROPERTY(QString zone READ zone WRITE setZone NOTIFY changed)
+    Q_PROPERTY(QString span READ span WRITE setSpan NOTIFY changed)
+    Q_PROPERTY(QString order READ order WRITE setOrder NOTIFY changed)
+    Q_PROPERTY(QVariantList zones READ zones NOTIFY changed)
     Q_PROPERTY(QVariantList months READ months NOTIFY changed)
     Q_PROPERTY(QVariantList stays READ stays NOTIFY changed)
 public:
-    DueModel(const Catalogue *catalogue, QObject *parent);
+    DueModel(const ActDesk *desk, QObject *parent);
 
     /// "8 are past due, 3 more fall due within a month."
     [[nodiscard]] QString sentence() const;
@@ -64,14 +78,41 @@ public:
     [[nodiscard]] QVariantList months() const;
     /// [{name, fromDay, toDay, covered}] that touch the season line; a stay that goes on ends today.
     [[nodiscard]] QVariantList stays() const;
+    /// How many rows there are with everything shown.
+    [[nodiscard]] int total() const { return static_cast<int>(m_all.size()); }
+    [[nodiscard]] bool isBusy() const { return m_waiting > 0; }
+    /// "11 points are due sooner than by the catalogue alone. Roof seals moved most: …"; "" before `open`.
+    [[nodiscard]] QString moved() const;
+    /// A zone's slug, or "" for all.
+    [[nodiscard]] QString zone() const { return m_filter.zone; }
+    void setZone(const QString &zone);
+    /// "all", "past", "month" or "season".
+    [[nodiscard]] QString span() const { return spanName(m_filter.span); }
+    void setSpan(const QString &span);
+    /// "date" or "concern".
+    [[nodiscard]] QString order() const;
+    void setOrder(const QString &order);
+    /// [{slug, name}] of the zones that have a row.
+    [[nodiscard]] QVariantList zones() const;
     void show(const Shown &shown);
+    /// Works out on the worker what moved each date; from now on whenever the logbook has more.
+    Q_INVOKABLE void open();
 
 Q_SIGNALS:
     void changed();
 
 private:
-    const Catalogue *m_catalogue;
+    using Shifts = std::map<std::string, DueShift>;
+    void makeRows();
+    void assignRows();
+
+    const ActDesk *m_desk;
     Shown m_shown;
+    DueFilter m_filter;
+    Shifts m_shifts;
+    bool m_wanted = false; ///< someone looks at the list
+    int m_waiting = 0;
+    std::vector<DueRow> m_all; ///< by date, as the bands come
     DueRowModel m_rows;
 };
 

@@ -11,6 +11,8 @@ DueRowModel::DueRowModel(QObject *parent)
                 {"early", [](const DueRow &r) { return QVariant(r.early); }},
                 {"likely", [](const DueRow &r) { return QVariant(r.likely); }},
                 {"late", [](const DueRow &r) { return QVariant(r.late); }},
+                {"alert", [](const DueRow &r) { return QVariant(r.alert); }},
+                {"nominal", [](const DueRow &r) { return QVariant(r.nominal); }},
                 {"earlyText", [](const DueRow &r) { return QVariant(r.earlyText); }},
                 {"likelyText", [](const DueRow &r) { return QVariant(r.likelyText); }},
                 {"lateText", [](const DueRow &r) { return QVariant(r.lateText); }},

@@ -24,7 +24,7 @@ Session::Session(AppParts parts, QObject *parent)
               [this](bool atOnce) { noteChange(atOnce); }};
     m_walk = new WalkModel(&m_desk, this);
     m_rig = new RigModel(&m_desk, m_walk, this);
-    m_due = new DueModel(m_parts.catalogue, this);
+    m_due = new DueModel(&m_desk, this);
     m_book = new BookModel(&m_desk, this);
     m_bench = new BenchModel(this);
     m_drawing = new DrawingModel(&m_desk, this);
@@ -32,6 +32,15 @@ Session::Session(AppParts parts, QObject *parent)
     m_points = new PointsModel(&m_desk, this);
     m_supplies = new SuppliesModel(&m_desk, this);
     m_trends = new TrendModel(&m_desk, this);
+    m_why = new WhyModel(&m_desk, this);
+    m_whatIf = new WhatIfModel(&m_desk, this);
+    m_trip = new TripModel(&m_desk, this);
+    m_intake = new IntakeModel(&m_desk, this);
+    connect(m_due, &DueModel::changed, this, &Session::busyChanged);
+    connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
+    connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
+    connect(m_trip, &TripModel::changed, this, &Session::busyChanged);
+    connect(m_intake, &IntakeModel::changed, this, &Session::busyChanged);
     connect(m_supplies, &SuppliesModel::changed, this, &Session::busyChanged);
     connect(m_trends, &TrendModel::changed, this, &Session::busyChanged);
     connect(m_drawing, &DrawingModel::written, m_walk, &WalkModel::noteAct);
@@ -88,8 +97,8 @@ void Session::refresh()
     const Id chosen = Id::parse(m_preferences.rig.toStdString()).value_or(Id{});
     m_worker->run<std::shared_ptr<const Snapshot>>(
         this,
-        [chosen, catalogue = m_parts.catalogue](Logbook &book) {
-            return takeSnapshot(book, *catalogue, chosen);
+        [chosen, catalogue = m_parts.catalogue, world = m_parts.world](Logbook &book) {
+            return takeSnapshot(book, *catalogue, chosen, world ? world() : nullptr);
         },
         [this](Result<std::shared_ptr<const Snapshot>> answer) { takeAnswer(std::move(answer)); });
 }
@@ -121,6 +130,10 @@ void Session::showAll()
     m_trends->show(m_shown);
     m_supplies->show(m_shown);
     m_points->show(m_shown);
+    m_why->show(m_shown);
+    m_whatIf->show(m_shown);
+    m_trip->show(m_shown);
+    m_intake->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

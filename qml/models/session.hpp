@@ -13,12 +13,16 @@
 #include "camera_model.hpp"
 #include "drawing_model.hpp"
 #include "due_model.hpp"
+#include "intake_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
 #include "supplies_model.hpp"
 #include "trend_model.hpp"
+#include "trip_model.hpp"
 #include "walk_model.hpp"
+#include "what_if_model.hpp"
+#include "why_model.hpp"
 
 namespace snugwalk {
 
@@ -54,6 +58,10 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::SuppliesModel *supplies READ supplies CONSTANT)
     Q_PROPERTY(snugwalk::TrendModel *trends READ trends CONSTANT)
     Q_PROPERTY(snugwalk::CameraModel *camera READ camera CONSTANT)
+    Q_PROPERTY(snugwalk::WhyModel *why READ why CONSTANT)
+    Q_PROPERTY(snugwalk::WhatIfModel *whatIf READ whatIf CONSTANT)
+    Q_PROPERTY(snugwalk::TripModel *trip READ trip CONSTANT)
+    Q_PROPERTY(snugwalk::IntakeModel *intake READ intake CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -65,7 +73,8 @@ public:
     [[nodiscard]] bool isBusy() const
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
-               m_supplies->isBusy();
+               m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
+               m_trip->isBusy() || m_intake->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -101,6 +110,10 @@ public:
     [[nodiscard]] SuppliesModel *supplies() const { return m_supplies; }
     [[nodiscard]] TrendModel *trends() const { return m_trends; }
     [[nodiscard]] CameraModel *camera() const { return m_camera; }
+    [[nodiscard]] WhyModel *why() const { return m_why; }
+    [[nodiscard]] WhatIfModel *whatIf() const { return m_whatIf; }
+    [[nodiscard]] TripModel *trip() const { return m_trip; }
+    [[nodiscard]] IntakeModel *intake() const { return m_intake; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -154,6 +167,10 @@ private:
     TrendModel *m_trends;
     SuppliesModel *m_supplies;
     PointsModel *m_points;
+    WhyModel *m_why;
+    WhatIfModel *m_whatIf;
+    TripModel *m_trip;
+    IntakeModel *m_intake;
 };
 
 } // namespace snugwalk

@@ -29,9 +29,10 @@ const FindingHistory *Snapshot::finding(const Id &id) const
 }
 
 Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
-                                                     const Id &chosen)
+                                                     const Id &chosen, std::shared_ptr<const World> world)
 {
     auto snapshot = std::make_shared<Snapshot>();
+    snapshot->world = std::move(world);
     snapshot->now = book.now();
     auto rigs = allRigs(book);
     if (!rigs)
@@ -44,6 +45,7 @@ Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalo
     auto history = loadHistory(book, known ? chosen : snapshot->rigs.front().id);
     if (!history)
         return history.error();
+    weatherHistory(*history, snapshot->world.get(), snapshot->now);
     snapshot->catalogue = std::make_shared<const Catalogue>(catalogue.withOwn(history->own));
     Standing standing = standingOf(*snapshot->catalogue, std::move(history).value(), snapshot->now);
     snapshot->bands = std::move(standing.bands);

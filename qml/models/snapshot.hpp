@@ -8,6 +8,7 @@
 #include "concern/state.hpp"
 #include "due/rig_history.hpp"
 #include "logbook/logbook.hpp"
+#include "round/world.hpp"
 #include "voice.hpp"
 
 namespace snugwalk {
@@ -19,6 +20,7 @@ struct Snapshot {
     std::vector<DueBand> bands;                 ///< as `dueBands` gives them
     RigState state;
     LocalTime now;
+    std::shared_ptr<const World> world; ///< climate and coast as the bands were made with; may be null
 
     [[nodiscard]] const WalkRecord *openWalk() const;
     [[nodiscard]] const FindingHistory *finding(const Id &id) const;
@@ -27,8 +29,10 @@ struct Snapshot {
 /// Reads and computes; the worker's work.
 /// \param catalogue the product's; the snapshot has it as the rig's owner chose
 /// \param chosen the rig to read; the first one when null or unknown.
-[[nodiscard]] Result<std::shared_ptr<const Snapshot>> takeSnapshot(Logbook &book, const Catalogue &catalogue,
-                                                                   const Id &chosen);
+/// \param world what the weather is taken from; null: the reference
+[[nodiscard]] Result<std::shared_ptr<const Snapshot>>
+takeSnapshot(Logbook &book, const Catalogue &catalogue, const Id &chosen,
+             std::shared_ptr<const World> world = nullptr);
 
 /// What a model shows, and in which words. Never without either.
 struct Shown {

@@ -8,7 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "act_desk.hpp"
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 #include "snapshot.hpp"
 
 namespace snugwalk {

@@ -4,7 +4,7 @@
 
 #include <QVariantMap>
 
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 #include "voice.hpp"
 
 namespace snugwalk {

@@ -9,14 +9,16 @@ ARROWS = {
     "keys": "base",
     "rig": "base",
     "trip": "base",
+    "weather": "base trip",
+    "road": "base trip",
     "catalogue": "base rig",
     "walk": "base rig catalogue",
-    "due": "base rig catalogue walk trip",
+    "due": "base rig catalogue walk trip weather road",
     "concern": "base rig catalogue walk due",
     "compare": "base rig catalogue walk due",
     "bench": "base rig",
     "logbook": "base keys rig catalogue walk trip",
-    "round": "base rig catalogue walk trip due concern compare bench logbook",
+    "round": "base rig catalogue walk trip weather road due concern compare bench logbook",
     "report": "base rig catalogue walk trip concern compare due round",
 }
 OUTSIDE = ("platform/", "qml/", "tests/")

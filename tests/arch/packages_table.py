@@ -9,6 +9,7 @@ QT_COMPONENTS = {
     "LinguistTools": ["qt6-tools-dev", "qt6-tools-dev-tools", "qt6-l10n-tools"],
     "Multimedia": ["qt6-multimedia-dev"],
     "Positioning": ["qt6-positioning-dev"],
+    "Sensors": ["qt6-sensors-dev"],
 }
 
 CMAKE_PACKAGES = {
@@ -37,6 +38,7 @@ PKG_CONFIG = {
 
 PROGRAMS = {
     "GeodSolve": ["geographiclib-tools"],
+    "Rscript": ["r-base-core", "r-cran-survival"],
     "b2sum": [],
     "bash": [],
     "ccache": ["ccache"],

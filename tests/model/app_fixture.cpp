@@ -5,6 +5,7 @@
 #include <QtTest>
 
 #include "data/embedded.hpp"
+#include "data/product_world.hpp"
 #include "demo/load_demo.hpp"
 #include "logbook/acts.hpp"
 #include "support/rigs.hpp"
@@ -23,6 +24,10 @@ AppFixture::AppFixture(Book book)
     parts.catalogue = &productCatalogue();
     parts.supplies = &productSupplies();
     parts.texts = [](std::string_view language) { return productTexts(language); };
+    parts.world = [] {
+        static const auto world = std::make_shared<const World>(productWorld().world);
+        return world;
+    };
     parts.openBook = [this] { return m_home.tryOpen(m_home.file()); };
     parts.codec = &m_codec;
     parts.clock = &m_home.clock;

@@ -16,7 +16,6 @@ private Q_SLOTS:
     void aPlaceThatIsNoFolder();
     void aFileThatIsNoLogbook();
     void aPhotoThatIsNonePassesTheMark();
-    void aTrackThatIsNone();
     void aMendOfNothing();
 };
 
@@ -83,21 +82,6 @@ void TstErrors::aPhotoThatIsNonePassesTheMark()
     QCOMPARE(cell(*app.walk().tape(), 0, "state").toString(), QStringLiteral("attention"));
     QVERIFY(!app.session().errorWhat().isEmpty());
     QCOMPARE(cell(*app.session().rig()->findings(), 0, "photoCount").toInt(), 0);
-}
-
-void TstErrors::aTrackThatIsNone()
-{
-    AppFixture app;
-    Session &session = app.open();
-    QSignalSpy told(&session, &Session::errorChanged);
-    session.book()->importTrip(QUrl::fromLocalFile(QString::fromStdString(app.folder().file("absent.gpx"))));
-    QVERIFY(told.wait());
-    QVERIFY(session.errorWhat().startsWith(QStringLiteral("Not found")));
-    spill(app.folder().path() / "bad.gpx", "<gpx><trk>");
-    session.book()->importTrip(QUrl::fromLocalFile(QString::fromStdString(app.folder().file("bad.gpx"))));
-    QVERIFY(told.wait());
-    QVERIFY(!session.errorDo().isEmpty());
-    QCOMPARE(session.book()->trips()->rowCount(), 0);
 }
 
 void TstErrors::aMendOfNothing()

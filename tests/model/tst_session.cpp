@@ -19,7 +19,6 @@ private Q_SLOTS:
     void theOtherRigIsShown();
     void thePersonSignsWhatIsWritten();
     void theLogbookIsNeverOpenedOnThisThread();
-    void aTrackBecomesATrip();
 };
 
 void TstSession::aFirstStartHasNoRigAndNoError()
@@ -105,20 +104,6 @@ void TstSession::theLogbookIsNeverOpenedOnThisThread()
     app.open();
     QVERIFY(opener.load() != nullptr);
     QVERIFY(opener.load() != QThread::currentThread());
-}
-
-void TstSession::aTrackBecomesATrip()
-{
-    AppFixture app;
-    Session &session = app.open();
-    QSignalSpy imported(session.book(), &BookModel::tripImported);
-    session.book()->importTrip(QUrl::fromLocalFile(
-        QStringLiteral(SNUGWALK_SOURCE_DIR "/demo-rig/tracks/2024-10-05-lindis-south.gpx")));
-    QVERIFY(imported.wait());
-    QVERIFY(imported.first().first().toString().contains(QStringLiteral("km")));
-    app.settle();
-    QCOMPARE(session.book()->trips()->rowCount(), 1);
-    QVERIFY(cell(*session.book()->trips(), 0, "points").toList().size() > 2);
 }
 
 QTEST_MAIN(TstSession)

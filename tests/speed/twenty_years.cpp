@@ -8,8 +8,9 @@
 #include <filesystem>
 #include <vector>
 
-#include "compare/trend.hpp"
 #include "data/embedded.hpp"
+#include "due/trend/trend.hpp"
+#include "data/product_world.hpp"
 #include "logbook/query.hpp"
 #include "long_history.hpp"
 #include "round/compare.hpp"
@@ -58,15 +59,16 @@ std::size_t bareRead(const std::string &file)
 }
 
 struct Timings {
-    std::vector<double> bare, load, compare, bands, state, trend;
+    std::vector<double> bare, load, weather, compare, bands, state, trend;
 };
 
-void measureOnce(Logbook &book, const Id &rig, LocalTime now, Timings &t)
+void measureOnce(Logbook &book, const Id &rig, const World &world, LocalTime now, Timings &t)
 {
     const Catalogue &catalogue = productCatalogue();
     t.bare.push_back(milliseconds([&] { SNUG_ASSERT(bareRead(book.file()) > 1'000'000); }));
     RigHistory history;
     t.load.push_back(milliseconds([&] { history = loadHistory(book, rig).value(); }));
+    t.weather.push_back(warmMilliseconds([&] { weatherHistory(history, &world, now); }));
     const WalkPair pair = lastTwo(history, "full_round").value();
     t.compare.push_back(warmMilliseconds([&] {
         SNUG_ASSERT(compareWalks(catalogue, history, pair.then, pair.now).points.size() ==
@@ -107,12 +109,14 @@ int main()
     const LongHistory written = writeTwentyYears(book, first);
     std::printf("%d walks, %d marks, %d findings, %d trips, %zu points\n", written.walks, written.marks,
                 written.findings, written.trips, productCatalogue().points().size());
+    const World world = productWorld().world;
     Timings t;
     for (int i = 0; i < 15; ++i)
-        measureOnce(book, written.rig, now, t);
+        measureOnce(book, written.rig, world, now, t);
     const double bare = median(t.bare);
     print("bare read of all rows", t.bare, bare, 0.0);
     print("load the whole history", t.load, bare, 0.0);
+    print("weathering day by day", t.weather, bare, 0.0);
     print("compare two full rounds", t.compare, bare, frame / 10.0);
     std::vector<double> standing;
     for (std::size_t i = 0; i < t.bands.size(); ++i)

@@ -97,6 +97,37 @@ def usage(program):
     check(set(fault) == {"code", "what", "where", "do"} and fault["code"] == "invalid_input", f"JSON error {fault}")
 
 
+def lives(program, folder):
+    """Tables of looks: the line, the column and the reason."""
+    cases = {"order.csv": ("lower,upper\n1,2\n5,4\n", ["line 3", "upper is below lower"]),
+             "nan.csv": ("lower,upper\n1,nan\n", ["line 2, column upper", "\"nan\""]),
+             "gap.csv": ("lower,upper\n1,2\n,2\n", ["line 3, column lower", "missing"]),
+             "unit.csv": ("lower,upper\n1,2 mo\n", ["line 2, column upper", "without a unit"]),
+             "before.csv": ("lower,upper\n-1,2\n", ["line 2", "negative age"]),
+             "weight.csv": ("lower,upper,weight\n1,2,-3\n", ["line 2", "negative weight"]),
+             "semicolons.csv": ("lower;upper\n1;2\n", ["line 1", "commas"]),
+             "narrow.csv": ("lower\n1\n", ["upper"]),
+             "ragged.csv": ("lower,upper\n1,2\n1,2,3\n", ["line 3", "3 cells"]),
+             "empty.csv": ("lower,upper\n", ["no lives"])}
+    for name, (text, saying) in cases.items():
+        file = write(folder, name, text.encode())
+        program.refused("due", "fit", file, code=3, saying=[*saying, ";"])
+        program.refused("due", "posterior", file, "--interval", "12", code=3, saying=[*saying, ";"])
+    passing = write(folder, "passing.csv", b"lower,upper\n9,inf\n5,\n")
+    program.refused("due", "fit", passing, code=3, saying=["none of them failed", "due posterior"])
+    alike = write(folder, "alike.csv", b"lower,upper\n5,9\n5,9\n5,9\n")
+    program.refused("due", "fit", alike, code=3, saying=["one age agrees with all"])
+    named = write(folder, "named.csv", b"lower,upper,log_shape\n5,9,1\n5,9,2\n5,9,3\n")
+    program.refused("due", "fit", named, code=3, saying=["log_shape", "rename"])
+    program.refused("due", "posterior", named, "--interval", "12", code=3, saying=["no covariates"])
+    for option, value in (("--interval", "-1"), ("--interval", "nan"), ("--interval", "inf"), ("--shape", "0"),
+                          ("--p", "1"), ("--within", "-2"), ("--age", "nan"), ("--spread", "0")):
+        options = {"--interval": "12", option: value}
+        program.refused("due", "posterior", alike, *[word for pair in options.items() for word in pair], code=3,
+                        saying=[option])
+    program.refused("due", "fit", os.path.join(folder, "none.csv"), code=4, saying=["none.csv"])
+
+
 def databases(program, folder):
     with open(program.book, "rb") as file:
         whole = file.read()
@@ -159,6 +190,7 @@ def main():
             tracks(program, folder, source)
             photos(program, folder, source)
             usage(program)
+            lives(program, folder)
             databases(program, folder)
             full_disk(program)
             program.run("check", "--deep")

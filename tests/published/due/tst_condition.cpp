@@ -6,8 +6,8 @@
 #include <array>
 #include <cmath>
 
-#include "due/condition.hpp"
 #include "due/special_functions.hpp"
+#include "due/trend/condition.hpp"
 
 using namespace snugwalk;
 using doctest::Approx;

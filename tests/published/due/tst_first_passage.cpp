@@ -4,8 +4,10 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "due/first_passage.hpp"
+#include "due/special_functions.hpp"
 
 using namespace snugwalk;
 
@@ -36,6 +38,21 @@ TEST_CASE("lumpy rate: drift 0.25, deviation 0.35, limit 3")
     CHECK(chanceWithin(rate, 3.0, 6.0) == doctest::Approx(0.0559968030).epsilon(1e-8));
     CHECK(chanceWithin(rate, 3.0, 12.0) == doctest::Approx(0.5776618919).epsilon(1e-8));
     CHECK(chanceWithin(rate, 3.0, 18.0) == doctest::Approx(0.8895359415).epsilon(1e-8));
+}
+
+TEST_CASE("the scaled complement of the error function")
+{
+    // DLMF 7.12.1, 7.17 and Abramowitz and Stegun table 7.2 (from memory): at 0, 0.5, 1; scipy.special.erfcx
+    // at 10, 100 and 1e5; [DLMF] 7.12.1 for its tail
+    CHECK(erfcScaled(0.0) == 1.0);
+    CHECK(erfcScaled(0.5) == doctest::Approx(0.6156903441929259).epsilon(1e-14));
+    CHECK(erfcScaled(1.0) == doctest::Approx(0.4275835761558070).epsilon(1e-14));
+    CHECK(erfcScaled(10.0) == doctest::Approx(0.05614099274382259).epsilon(1e-14));
+    CHECK(erfcScaled(100.0) == doctest::Approx(0.005641613782989433).epsilon(1e-14));
+    CHECK(erfcScaled(1e5) == doctest::Approx(1.0 / (1e5 * std::sqrt(std::acos(-1.0)))).epsilon(1e-9));
+    // both forms meet at 2
+    CHECK(erfcScaled(2.0) == doctest::Approx(std::exp(4.0) * std::erfc(2.0)).epsilon(1e-14));
+    CHECK(erfcScaled(std::nextafter(2.0, 0.0)) == doctest::Approx(erfcScaled(2.0)).epsilon(1e-14));
 }
 
 TEST_CASE("quantile and chance are inverse, far into the tails and for tiny noise")

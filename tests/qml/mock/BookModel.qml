@@ -28,7 +28,6 @@ QtObject {
             ["Tread", "pass", "pass", "same", "same", "Tread depth wheel 1L: 4.1 mm, was 5.3 mm", [], [], "faster than expected: 1.2 mm less, 0.4 mm was to be expected"], ["Window seal, rear", "watch", "pass", "gone", "gone, no mend: look again", "", [], []], ["Inner sidewall, rear tire", "pass", "could_not_look", "not_looked", "not looked at", "", [], []]]
             .map(row => ({ point: row[0], title: row[0], thenMark: row[1], nowMark: row[2], change: row[3], changeText: row[4], detail: row[5], thenPhotos: row[6], nowPhotos: row[7], faster: row[8] ?? "" }));
     }
-    function importTrip(file: url): string { return "" }
 
     Component.onCompleted: {
         walks.rows = [

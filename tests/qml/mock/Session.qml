@@ -35,6 +35,10 @@ QtObject {
     property PointsModel points: PointsModel {}
     property CameraModel camera: CameraModel {}
     property DrawingModel drawing: DrawingModel {}
+    property WhyModel why: WhyModel {}
+    property WhatIfModel whatIf: WhatIfModel {}
+    property TripModel trip: TripModel {}
+    property IntakeModel intake: IntakeModel {}
     property var added: []
 
     signal rigAdded()

@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "../due/story.hpp"
-#include "compare/trend.hpp"
+#include "due/trend/trend.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;

@@ -161,7 +161,7 @@ public:
         mend.points = std::move(points);
         m_history.mends.push_back(mend);
     }
-    void trip(LocalTime start, LocalTime end, Distance length)
+    Trip &trip(LocalTime start, LocalTime end, Distance length)
     {
         Trip trip;
         trip.id = nextId();
@@ -169,6 +169,7 @@ public:
         trip.end = end;
         trip.summary.length = length;
         m_history.trips.push_back(trip);
+        return m_history.trips.back();
     }
     void happening(LocalTime when, const std::string &kind)
     {

@@ -155,3 +155,28 @@ TEST_CASE("photos, happenings and stays are kept")
     CHECK(addStay(walker.book(), stay, walker.doer));
     CHECK(staysOf(walker.book(), walker.rig.id)->size() == 1);
 }
+
+TEST_CASE("weather records are kept once; what is none is refused")
+{
+    Walker walker;
+    WeatherRecord record;
+    record.rig = walker.rig.id;
+    record.sourceName = "station.csv";
+    record.place = {-44.262, 170.105, std::nullopt, std::nullopt};
+    const CivilDate first = civilDate(walker.home.clock.now());
+    for (int i = 0; i < 3; ++i)
+        record.days.push_back({addDays(first, i), celsius(-2.0), celsius(7.5), {}, {}, {}, {}});
+    record.id = addWeather(walker.book(), record, walker.doer).value();
+    CHECK(weatherOf(walker.book(), walker.rig.id).value() == std::vector<WeatherRecord>{record});
+    CHECK(addWeather(walker.book(), record, walker.doer).error().code == Errc::Conflict);
+    std::swap(record.days[0], record.days[1]);
+    CHECK(addWeather(walker.book(), record, walker.doer).error().code == Errc::InvalidInput);
+    record.days.clear();
+    CHECK(addWeather(walker.book(), record, walker.doer).error().code == Errc::OutOfRange);
+    record.days.resize(weatherDaysLimit + 1);
+    CHECK(addWeather(walker.book(), record, walker.doer).error().code == Errc::OutOfRange);
+    record.days.resize(1);
+    record.place.latitude = 95.0;
+    CHECK(addWeather(walker.book(), record, walker.doer).error().where == "weather");
+    CHECK(weatherOf(walker.book(), walker.rig.id)->size() == 1);
+}

@@ -40,6 +40,7 @@ Trip fullTrip()
     s.fixesKept = 8990;
     s.drops = {{"no_time", 10, "line 7"}};
     s.gaps = 2;
+    trip.measured = RoadMeasure{kilometres(11.5), 2.25, 6.5, {1.5, 4.25, 30.5}, 1.75, "rig", true, true};
     return trip;
 }
 
@@ -56,6 +57,22 @@ TEST_CASE("a trip with everything and one with nothing come back equal")
         REQUIRE(told);
         CHECK(tripFromValue(*told) == trip);
     }
+}
+
+TEST_CASE("a trip of an older version has no measure, and half a measure is none")
+{
+    Value value = toValue(fullTrip());
+    value.member("measured") = Value{};
+    CHECK(!tripFromValue(value).measured);
+    CHECK(toValue(Trip{})["measured"].isNull());
+    for (const char *key : {"analysed", "median_roughness", "p90_roughness", "dose"}) {
+        Value cut = toValue(fullTrip());
+        cut.member("measured").member(key) = Value{};
+        CHECK(!tripFromValue(cut).measured);
+    }
+    Value wrong = toValue(fullTrip());
+    wrong.member("measured").member("dose").member("4") = -1.0;
+    CHECK(!tripFromValue(wrong).measured);
 }
 
 TEST_CASE("a stay comes back equal, ended or not")

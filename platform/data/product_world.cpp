@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+// Climate and coast each by themselves: a broken one leaves the other.
+#include "data/product_world.hpp"
+
+#include "data/world_data.hpp"
+
+namespace snugwalk {
+
+ProductWorld productWorld()
+{
+    ProductWorld product;
+    const auto read = [&](std::string_view name) {
+        const Result<std::string> bytes = worldData(name);
+        if (!bytes)
+            product.faults.push_back(bytes.error());
+        return bytes ? *bytes : std::string();
+    };
+    const auto take = [&](Result<World> part, auto World::*member) {
+        if (part)
+            product.world.*member = std::move((*part).*member);
+        else
+            product.faults.push_back(part.error());
+    };
+    take(worldFrom(read("climate.bin"), {}), &World::climate);
+    take(worldFrom({}, read("coast.bin")), &World::coast);
+    return product;
+}
+
+} // namespace snugwalk

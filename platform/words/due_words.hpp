@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+// Why a date is where it is, in sentences.
+#pragma once
+
+#include <string>
+
+#include "catalogue/texts.hpp"
+#include "due/band.hpp"
+#include "due/usage.hpp"
+#include "round/why.hpp"
+
+namespace snugwalk {
+
+/// "Likely in March 2027 instead of June 2027: 1.8 months sooner by sun, 0.9 months sooner by salt."
+[[nodiscard]] std::string whyDueWords(const WhySentence &why, const Texts &texts);
+/// The same for a band without a decomposition: readings, a happening, no look yet, each move.
+[[nodiscard]] std::string whyUnshiftedWords(const DueBand &band, const Texts &texts);
+/// "1.8 months sooner by sun".
+[[nodiscard]] std::string whyPartWords(const WhyPart &part, WhyLimit limit, const Texts &texts);
+/// "June 2027".
+[[nodiscard]] std::string monthWords(CivilDate date, const Texts &texts);
+/// "early 2027-01-04, likely 2027-03-12, late 2027-07-30", or that it is looked at each move.
+[[nodiscard]] std::string bandWords(const DueBand &band, const Texts &texts);
+/// "The 61 days since it was last looked at or mended aged it like 94."
+[[nodiscard]] std::string agedWords(const DueShift &shift, const Texts &texts);
+/// "about 12,000 km a year, by the seasons of its own log".
+[[nodiscard]] std::string usageWords(const UsageForecast &usage, const Texts &texts, UnitSystem units);
+/// A note of the weather, such as `no_climate`, as a sentence.
+[[nodiscard]] std::string weatherNoteWords(const std::string &note, const Texts &texts);
+
+} // namespace snugwalk

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
+// A word that asks for one file.
+import QtQuick
+import Snugwalk.Controls
+
+WordButton {
+    id: root
+
+    required property var filters
+    signal chosen(string file)
+
+    onClicked: pick.ask()
+
+    FilePick { id: pick; title: root.text; filters: root.filters; onChosen: file => root.chosen(file) }
+}
