@@ -17,6 +17,8 @@ struct UsualDriving {
     UsageForecast usage;
     double equivalent = 0.0; ///< smooth-road distance over distance
     double consumption = 1.0;
+    double least = 1.0; ///< the ends of what the log's trips may have shaken, over `equivalent`
+    double most = 1.0;
     bool driven = false;
 };
 
@@ -28,18 +30,24 @@ UsualDriving usualDriving(const RigHistory &history, LocalTime now)
     double whole = 0.0;
     double equivalent = 0.0;
     double consumed = 0.0;
+    double low = 0.0;
+    double high = 0.0;
     for (const Trip &trip : history.trips) {
         if (trip.start.instant > now.instant || !(trip.summary.length > Distance()))
             continue;
         const TripShake shake = shakeOf(trip, habit);
         whole += trip.summary.length.si();
         equivalent += shake.equivalent.si();
+        low += shake.low.si();
+        high += shake.high.si();
         consumed += shake.consumption * trip.summary.length.si();
     }
     usual.driven = whole > 0.0;
     if (usual.driven) {
         usual.equivalent = equivalent / whole;
         usual.consumption = consumed / whole;
+        usual.least = low / equivalent;
+        usual.most = high / equivalent;
     }
     return usual;
 }
@@ -54,6 +62,8 @@ PlannedDrive usualDrive(const UsualDriving &usual, CivilDate from, CivilDate unt
     const double share = usual.usage.shares[static_cast<unsigned>(from.month()) - 1] * 12.0;
     const double years = days / daysPerYear;
     PlannedDrive drive{from, until, usual.usage.yearly * (share * years), {}, usual.consumption};
+    drive.least = usual.least;
+    drive.most = usual.most;
     drive.equivalent = usual.driven ? drive.distance * usual.equivalent : referenceYearly() * years;
     return drive;
 }
@@ -66,7 +76,12 @@ PlannedDrive legDrive(const PlanLeg &leg, CivilDate from, const RoadHabit &habit
     trip.road = leg.road;
     trip.summary.length = leg.distance * share;
     const TripShake shake = shakeOf(trip, habit);
-    return {from, leg.until, trip.summary.length, shake.equivalent, shake.consumption};
+    PlannedDrive drive{from, leg.until, trip.summary.length, shake.equivalent, shake.consumption};
+    if (shake.equivalent > Distance()) {
+        drive.least = shake.low / shake.equivalent;
+        drive.most = shake.high / shake.equivalent;
+    }
+    return drive;
 }
 
 std::vector<DayRates> legDays(const PlanLeg &leg, CivilDate from, const World *world)

@@ -17,6 +17,8 @@ struct PlannedDrive {
     Distance distance;
     Distance equivalent;      ///< the same in smooth-road distance
     double consumption = 1.0; ///< by which it uses up a distance interval, see `TripShake`
+    double least = 1.0;       ///< the low end of `equivalent`, over it
+    double most = 1.0;        ///< the high end of `equivalent`, over it
 };
 
 /// Empty: all goes on as usual. While the plan lasts it replaces the usual: no other driving is expected

@@ -72,7 +72,7 @@ void addPlanned(const Ahead &ahead, std::vector<ShakenDay> &all)
 {
     for (const PlannedDrive &drive : ahead.drives)
         all.push_back({dayNumber(drive.from), dayNumber(drive.until) + 1.0, drive.equivalent.si(),
-                       drive.equivalent.si(), drive.equivalent.si()});
+                       drive.equivalent.si() * drive.least, drive.equivalent.si() * drive.most});
 }
 
 RateRange shakeWithin(const std::vector<ShakenDay> &all, double from, double until)
