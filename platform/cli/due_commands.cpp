@@ -45,7 +45,8 @@ Result<Answer> due(Session &session, const DueFilter &filter)
 
 void addDueCommands(CLI::App &app, Registry &registry)
 {
-    CLI::App *list = app.add_subcommand("due", "what is due, and why; jobs, calendar, why, whatif, fit, posterior below");
+    CLI::App *list =
+        app.add_subcommand("due", "what is due, and why; jobs, calendar, why, whatif, fit, posterior below");
     list->require_subcommand(0, 1);
     auto filter = std::make_shared<DueFilter>();
     list->add_flag("--all", filter->all, "also what is looked at each move");

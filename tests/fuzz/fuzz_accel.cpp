@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Any bytes as a series or an accelerometer log, in portions: an error with advice, or figures that keep the laws.
+// Any bytes as a series or an accelerometer log, in portions: an error with advice, or figures that keep the
+// laws.
 #include <cmath>
 
 #include "fuzz.hpp"

@@ -9,8 +9,8 @@
 #include <vector>
 
 #include "data/embedded.hpp"
-#include "due/trend/trend.hpp"
 #include "data/product_world.hpp"
+#include "due/trend/trend.hpp"
 #include "logbook/query.hpp"
 #include "long_history.hpp"
 #include "round/compare.hpp"

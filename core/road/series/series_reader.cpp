@@ -71,7 +71,8 @@ Status SeriesReader::takeRow(std::span<const std::string_view> cells, long long 
     if (!value)
         return value.error();
     if (!(std::abs(*value) < largest))
-        return Error{Errc::OutOfRange, "no such number in a series", cellText(line, m_value), "give it in another unit"};
+        return Error{Errc::OutOfRange, "no such number in a series", cellText(line, m_value),
+                     "give it in another unit"};
     point.value = *value;
     if (m_along) {
         const Result<double> along = numberIn(cells[*m_along], line, *m_along);
