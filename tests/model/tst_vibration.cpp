@@ -2,8 +2,8 @@
 // Accelerations from a log and from a machine that may have no sensor.
 #include <QtTest>
 
-#include "app_fixture.hpp"
 #include "sensor/make_vibration.hpp"
+#include "support/temp_folder.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
@@ -19,14 +19,14 @@ private Q_SLOTS:
 
 namespace {
 
-constexpr const char *log = "time,x (g),y (g),z (g)\n10,0,0,1\n10.01,0.5,0,1\n10.02,0,0,-1\n";
+constexpr const char *recording = "time,x (g),y (g),z (g)\n10,0,0,1\n10.01,0.5,0,1\n10.02,0,0,-1\n";
 
 }
 
 void TstVibration::aLogIsReplayed()
 {
     const TempFolder folder;
-    spill(folder.path() / "log.csv", log);
+    spill(folder.path() / "log.csv", recording);
     auto source = recordedVibration(folder.file("log.csv"));
     QVERIFY(source.has_value());
     QCOMPARE((*source)->kind(), QStringLiteral("log"));
@@ -43,7 +43,7 @@ void TstVibration::aLogIsReplayed()
 void TstVibration::stoppingStops()
 {
     const TempFolder folder;
-    spill(folder.path() / "log.csv", log);
+    spill(folder.path() / "log.csv", recording);
     auto source = recordedVibration(folder.file("log.csv"));
     QVERIFY(source.has_value());
     int seen = 0;

@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: Apache-2.0
-"""The same spectra and band-pass by Octave and its signal package: pwelch, butter, filter. [WELCH-1967],
-[BUTTERWORTH-1930]
+"""Spectra by the command line against pwelch of Octave's signal package, on series of seeded noise. [WELCH-1967]
 
 usage: road_octave.py SNUGWALK"""
 import json
