@@ -82,7 +82,8 @@ Result<Answer> keep(Session &session, WeatherRecord record, const Doer &doer, co
         return id.error();
     record.id = *id;
     Value json = recordValue(record, false);
-    for (const auto &[key, value] : readValue(read).map())
+    const Value told = readValue(read); // named: a loop over a part of a temporary reads what is gone
+    for (const auto &[key, value] : told.map())
         json.member(key) = value;
     return Answer{json, recordLine(record) + whatWasLeftOut(read)};
 }

@@ -62,7 +62,7 @@ inline constexpr TemperatureDifference dayScatter = TemperatureDifference::fromS
 /// scatter, both freezes and thaws: Φ((frozen - low)/σ) - Φ((thawed - high)/σ), at least 0.
 ///
 /// Basis:    common practice; σ = 4.5 K was fitted to days with frost a year at 50 capitals (R, `state.x77`)
-/// Accuracy: a class of frost, not a count: from the months' own means it gives 1.34 (New York) and 1.54
+/// Accuracy: a class of frost, not a count: from the months' own means it gives 1.34 (New York) and 1.545
 ///           (Seattle) times the cycles counted in 2012 to 2015, see tests/reference/weather/frost_days.py
 [[nodiscard]] double expectedFreezeThaw(DayRange normal, FrostLimits limits = {},
                                         TemperatureDifference scatter = dayScatter);

@@ -283,9 +283,15 @@ private:
 template <typename Reader>
 Status readWith(Reader &reader, std::string_view text, const std::string &file)
 {
-    return readCsv(text, file,
-                   {[&](Header header) { return reader.header(header); },
-                    [&](const CsvRow &row) { return reader.row(row); }});
+    const auto header = [&](Header names) -> Status {
+        const Status known = reader.header(names);
+        if (known)
+            return known;
+        Error fault = known.error();
+        fault.where = file + ", " + fault.where;
+        return fault;
+    };
+    return readCsv(text, file, {header, [&](const CsvRow &row) { return reader.row(row); }});
 }
 
 Result<ReadWeather> readTable(std::string_view text, const std::string &file)

@@ -66,7 +66,7 @@ def formulas(program, folder):
     program.refused("weather", "frost", frost, "--low", "2", "--high", "-2", code=3, saying=["limits"])
     program.refused("weather", "class", write(folder, "m.csv", "t,p\n1,2\n"), code=3, saying=["1 months"])
     program.refused("weather", "coast", "91", "0", code=3, saying=["91"])
-    program.refused("weather", "at", "0", "0", "2026-07-01", code=4, saying=["land"])  # the Gulf of Guinea
+    program.refused("weather", "at", "0", "-140", "2026-07-01", code=4, saying=["land"])  # the Pacific
     program.refused("weather", "at", "-44.27", "170.10", "soon", code=3, saying=["soon", "2026"])
     program.run("--json", "weather", "dew", "--temperature", "20", "--humidity", "x", expect=3)
     fault = json.loads(program.error)["error"]

@@ -103,6 +103,7 @@ TEST_CASE("faults of days name the line and the reason")
           "w.csv, line 2, column humidity"); // a share, not percent
     CHECK(faultOf("date,tmin\n2026-01-01,1\n").what.find("tmax") != std::string::npos);
     CHECK(faultOf("when,tmin,tmax\n").what.find("date") != std::string::npos);
+    CHECK(faultOf("when,tmin,tmax\n").where == "w.csv, the header: when, tmin, tmax");
     CHECK(faultOf("date,tmin,tmin\n").what.find("two columns") != std::string::npos);
     CHECK(faultOf("").what.find("no header") != std::string::npos);
     CHECK(faultOf("date;tmin;tmax\n2026-01-01;1;2\n").what.find("semicolons") != std::string::npos);
