@@ -23,8 +23,9 @@ if(SNUGWALK_FUZZ)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
-# snugwalk_precompile(<target> FROM <owner>): takes the headers that <owner> reads, made with the same options.
-# snugwalk_precompile(<owner> HEADERS <files>): the standard library, the core's base, and these.
+# snugwalk_precompile(<owner> HEADERS <files>): with SNUGWALK_PCH, reads these headers once for all its files.
+# snugwalk_precompile(<target> FROM <owner>): takes those of another target, made with the same options.
+# Not for what ships in the command line: GCC 12 loads them slowly (0.7 s) and then warns inside std::string.
 function(snugwalk_precompile target)
     cmake_parse_arguments(arg "" "FROM" "HEADERS" ${ARGN})
     if(NOT SNUGWALK_PCH)
@@ -34,13 +35,8 @@ function(snugwalk_precompile target)
         target_precompile_headers(${target} REUSE_FROM ${arg_FROM})
         return()
     endif()
-    set(standard algorithm array chrono cmath cstdint filesystem functional map memory optional set span string
-        string_view unordered_map utility variant vector)
-    list(TRANSFORM standard REPLACE "(.+)" "<\\1>")
-    set(base estimate id quantity result text time units value)
-    list(TRANSFORM base REPLACE "(.+)" "${CMAKE_SOURCE_DIR}/core/base/\\1.hpp")
     list(TRANSFORM arg_HEADERS REPLACE "^([^<].+)" "${CMAKE_SOURCE_DIR}/\\1")
-    target_precompile_headers(${target} PRIVATE ${standard} ${base} ${arg_HEADERS})
+    target_precompile_headers(${target} PRIVATE ${arg_HEADERS})
 endfunction()
 
 # snugwalk_core_library(<folder> LINKS <folders> SOURCES <files>)
@@ -59,9 +55,4 @@ function(snugwalk_core_library folder)
     list(TRANSFORM arg_LINKS PREPEND snugwalk_)
     target_link_libraries(snugwalk_${folder} PUBLIC ${arg_LINKS} ${arg_PUBLIC_LIBS}
         PRIVATE snugwalk_warnings ${arg_PRIVATE_LIBS})
-    if(folder STREQUAL base)
-        snugwalk_precompile(snugwalk_base)
-    else()
-        snugwalk_precompile(snugwalk_${folder} FROM snugwalk_base)
-    endif()
 endfunction()

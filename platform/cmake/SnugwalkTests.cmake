@@ -17,8 +17,8 @@ set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF POSITION_INDE
 target_compile_options(snugwalk_doctest_main PRIVATE -fPIE)
 target_link_libraries(snugwalk_doctest_main PUBLIC doctest::doctest PRIVATE snugwalk_test_options snugwalk_base)
 snugwalk_precompile(snugwalk_doctest_main
-    HEADERS <doctest/doctest.h> <fstream> <limits> <random> core/catalogue/catalogue.hpp core/logbook/acts.hpp
-        core/logbook/query.hpp core/rig/rig.hpp core/walk/walk.hpp)
+    HEADERS <algorithm> <cmath> <doctest/doctest.h> <fstream> <map> <random> <string> <vector>
+        core/catalogue/catalogue.hpp core/logbook/acts.hpp core/logbook/query.hpp core/round/history.hpp)
 
 # The Python that Debian's own packages of libraries are for; another one may come first in the path.
 set(SNUGWALK_DEBIAN_PYTHON /usr/bin/python3)
