@@ -37,7 +37,9 @@ struct Weathering {
 /// C5; common practice: no dose law is published, and washing is not known.
 ///
 /// \param climate, coast null where their tables are not at hand
-/// Accuracy: each rate carries its range; places within 0.01 degrees and 50 m are taken as one
+/// Accuracy: each rate carries its range; places within 0.01 degrees and 50 m are taken as one, distances to
+/// the
+///           coast within 10 %
 /// Tests:    tests/unit/weather/tst_weathering.cpp
 [[nodiscard]] Weathering weatheringOf(std::span<const Trip> trips, std::span<const Stay> stays,
                                       std::span<const WeatherRecord> records, const Climate *climate,
@@ -53,5 +55,8 @@ using SiteSource = std::function<SiteWeather(const GeoPoint &)>;
 
 /// Normals and distance to the coast of a place, as `weatheringOf` takes them.
 [[nodiscard]] SiteWeather siteWeatherAt(const GeoPoint &place, const Climate *climate, const Coast *coast);
+/// The same where the distance is known; nothing counts as inland.
+[[nodiscard]] SiteWeather siteWeatherAt(const GeoPoint &place, const Climate *climate,
+                                        std::optional<Distance> fromCoast);
 
 } // namespace snugwalk

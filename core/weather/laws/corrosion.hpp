@@ -67,5 +67,7 @@ inline constexpr double usualSulfur = 3.0;
 ///           much
 /// Tests:    tests/unit/weather/tst_corrosion_edges.cpp
 [[nodiscard]] Estimate chlorideNearCoast(Distance fromCoast);
+/// From here on value, low and high stay at their floors.
+inline constexpr Distance chlorideFlatFrom = Distance::fromSi(320e3);
 
 } // namespace snugwalk

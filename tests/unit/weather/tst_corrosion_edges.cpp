@@ -33,6 +33,7 @@ TEST_CASE("chloride falls with the distance and never leaves its range")
         CHECK(e.high <= 760);
         last = e.value;
     }
+    CHECK(chlorideNearCoast(chlorideFlatFrom).high == chlorideNearCoast(kilometres(5000)).high);
     CHECK(chlorideNearCoast(kilometres(1)).basis == "common_practice");
 }
 

@@ -8,6 +8,7 @@
 #include "base/units.hpp"
 #include "weather/laws/radiation.hpp"
 #include "weather/weathering.hpp"
+#include "world_bytes.hpp"
 
 using namespace snugwalk;
 
@@ -260,6 +261,30 @@ TEST_CASE("twenty years on the road ask for each place once and work out each of
     const Weathering w = weatheringOf(trips, {}, {}, counting, date("2006-01-01"), date("2025-12-31"));
     CHECK(w.days.size() == 7305);
     CHECK(asked == 20);
+}
+
+TEST_CASE("along a road from the shore inland salt is that of each place, near enough for its law")
+{
+    const auto climate = Climate::fromBytes(worldbytes::real("climate.bin")).value();
+    const auto coast = Coast::fromBytes(worldbytes::real("coast.bin")).value();
+    const CivilDate first = date("2026-06-01"); // no winter roads
+    constexpr int places = 120;                 // from the coast of Oregon eastward
+    const auto at = [](int i) { return GeoPoint{45.5, -123.95 + 0.06 * i, std::nullopt, std::nullopt}; };
+    std::vector<Trip> trips;
+    for (int i = 0; i < places; ++i) {
+        trips.push_back(trip(formatDate(addDays(first, i)).c_str(), 45.5));
+        trips.back().summary.first = trips.back().summary.last = at(i);
+    }
+    const Weathering w = weatheringOf(trips, {}, {}, &climate, &coast, first, addDays(first, places - 1));
+    REQUIRE(w.winterRoads.empty());
+    for (int i = 0; i < places; ++i) {
+        CAPTURE(i);
+        SiteWeather exact = siteWeatherAt(at(i), &climate, &coast);
+        const RateRange salt = exact.rates(addDays(first, i))[WeatherDriver::Salt];
+        const RateRange taken = w.days.at(static_cast<std::size_t>(i))[WeatherDriver::Salt];
+        CHECK(taken.value == doctest::Approx(salt.value).epsilon(0.08)); // 10 % to the power 0.8
+        CHECK(taken.high == doctest::Approx(salt.high).epsilon(0.08));
+    }
 }
 
 TEST_CASE("drivers have the catalogue's names")
