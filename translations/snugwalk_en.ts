@@ -2628,24 +2628,6 @@
         <translation>a limit that nothing may lengthen</translation>
     </message>
     <message>
-        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
-        <translation>The date is the catalogue&apos;s own, %1: nothing has moved it.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>cause, months sooner or later</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
-        <translation>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</translation>
-    </message>
-    <message>
-        <source>%1 than the catalogue alone puts it, %2: %3.</source>
-        <comment>1.3 months sooner, date, causes</comment>
-        <translation>%1 than the catalogue alone puts it, %2: %3.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>1.3 months sooner, causes</comment>
         <translation>%1: %2</translation>

@@ -2628,24 +2628,6 @@
         <translation>un límite que nada puede alargar</translation>
     </message>
     <message>
-        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
-        <translation>La fecha es la del catálogo, %1: nada la ha movido.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>cause, months sooner or later</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
-        <translation>Donde la pone el catálogo solo, %1, porque las causas se compensan: %2.</translation>
-    </message>
-    <message>
-        <source>%1 than the catalogue alone puts it, %2: %3.</source>
-        <comment>1.3 months sooner, date, causes</comment>
-        <translation>%1 de donde la pone el catálogo solo, %2: %3.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>1.3 months sooner, causes</comment>
         <translation>%1: %2</translation>

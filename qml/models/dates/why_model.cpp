@@ -42,7 +42,10 @@ QString WhyModel::bandText() const
         .arg(voice.date(*due->early), voice.date(*due->likely), voice.date(*due->late));
 }
 
-QString WhyModel::sentence() const { return m_shift ? shiftSentence(*m_shown.voice, *m_shift) : QString(); }
+QString WhyModel::sentence() const
+{
+    return m_shift && band() != nullptr ? shiftSentence(*m_shown.voice, *band(), *m_shift) : QString();
+}
 
 QString WhyModel::aged() const { return m_shift ? agedSentence(*m_shown.voice, *m_shift) : QString(); }
 
