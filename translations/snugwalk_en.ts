@@ -3490,6 +3490,10 @@
         <translation>nobody has looked at it yet</translation>
     </message>
     <message>
+        <source>its readings, on their way to a limit</source>
+        <translation>its readings, on their way to a limit</translation>
+    </message>
+    <message>
         <source>each move</source>
         <translation>each move</translation>
     </message>
@@ -3549,6 +3553,10 @@
     <message>
         <source>None yet.</source>
         <translation>None yet.</translation>
+    </message>
+    <message>
+        <source>What the weather is taken from</source>
+        <translation>What the weather is taken from</translation>
     </message>
     <message>
         <source>Where the catalogue has it from</source>

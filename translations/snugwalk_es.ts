@@ -3490,6 +3490,10 @@
         <translation>nadie lo ha mirado todavía</translation>
     </message>
     <message>
+        <source>its readings, on their way to a limit</source>
+        <translation>sus lecturas, camino de un límite</translation>
+    </message>
+    <message>
         <source>each move</source>
         <translation>cada vez que se mueve</translation>
     </message>
@@ -3549,6 +3553,10 @@
     <message>
         <source>None yet.</source>
         <translation>Ninguna todavía.</translation>
+    </message>
+    <message>
+        <source>What the weather is taken from</source>
+        <translation>De dónde se toma el tiempo</translation>
     </message>
     <message>
         <source>Where the catalogue has it from</source>

@@ -59,4 +59,14 @@ std::string whyDueWords(const WhySentence &why, const Texts &texts, const WhyWri
                         {monthWords(why.likely, texts), monthWords(why.nominal, texts), causes});
 }
 
+std::string whyUnshiftedWords(const DueBand &band, const Texts &texts, const WhyWriting &writing)
+{
+    if (!band.likely)
+        return texts.phrase("due_why_each_move");
+    const std::string rule = whyLimit(band) == WhyLimit::Event     ? "event"
+                             : whyLimit(band) == WhyLimit::Reading ? "reading"
+                                                                   : "never";
+    return texts.phrase("due_why_" + rule, {writing.date(*band.likely)});
+}
+
 } // namespace snugwalk

@@ -21,6 +21,9 @@ struct WhyWriting {
 /// "Likely in March 2027 instead of June 2027: 1.8 months sooner by sun, 0.9 months sooner by salt."
 [[nodiscard]] std::string whyDueWords(const WhySentence &why, const Texts &texts,
                                       const WhyWriting &writing = plainWriting());
+/// The same for a band that nothing decomposes: readings, a happening, no look yet, each move.
+[[nodiscard]] std::string whyUnshiftedWords(const DueBand &band, const Texts &texts,
+                                            const WhyWriting &writing = plainWriting());
 /// "1.8 months sooner by sun".
 [[nodiscard]] std::string whyPartWords(const WhyPart &part, WhyLimit limit, const Texts &texts,
                                        const WhyWriting &writing = plainWriting());

@@ -6,16 +6,6 @@
 
 namespace snugwalk {
 
-std::string whyUnshiftedWords(const DueBand &band, const Texts &texts)
-{
-    if (!band.likely)
-        return texts.phrase("due_why_each_move");
-    const std::string rule = whyLimit(band) == WhyLimit::Event     ? "event"
-                             : whyLimit(band) == WhyLimit::Reading ? "reading"
-                                                                   : "never";
-    return texts.phrase("due_why_" + rule, {formatDate(*band.likely)});
-}
-
 std::string bandWords(const DueBand &band, const Texts &texts)
 {
     if (!band.likely)

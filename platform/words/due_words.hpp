@@ -6,14 +6,12 @@
 
 #include "catalogue/texts.hpp"
 #include "due/band.hpp"
+#include "due/shift.hpp"
 #include "due/usage.hpp"
-#include "round/why.hpp"
 
 namespace snugwalk {
 
 /// Why a date is where it is, for a band that nothing decomposes: readings, a happening, no look yet, each
-/// move.
-[[nodiscard]] std::string whyUnshiftedWords(const DueBand &band, const Texts &texts);
 /// "early 2027-01-04, likely 2027-03-12, late 2027-07-30", or that it is looked at each move.
 [[nodiscard]] std::string bandWords(const DueBand &band, const Texts &texts);
 /// "The 61 days since it was last looked at or mended aged it like 94."

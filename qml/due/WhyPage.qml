@@ -66,6 +66,11 @@ Scroll {
         model: root.why.looks
         LabelRow { required property var modelData; label: modelData.date; value: modelData.text; Layout.fillWidth: true }
     }
+    Heading { text: qsTr("What the weather is taken from"); visible: root.why.weather.length > 0 }
+    Repeater {
+        model: root.why.weather
+        BodyText { required property string modelData; text: modelData; level: "small"; Layout.fillWidth: true }
+    }
     Heading { text: qsTr("Where the catalogue has it from"); visible: root.why.sources.length > 0 }
     Repeater {
         model: root.why.sources

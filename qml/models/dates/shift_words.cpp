@@ -64,12 +64,13 @@ double daysMoved(const DueShift &shift)
     return sum;
 }
 
-QString shiftSentence(const Voice &voice, const DueBand &band, const DueShift &shift)
+QString shiftSentence(const Voice &voice, const DueBand &band, const std::optional<DueShift> &shift)
 {
     const WhyWriting writing{
         [&voice](CivilDate date) { return voice.date(date).toStdString(); },
         [&voice](double value, int decimals) { return voice.number(value, decimals).toStdString(); }};
-    return Voice::text(whyDueWords(whySentence(band, shift), voice.texts, writing));
+    return Voice::text(shift ? whyDueWords(whySentence(band, *shift), voice.texts, writing)
+                             : whyUnshiftedWords(band, voice.texts, writing));
 }
 
 QString shiftShort(const Voice &voice, const DueShift &shift)
