@@ -11,7 +11,6 @@
 
 namespace snugwalk {
 
-/// Why a date is where it is, for a band that nothing decomposes: readings, a happening, no look yet, each
 /// "early 2027-01-04, likely 2027-03-12, late 2027-07-30", or that it is looked at each move.
 [[nodiscard]] std::string bandWords(const DueBand &band, const Texts &texts);
 /// "The 61 days since it was last looked at or mended aged it like 94."
