@@ -3143,6 +3143,21 @@
         <source>Coast: made from Natural Earth, public domain.</source>
         <translation>Coast: made from Natural Earth, public domain.</translation>
     </message>
+    <message>
+        <source>Roughness along the way, m/km</source>
+        <translation>Roughness along the way, m/km</translation>
+    </message>
+    <message>
+        <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
+        <translation>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</translation>
+    </message>
+</context>
+<context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</translation>
+    </message>
 </context>
 <context>
     <name>Voice</name>

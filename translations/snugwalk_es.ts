@@ -3143,6 +3143,21 @@
         <source>Coast: made from Natural Earth, public domain.</source>
         <translation>Costa: hecha con Natural Earth, dominio público.</translation>
     </message>
+    <message>
+        <source>Roughness along the way, m/km</source>
+        <translation>Aspereza a lo largo del camino, m/km</translation>
+    </message>
+    <message>
+        <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
+        <translation>Desde donde empezó el registro. Barras llenas: áspero, sobre la línea discontinua de arriba. Bajo la de abajo: liso. Un hueco: demasiado lento, desigual o con el sensor en la mano.</translation>
+    </message>
+</context>
+<context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Aspereza a lo largo del camino: de %1 a %2 m/km, lo más áspero a %3 de donde empezó el registro.</translation>
+    </message>
 </context>
 <context>
     <name>Voice</name>

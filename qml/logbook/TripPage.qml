@@ -40,6 +40,17 @@ Scroll {
         Layout.topMargin: Tone.gap
     }
     BodyText { visible: root.drawn; text: qsTr("North is up. Ring: start. Dot: end. Numbers: stops of five minutes or more. A broken line is a worse road."); level: "small"; quiet: true; Layout.fillWidth: true }
+    Once {
+        wanted: (root.trip.roughness.bars ?? []).length > 0
+        ColumnLayout {
+            spacing: 4
+            Layout.fillWidth: true
+            Layout.topMargin: Tone.gap
+            BodyText { text: qsTr("Roughness along the way, m/km"); level: "head"; Layout.fillWidth: true }
+            RoadLine { road: root.trip.roughness; Layout.fillWidth: true }
+            BodyText { text: qsTr("From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled."); level: "small"; quiet: true; Layout.fillWidth: true }
+        }
+    }
     Repeater {
         model: root.trip.facts
         LabelRow { required property var modelData; label: modelData.label; value: modelData.value; Layout.fillWidth: true }
