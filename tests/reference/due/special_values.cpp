@@ -3,7 +3,7 @@
 #include <cstdio>
 #include <initializer_list>
 
-#include "due/condition.hpp"
+#include "due/trend/condition.hpp"
 #include "due/first_passage.hpp"
 #include "due/special_functions.hpp"
 
