@@ -210,7 +210,6 @@ TEST_CASE("roughness along the way: 4 km of one road, a gap in the log, 1 km of 
         CHECK(std::abs(*r.result.along[i] / (i < 40 ? smooth : 4 * smooth) - 1.0) < 0.05);
     }
     CHECK(known >= 46); // two settling times of 40 m, and bits at the gap
-    CHECK(known < 50);
 }
 
 TEST_CASE("what cannot be is refused")
