@@ -34,7 +34,7 @@ struct Exposure {
 
 /// Each month's mean rate, dose over reference dose, held within 0.25 and 4. What nobody knows is 1: the
 /// reference of the weather (see `weatheringOf`), and for the road 10,000 smooth km a year.
-/// Source: common practice, declared. Tests: tests/unit/due/tst_exposure.cpp
+/// Source: common practice, declared. Tests: tests/unit/due/tst_aging.cpp
 [[nodiscard]] Exposure exposureOf(const RigHistory &history, const UsageForecast &usage, LocalTime now,
                                   const Ahead &ahead = {});
 

@@ -27,7 +27,7 @@ private:
 };
 
 /// Ages when nothing was ever seen: the life is lognormal about one interval, F(interval) = p* in the
-/// middle of every shape, log scale sd 0.6 [methods: common practice].
+/// middle of every shape, log scale sd 0.6: common practice, declared.
 [[nodiscard]] const RuleAges &unseenAges();
 
 /// What the looks and mends of a point leave of that. With p* and the looks' likelihood L, a life's rule
@@ -35,7 +35,7 @@ private:
 /// The shape of a life of known age is free (see `failingOf`), that of one of unknown age is 1.
 /// Formula: interval-censored Weibull life on a fixed grid, see `likelihoodOfPasses`
 /// Accuracy: 41 scales over 4 sd by 7 shapes over 3 sd: 0.2 % of an interval against 401 by 61
-/// Tests:   tests/unit/due/tst_rule_age.cpp, tests/property/due
+/// Tests:   tests/unit/due/tst_life_rule.cpp, tests/property/due
 [[nodiscard]] RuleAges seenAges(const IntervalLives &lives, Severity severity, Failing failing);
 
 } // namespace snugwalk
