@@ -12,7 +12,8 @@ if(SNUGWALK_PCH AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU") # another of GCC 12's 
 endif()
 
 find_package(doctest REQUIRED)
-add_library(snugwalk_doctest_main STATIC ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp)
+add_library(snugwalk_doctest_main STATIC
+    ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp ${CMAKE_SOURCE_DIR}/tests/unit/doctest_headers.cpp)
 # its own copy of doctest comes with the bodies, which a header read before would keep out
 set_source_files_properties(${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp TARGET_DIRECTORY snugwalk_doctest_main
     PROPERTIES SKIP_PRECOMPILE_HEADERS ON)
