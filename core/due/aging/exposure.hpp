@@ -22,6 +22,8 @@ struct Stretch {
 };
 
 [[nodiscard]] double dayNumber(CivilDate date);
+/// The same with the time of day, by the clock on the wall.
+[[nodiscard]] double momentOf(const LocalTime &time);
 
 /// Months as they were up to today, then as planned, then the usual year for ever after.
 struct Exposure {
