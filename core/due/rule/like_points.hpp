@@ -13,9 +13,9 @@ namespace snugwalk {
 
 /// What was seen of every other point of a class (`Catalogue::likes`) counts by half: a power prior. Ages
 /// count in each point's own intervals, so that a class may hold points with different ones. A class is told
-/// once for each rig. Not for use by two threads at once. Formula: power prior with weight 0.5
-/// [IBRAHIM-CHEN-2000]; the weight is common practice Tests:   tests/unit/due/tst_like_points.cpp,
-/// tests/property/due
+/// once for each rig. Not for use by two threads at once.
+/// Formula: power prior [IBRAHIM-CHEN-2000]; its weight of 0.5 is common practice
+/// Tests:   tests/unit/due/tst_like_points.cpp, tests/property/due
 class LikePoints {
 public:
     /// All must outlive it.
