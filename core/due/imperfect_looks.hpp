@@ -55,7 +55,7 @@ template <typename HazardAt>
     double missed = 1.0;
     for (std::size_t j = passes.size(); j > 0; --j) { // newest gap first: the product of misses only falls
         missed *= 1.0 - passes[j - 1].sensitivity;
-        if (missed <= 0.0)
+        if (missed <= 1e-17 * out.mass) // all that is older adds less than this sum's last digit
             break;
         const double before = j > 1 ? hazardAt(j - 2) : 0.0;
         out.mass += failsBetween(before, after) * missed;

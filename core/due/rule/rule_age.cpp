@@ -133,10 +133,15 @@ LikeLives likeLives(const IntervalLives &lives, Severity severity, Failing faili
         return like;
     const double hazard = -std::log1p(-failedAtInterval(severity));
     const ShapeBelief belief = shapeBelief(failing);
-    like.logs.reserve(static_cast<std::size_t>(scales * shapes));
+    constexpr auto row = static_cast<std::size_t>(scales);
+    like.logs.reserve(row * static_cast<std::size_t>(shapes));
     for (const Node &shapeNode : shapeNodes()) {
         const double shape = std::exp(belief.mean + belief.sd * shapeNode.z);
         for (const Node &scaleNode : scaleNodes()) {
+            if (!like.aging && like.logs.size() >= row) { // by chance alone: the same whatever the shape
+                like.logs.push_back(like.logs[like.logs.size() - row]);
+                continue;
+            }
             const double length = std::exp(logScaleSd * scaleNode.z);
             const WeibullLife ages = lifeOf(length, shape, hazard);
             const WeibullLife chance = lifeOf(length, 1.0, hazard);
