@@ -5,7 +5,7 @@
 #include <QCoreApplication>
 
 #include "bench/standard_air.hpp"
-#include "bench/tire_pressure.hpp"
+#include "bench/tires/tire_pressure.hpp"
 
 namespace snugwalk {
 namespace {

@@ -25,7 +25,7 @@ struct TirePlace {
 /// Formula:  P2 = (P1 + A1) T2 / T1 - A2; A is the air pressure at the place, T in kelvin
 /// Source:   ideal gas law at constant volume; A from [USSA-1976]
 /// Accuracy: the tire's own stretch of 1 to 3 % of volume is left out; start state unknown: 2 psi
-/// Tests:    tests/published/bench/tst_tire_pressure.cpp
+/// Tests:    tests/published/bench/tires/tst_tire_pressure.cpp
 [[nodiscard]] Result<Pressure> pressureElsewhere(Pressure shown, const TirePlace &from, const TirePlace &to);
 
 /// The same as a result to show, with 2 psi either way when the tire was driven within three hours.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Prisms of sealant.
-#include "bench/sealant.hpp"
+#include "bench/joints/sealant.hpp"
 
 #include <algorithm>
 #include <array>

@@ -8,7 +8,7 @@
 #include <random>
 
 #include "base/units.hpp"
-#include "bench/sealant.hpp"
+#include "bench/joints/sealant.hpp"
 
 using namespace snugwalk;
 

@@ -6,7 +6,7 @@
 #include <random>
 
 #include "base/units.hpp"
-#include "bench/tire_pressure.hpp"
+#include "bench/tires/tire_pressure.hpp"
 
 using namespace snugwalk;
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The gas law between two places, and the setting that follows from it.
-#include "bench/tire_pressure.hpp"
+#include "bench/tires/tire_pressure.hpp"
 
 #include <algorithm>
 

@@ -29,7 +29,7 @@ struct Bead {
 ///
 /// \returns the area; `OutOfRange` for a width or height outside 0.5 mm to 100 mm, naming it.
 /// Source:  plane geometry
-/// Tests:   tests/published/bench/tst_sealant.cpp
+/// Tests:   tests/published/bench/joints/tst_sealant.cpp
 [[nodiscard]] Result<Area> beadArea(BeadShape shape, Length width, Length height);
 
 /// What a joint takes: V = A·L·(1 + waste).
@@ -37,7 +37,7 @@ struct Bead {
 /// \returns value in m³, with the range of 5 to 15 % waste around it, widened to the waste given;
 ///          `OutOfRange` for a length outside 0 to 1,000 m, a waste outside 0 to 1, or as `beadArea`.
 /// Basis:   computed; the waste is common practice: two public estimators use 5 and 10 %, the trade 10 to 15
-/// % Tests:   tests/published/bench/tst_sealant.cpp
+/// % Tests:   tests/published/bench/joints/tst_sealant.cpp
 [[nodiscard]] Result<Estimate> beadVolume(const Bead &bead);
 
 /// Whole cartridges for a volume: ⌈V / (cartridge · fill)⌉.

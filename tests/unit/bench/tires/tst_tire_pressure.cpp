@@ -7,7 +7,7 @@
 
 #include "base/units.hpp"
 #include "bench/standard_air.hpp"
-#include "bench/tire_pressure.hpp"
+#include "bench/tires/tire_pressure.hpp"
 
 using namespace snugwalk;
 
