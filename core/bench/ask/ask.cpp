@@ -13,8 +13,8 @@ const std::vector<BenchQuestion> &benchQuestions()
     static const std::vector<BenchQuestion> all = [] {
         std::vector<BenchQuestion> table;
         for (const auto &subject :
-             {tireQuestions(), wheelQuestions(), hubQuestions(), weightQuestions(), jointQuestions(),
-              electricQuestions(), gasQuestions(), waterQuestions(), brakeQuestions()})
+             {tireQuestions(), tireCareQuestions(), wheelQuestions(), hubQuestions(), weightQuestions(),
+              jointQuestions(), electricQuestions(), gasQuestions(), waterQuestions(), brakeQuestions()})
             table.insert(table.end(), subject.begin(), subject.end());
         return table;
     }();
@@ -27,6 +27,32 @@ const BenchQuestion *findBenchQuestion(std::string_view name)
     const auto found =
         std::find_if(all.begin(), all.end(), [&](const BenchQuestion &q) { return q.name == name; });
     return found == all.end() ? nullptr : &*found;
+}
+
+BenchTexts exampleOf(const BenchQuestion &question)
+{
+    std::vector<std::string> words(1);
+    bool quoted = false;
+    for (const char c : question.example) {
+        if (c == '"')
+            quoted = !quoted;
+        else if (c == ' ' && !quoted)
+            words.emplace_back();
+        else
+            words.back() += c;
+    }
+    BenchTexts texts;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const bool isFlag = words[i].starts_with("--");
+        const auto input =
+            std::find_if(question.inputs.begin(), question.inputs.end(), [&](const BenchInput &in) {
+                return isFlag ? words[i].substr(2) == in.name : in.positional;
+            });
+        SNUG_ASSERT(input != question.inputs.end()); // an example that asks for what is not there
+        const bool isAlone = !isFlag || input->kind == AskKind::Flag;
+        texts[std::string(input->name)] = isAlone ? words[i] : words.at(++i);
+    }
+    return texts;
 }
 
 Result<BenchAnswer> askBench(const BenchQuestion &question, const BenchTexts &texts, UnitSystem units,

@@ -9,6 +9,7 @@
 namespace snugwalk {
 
 [[nodiscard]] std::span<const BenchQuestion> tireQuestions();
+[[nodiscard]] std::span<const BenchQuestion> tireCareQuestions();
 [[nodiscard]] std::span<const BenchQuestion> wheelQuestions();
 [[nodiscard]] std::span<const BenchQuestion> hubQuestions();
 [[nodiscard]] std::span<const BenchQuestion> weightQuestions();
