@@ -14,7 +14,8 @@ const std::vector<BenchQuestion> &benchQuestions()
         std::vector<BenchQuestion> table;
         for (const auto &subject :
              {tireQuestions(), tireCareQuestions(), wheelQuestions(), hubQuestions(), weightQuestions(),
-              jointQuestions(), electricQuestions(), gasQuestions(), waterQuestions(), brakeQuestions()})
+              jointQuestions(), fastenerQuestions(), electricQuestions(), lampQuestions(), gasQuestions(),
+              waterQuestions(), brakeQuestions()})
             table.insert(table.end(), subject.begin(), subject.end());
         return table;
     }();

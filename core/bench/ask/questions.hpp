@@ -14,7 +14,9 @@ namespace snugwalk {
 [[nodiscard]] std::span<const BenchQuestion> hubQuestions();
 [[nodiscard]] std::span<const BenchQuestion> weightQuestions();
 [[nodiscard]] std::span<const BenchQuestion> jointQuestions();
+[[nodiscard]] std::span<const BenchQuestion> fastenerQuestions();
 [[nodiscard]] std::span<const BenchQuestion> electricQuestions();
+[[nodiscard]] std::span<const BenchQuestion> lampQuestions();
 [[nodiscard]] std::span<const BenchQuestion> gasQuestions();
 [[nodiscard]] std::span<const BenchQuestion> waterQuestions();
 [[nodiscard]] std::span<const BenchQuestion> brakeQuestions();

@@ -19,6 +19,7 @@ constexpr Length thickest = millimetres(100.0);
 constexpr double longestMetres = 1000.0;
 constexpr double lowWaste = 0.05;
 constexpr double highWaste = 0.15;
+constexpr Volume largestCartridge = Volume::fromSi(0.1); // a drum
 constexpr double mostCartridges = 100'000.0;
 
 bool isSize(Length v) { return v >= thinnest && v <= thickest; } // NaN is none
@@ -89,13 +90,13 @@ Result<int> cartridgesFor(Volume volume, Volume cartridge, double fill)
 {
     if (!(fill > 0.0 && fill <= 1.0))
         return Error{Errc::OutOfRange, "no such share of a cartridge", "fill", "give more than 0, at most 1"};
-    if (!(cartridge.si() > 0.0) || !std::isfinite(cartridge.si()))
-        return Error{Errc::OutOfRange, "a cartridge of nothing", "cartridge",
+    if (!(cartridge.si() > 0.0 && cartridge <= largestCartridge))
+        return Error{Errc::OutOfRange, "no cartridge holds that", "cartridge",
                      "give its volume, such as 300 mL"};
     const double count = std::ceil(volume.si() / (cartridge.si() * fill) - 1e-9);
     if (!(volume.si() >= 0.0 && count <= mostCartridges))
         return Error{Errc::OutOfRange, "no job takes that much", "volume", "check length and section"};
-    return static_cast<int>(std::max(0.0, count));
+    return static_cast<int>(std::max(volume.si() > 0.0 ? 1.0 : 0.0, count));
 }
 
 } // namespace snugwalk

@@ -43,7 +43,8 @@ struct Bead {
 /// Whole cartridges for a volume: ⌈V / (cartridge · fill)⌉.
 ///
 /// \param fill the share of a cartridge that comes out, above 0 and at most 1: 0.97, common practice
-/// \returns 0 for no volume; `OutOfRange` for a negative volume, a cartridge of nothing, such a fill, or
+/// \returns 0 for no volume; `OutOfRange` for a negative volume, a cartridge of nothing or above 100 L, such
+/// a fill, or
 ///          more than 100,000 cartridges.
 [[nodiscard]] Result<int> cartridgesFor(Volume volume, Volume cartridge, double fill = 0.97);
 
