@@ -8,6 +8,7 @@
 #include "bench/ask/typed.hpp"
 #include "bench/tires/axle_tires.hpp"
 #include "bench/tires/load_index.hpp"
+#include "bench/tires/passenger_size.hpp"
 #include "bench/tires/tire_load.hpp"
 #include "bench/tires/tire_pressure.hpp"
 
@@ -37,6 +38,7 @@ constexpr auto pressureInputs = std::to_array<BenchInput>({
      .required = true},
     {.name = "placard", .dimension = Dimension::Pressure, .low = 20.0 * onePsi, .high = 145.0 * onePsi},
     {.name = "table", .kind = AskKind::Text},
+    {.name = "size", .kind = AskKind::Text},
 });
 
 constexpr auto temperatureInputs = std::to_array<BenchInput>({
@@ -103,6 +105,21 @@ Result<std::vector<LoadRow>> tableFrom(std::string_view text)
     return rows;
 }
 
+// A passenger tire's size says what it carries; a figure far from it was misread.
+Status addBySize(BenchAnswer &answer, const TireRating &tire, const std::string &size)
+{
+    if (size.empty())
+        return done();
+    const Result<Mass> load = passengerLoad(size, tire.maxPressure);
+    if (!load)
+        return load.error();
+    Estimate e{load->si(), load->si() * 0.98, load->si() * 1.02, 0.8, "kg", "computed", "TRA", {}, {}};
+    if (!(*load >= tire.maxLoad * 0.95 && *load <= tire.maxLoad * 1.05)) // common practice, no source
+        e.warnings.emplace_back("size_disagrees");
+    answer.figures.push_back({"load-by-size", Dimension::Mass, e});
+    return done();
+}
+
 Result<BenchAnswer> answerPressure(const BenchTyped &typed)
 {
     const auto table = tableFrom(typed.text("table"));
@@ -137,6 +154,7 @@ Result<BenchAnswer> answerPressure(const BenchTyped &typed)
     if (reserve.value < 0.10) // common practice, no source
         reserve.warnings.emplace_back("small_reserve");
     answer.figures.push_back({"reserve", Dimension::Fraction, reserve});
+    SNUG_TRY(addBySize(answer, tire, typed.text("size")));
     return answer;
 }
 

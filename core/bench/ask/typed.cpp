@@ -29,12 +29,15 @@ Error missing(const BenchQuestion &question, std::string_view name)
             "see the worked example: " + std::string(question.name) + " " + std::string(question.example)};
 }
 
-// "1,060; 2,450 lb": semicolons leave commas to the numbers, else commas part them; a unit after the last
-// is meant for all that have none.
-std::vector<std::string> listed(Dimension dimension, std::string_view text)
+// "1,060; 2,450 lb" or "1,060, 2,450 lb": semicolons, or commas with a space, leave the bare commas to the
+// numbers; without either, commas part them. A unit after the last is meant for all that have none.
+std::vector<std::string> listed(Dimension dimension, std::string_view typed)
 {
+    std::string text(typed);
+    if (text.find(';') == std::string::npos)
+        text = replaceAll(std::move(text), text.find(", ") == std::string::npos ? "," : ", ", ";");
     std::vector<std::string> parts;
-    for (const std::string_view part : split(text, text.find(';') == std::string_view::npos ? ',' : ';'))
+    for (const std::string_view part : split(text, ';'))
         parts.emplace_back(trim(part));
     const auto unit = unitWritten(dimension, parts.back());
     for (std::string &part : parts) {

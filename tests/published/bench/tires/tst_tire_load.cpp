@@ -7,7 +7,9 @@
 #include <array>
 
 #include "base/units.hpp"
+#include "bench/tires/passenger_size.hpp"
 #include "bench/tires/tire_load.hpp"
+#include "bench/tires/tire_pressure.hpp"
 
 using namespace snugwalk;
 
@@ -113,6 +115,27 @@ TEST_CASE("passenger tires are divided by 1.10 and say so")
     CHECK(least.warnings.front() == "passenger_on_trailer");
     CHECK(leastPressure(tire, pounds(1844)).error().where == "load"); // 2,028 / 1.1 = 1,843.6
     CHECK(leastPressure(tire, pounds(1843)).has_value());
+}
+
+// P235/75R15: 2,028 lb at 35 psi in a trade article; 918.722 kg at 240 kPa worked apart from this code.
+TEST_CASE("a passenger tire's size says what it carries")
+{
+    SOURCED("computed", passengerLoad("P235/75R15", kilopascals(240)).value().si(), 918.722, 5e-4);
+    SOURCED("TRA", passengerLoad("235/75 r15", psi(35)).value().si() / pound, 2028, 10);
+    for (const char *bad : {"", "P235", "235/75", "P2/75R15", "LT235/85R16", "235/75R15x", "nan/75R15"})
+        CHECK(passengerLoad(bad, psi(35)).error().where == "size");
+}
+
+// Common practice, no source: run from 65 psi cold such a tire warms to about 70, from its maximum of 80 to about 85.
+TEST_CASE("one rise in temperature takes 65 psi to about 70 and 80 psi to about 85")
+{
+    const auto warmed = [](double cold, double rise) {
+        return inPsi(pressureElsewhere(psi(cold), {celsius(20), {}}, {celsius(20 + rise), {}}).value());
+    };
+    const double rise = 293.15 * (70.0 + 14.696) / (65.0 + 14.696) - 293.15; // by hand: 18.4 K
+    CHECK(rise == doctest::Approx(18.4).epsilon(0.01));
+    SOURCED("CP", warmed(65, rise), 70, 0.5);
+    SOURCED("CP", warmed(80, rise), 85, 1.0);
 }
 
 TEST_CASE("what cannot be is refused, with its name")
