@@ -22,8 +22,9 @@ Result<Mass> passengerLoad(std::string_view typed, Pressure pressure)
     const bool fits = width && aspect && rim && *width >= 125.0 && *width <= 405.0 && *aspect >= 25.0 &&
                       *aspect <= 90.0 && *rim >= 10.0 && *rim <= 30.0;
     if (!fits)
-        return Error{Errc::InvalidInput, "not a passenger tire's size: \"" + std::string(typed.substr(0, 40)) + "\"",
-                     "size", "write it as on the sidewall, such as P235/75R15"};
+        return Error{Errc::InvalidInput,
+                     "not a passenger tire's size: \"" + std::string(typed.substr(0, 40)) + "\"", "size",
+                     "write it as on the sidewall, such as P235/75R15"};
     const double section = (0.34848 + 0.6497 * *aspect / 100.0) * *width;
     return kilograms(6.67e-5 * std::sqrt(pressure.si() / 1000.0) * std::pow(section, 1.39) *
                      (25.4 * *rim + section));

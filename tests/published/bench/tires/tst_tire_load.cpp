@@ -126,7 +126,8 @@ TEST_CASE("a passenger tire's size says what it carries")
         CHECK(passengerLoad(bad, psi(35)).error().where == "size");
 }
 
-// Common practice, no source: run from 65 psi cold such a tire warms to about 70, from its maximum of 80 to about 85.
+// Common practice, no source: run from 65 psi cold such a tire warms to about 70, from its maximum of 80 to
+// about 85.
 TEST_CASE("one rise in temperature takes 65 psi to about 70 and 80 psi to about 85")
 {
     const auto warmed = [](double cold, double rise) {

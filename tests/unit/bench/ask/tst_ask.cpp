@@ -35,8 +35,11 @@ Result<BenchAnswer> echo(const BenchTyped &typed)
     return BenchAnswer{{{"volts", Dimension::Voltage, e}}};
 }
 
-constexpr BenchQuestion question{
-    .name = "echo", .subject = "tires", .inputs = inputs, .example = "--volts \"12.4 V\" --warm", .answer = echo};
+constexpr BenchQuestion question{.name = "echo",
+                                 .subject = "tires",
+                                 .inputs = inputs,
+                                 .example = "--volts \"12.4 V\" --warm",
+                                 .answer = echo};
 
 Result<BenchTyped> read(BenchTexts texts, UnitSystem units = UnitSystem::Si)
 {
@@ -100,7 +103,8 @@ TEST_CASE("lists: semicolons or commas, a unit after the last for all")
     const auto list = [](const char *text) { return read({{"scale", text}}).value().list("scale"); };
     CHECK(list("1240,1480") == std::vector<double>{1240, 1480});
     CHECK(list("1240, 1480 kg") == std::vector<double>{1240, 1480});
-    for (const char *text : {"3,520 lb; 2,980 lb", "3,520, 2,980 lb", "3520 lb,2980 lb", "3,520 lb, 2,980 lb"}) {
+    for (const char *text :
+         {"3,520 lb; 2,980 lb", "3,520, 2,980 lb", "3520 lb,2980 lb", "3,520 lb, 2,980 lb"}) {
         CAPTURE(text);
         const auto pounds = list(text);
         REQUIRE(pounds.size() == 2);
@@ -136,11 +140,16 @@ TEST_CASE("what cannot be read is refused with the input's name")
         const char *name, *text;
         Errc code;
     } rows[] = {
-        {"bead", "wide", Errc::InvalidInput},       {"bead", "2 kg", Errc::InvalidInput},
-        {"bead", "2 m", Errc::OutOfRange},          {"studs", "5.5", Errc::InvalidInput},
-        {"chemistry", "gas", Errc::InvalidInput},   {"on", "tomorrow", Errc::InvalidInput},
-        {"temperature", "-300 °C", Errc::OutOfRange}, {"load", "1e400 kg", Errc::InvalidInput},
-        {"nobody", "1", Errc::Usage},               {"load", "\xff", Errc::InvalidInput},
+        {"bead", "wide", Errc::InvalidInput},
+        {"bead", "2 kg", Errc::InvalidInput},
+        {"bead", "2 m", Errc::OutOfRange},
+        {"studs", "5.5", Errc::InvalidInput},
+        {"chemistry", "gas", Errc::InvalidInput},
+        {"on", "tomorrow", Errc::InvalidInput},
+        {"temperature", "-300 °C", Errc::OutOfRange},
+        {"load", "1e400 kg", Errc::InvalidInput},
+        {"nobody", "1", Errc::Usage},
+        {"load", "\xff", Errc::InvalidInput},
     };
     for (const auto &row : rows) {
         CAPTURE(row.text);
