@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // What the bench asks about the 12 V side.
+#include <algorithm>
 #include <array>
 
 #include "base/units.hpp"
@@ -67,7 +68,7 @@ Result<BenchAnswer> answerBattery(const BenchTyped &typed)
     if (state->freezes) {
         Estimate freezes = state->cold;
         freezes.value = freezes.high = state->freezes->si();
-        freezes.low = freezesAt(1.280).si();
+        freezes.low = std::min(freezes.value, freezesAt(1.130 + 0.150 * state->charge.high).si());
         freezes.unit = "K";
         freezes.source = "TM-5-1185";
         answer.figures.push_back({"freezes", Dimension::Temperature, freezes});
@@ -79,10 +80,19 @@ Result<BenchAnswer> answerBattery(const BenchTyped &typed)
                      "give --capacity 100Ah --draw 350mA, or neither"};
     if (!typed.has("draw"))
         return answer;
-    const auto times = drawTimes(
-        {typed.the<Charge>("capacity"), state->charge.value, typed.the<Current>("draw"), kind, battery});
-    if (!times)
-        return times.error();
+    const auto timesAt = [&](double charge) {
+        return drawTimes({typed.the<Charge>("capacity"), charge, typed.the<Current>("draw"), kind, battery});
+    };
+    auto times = timesAt(state->charge.value);
+    const auto low = timesAt(state->charge.low);
+    const auto high = timesAt(state->charge.high);
+    if (!times || !low || !high)
+        return (!times ? times : !low ? low : high).error();
+    // what volts leave open outweighs what it loses by itself
+    times->toHalf.low = low->toHalf.low;
+    times->toHalf.high = high->toHalf.high;
+    times->halfOfWhat.low = low->halfOfWhat.low;
+    times->halfOfWhat.high = high->halfOfWhat.high;
     answer.figures.push_back({"until-half", Dimension::Duration, times->toHalf});
     answer.figures.push_back({"half-of-it", Dimension::Duration, times->halfOfWhat});
     return answer;
@@ -215,6 +225,7 @@ constexpr auto table = std::to_array<BenchQuestion>({
      .cautions = "test_is_what_counts not_a_parking_brake",
      .point = "breakaway-battery",
      .reading = "breakaway-hold-time",
+     .kept = "hold-time",
      .example = "--capacity \"5 Ah\" --magnets 4",
      .answer = answerBreakaway},
 });

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "base/text.hpp"
 #include "base/units.hpp"
 #include "bench/ask/questions.hpp"
 #include "bench/ask/show.hpp"
@@ -63,8 +64,10 @@ Result<BenchAnswer> answerHold(const BenchTyped &typed)
         return result.error();
     BenchAnswer answer{{{"lost", Dimension::Pressure, result->lost},
                         {"by-temperature", Dimension::Pressure, result->temperature}}};
-    if (result->flow)
+    if (result->flow) {
         answer.figures.push_back({"flow", std::nullopt, *result->flow});
+        answer.lines.push_back({"milliliters", {fixed(result->flow->value * 60e6, 2)}});
+    }
     const auto inches = findUnit(Dimension::Pressure, "inwc");
     answer.lines.push_back(
         {"inches",

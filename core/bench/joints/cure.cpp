@@ -73,8 +73,12 @@ Result<Estimate> sealantLife(Length height, RoofClimate climate)
 {
     if (!(height >= millimetres(0.5) && height <= millimetres(100.0)))
         return Error{Errc::OutOfRange, "no bead is that thick", "height", "give 0.5 mm to 100 mm"};
-    const double thin = std::min(1.0, height / usualBead);
-    return commonPractice(lives.at(static_cast<std::size_t>(climate)), thin * year);
+    Estimate life = commonPractice(lives.at(static_cast<std::size_t>(climate)), year);
+    if (height < usualBead * 0.95) { // 1/4 in and 6 mm are one bead
+        life.low *= height / usualBead;
+        life.warnings.emplace_back("thin_bead");
+    }
+    return life;
 }
 
 } // namespace snugwalk

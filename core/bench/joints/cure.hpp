@@ -33,8 +33,8 @@ enum class RoofClimate { Hot, Mixed, Mild };
 [[nodiscard]] std::optional<RoofClimate> parseRoofClimate(std::string_view slug);
 
 /// Years that a bead of self-leveling sealant of about 6 mm (1/4 in) lies on a roof before it is stripped
-/// and laid anew: 5 (4 to 7) in hot sun, 6 (5 to 9) between, 8 (7 to 10) in a mild climate. Thinner than
-/// 6 mm it lasts less, in proportion; thicker does not last longer.
+/// and laid anew: 5 (4 to 7) in hot sun, 6 (5 to 9) between, 8 (7 to 10) in a mild climate. A thinner bead
+/// may last less: its low end falls in proportion and it warns `thin_bead`; a thicker one lasts no longer.
 ///
 /// \returns value in s; `OutOfRange` for a height outside 0.5 to 100 mm.
 /// Source:   common practice, no source
