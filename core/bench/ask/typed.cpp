@@ -177,6 +177,8 @@ Status BenchTyped::takeNumbers(const BenchInput &input, std::string_view text, b
                          std::string(input.name), "give a whole number"};
         const auto written = unitWritten(input.dimension, part);
         assumed = assumed || (!written && isAmbiguous(input));
+        if (written)
+            m_written.insert_or_assign(std::string(input.name), *written);
         values.push_back(*si);
         told.push_back(showBoth(written.value_or(bare), *si));
     }
@@ -214,6 +216,12 @@ std::optional<CivilDate> BenchTyped::date(std::string_view name) const
     const auto found = m_values.find(name);
     const CivilDate *date = found == m_values.end() ? nullptr : std::get_if<CivilDate>(&found->second);
     return date == nullptr ? std::nullopt : std::optional<CivilDate>(*date);
+}
+
+std::optional<Unit> BenchTyped::unitOf(std::string_view name) const
+{
+    const auto found = m_written.find(name);
+    return found == m_written.end() ? std::nullopt : std::optional<Unit>(found->second);
 }
 
 std::vector<double> BenchTyped::list(std::string_view name) const

@@ -48,6 +48,8 @@ public:
     [[nodiscard]] std::optional<CivilDate> date(std::string_view name) const;
     /// Empty when not typed.
     [[nodiscard]] std::vector<double> list(std::string_view name) const;
+    /// The unit that a Quantity was typed in, of a List its last; a bare number has none.
+    [[nodiscard]] std::optional<Unit> unitOf(std::string_view name) const;
 
     [[nodiscard]] CivilDate today() const { return m_today; }
     [[nodiscard]] UnitSystem units() const { return m_units; }
@@ -61,6 +63,7 @@ private:
     [[nodiscard]] Status takeNumbers(const BenchInput &input, std::string_view text, bool defaulted);
 
     std::map<std::string, Held, std::less<>> m_values;
+    std::map<std::string, Unit, std::less<>> m_written;
     std::vector<BenchUnderstood> m_understood;
     UnitSystem m_units = UnitSystem::Si;
     CivilDate m_today{};

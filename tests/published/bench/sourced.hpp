@@ -29,6 +29,9 @@ private:
     std::map<std::string, int> m_counts;
 };
 
+/// Half a unit of the last digit printed, and what a double adds: `half(0.1)` for "65.3".
+constexpr double half(double digit) { return digit * 0.5000001; }
+
 inline SourceTally &sourceTally()
 {
     static SourceTally tally;
