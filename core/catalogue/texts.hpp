@@ -47,7 +47,8 @@ public:
     [[nodiscard]] std::string phrase(std::string_view slug,
                                      const std::vector<std::string> &arguments = {}) const;
     /// Words of the bench: "title" or "about" of a question, or with `group` ("inputs", "figures", "lines")
-    /// those of `slug` in it. Warnings, cautions and subjects are words of bench_warnings and so on.
+    /// those of `slug` in it. Warnings, cautions, words to choose from and subjects are words of
+    /// bench_warnings and so on.
     [[nodiscard]] std::string benchWord(std::string_view question, std::string_view slug,
                                         std::string_view group = {}) const;
     /// A top-level text such as report_footer.
