@@ -21,12 +21,9 @@ function(snugwalk_qml_module target)
         QML_FILES ${arg_SINGLETONS} ${arg_FILES}
         RESOURCES ${arg_RESOURCES}
         DEPENDENCIES ${arg_IMPORTS})
-    set_target_properties(${target} PROPERTIES QT_QMLCACHEGEN_ARGUMENTS --only-bytecode)
-    if(target STREQUAL "snugwalk_style")
-        snugwalk_precompile(${target} HEADERS <QtQml/qqmlprivate.h>)
-    else()
-        snugwalk_precompile(${target} FROM snugwalk_style)
-    endif()
+    # a file a page would read Qt's headers a hundred times over
+    set_target_properties(${target} PROPERTIES
+        QT_QMLCACHEGEN_ARGUMENTS --only-bytecode UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 64)
     target_link_libraries(${target} PUBLIC Qt6::Quick ${arg_LINKS})
 endfunction()
 

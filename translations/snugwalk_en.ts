@@ -2755,24 +2755,6 @@
         <translation>a limit that nothing may lengthen</translation>
     </message>
     <message>
-        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
-        <translation>The date is the catalogue&apos;s own, %1: nothing has moved it.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>cause, months sooner or later</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
-        <translation>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</translation>
-    </message>
-    <message>
-        <source>%1 than the catalogue alone puts it, %2: %3.</source>
-        <comment>1.3 months sooner, date, causes</comment>
-        <translation>%1 than the catalogue alone puts it, %2: %3.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>1.3 months sooner, causes</comment>
         <translation>%1: %2</translation>
@@ -3336,6 +3318,21 @@
         <source>Coast: made from Natural Earth, public domain.</source>
         <translation>Coast: made from Natural Earth, public domain.</translation>
     </message>
+    <message>
+        <source>Roughness along the way, m/km</source>
+        <translation>Roughness along the way, m/km</translation>
+    </message>
+    <message>
+        <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
+        <translation>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</translation>
+    </message>
+</context>
+<context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</translation>
+    </message>
 </context>
 <context>
     <name>Voice</name>
@@ -3749,6 +3746,10 @@
         <translation>nobody has looked at it yet</translation>
     </message>
     <message>
+        <source>its readings, on their way to a limit</source>
+        <translation>its readings, on their way to a limit</translation>
+    </message>
+    <message>
         <source>each move</source>
         <translation>each move</translation>
     </message>
@@ -3808,6 +3809,10 @@
     <message>
         <source>None yet.</source>
         <translation>None yet.</translation>
+    </message>
+    <message>
+        <source>What the weather is taken from</source>
+        <translation>What the weather is taken from</translation>
     </message>
     <message>
         <source>Where the catalogue has it from</source>

@@ -2755,24 +2755,6 @@
         <translation>un límite que nada puede alargar</translation>
     </message>
     <message>
-        <source>The date is the catalogue&apos;s own, %1: nothing has moved it.</source>
-        <translation>La fecha es la del catálogo, %1: nada la ha movido.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>cause, months sooner or later</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Where the catalogue alone puts it, %1, for the causes cancel out: %2.</source>
-        <translation>Donde la pone el catálogo solo, %1, porque las causas se compensan: %2.</translation>
-    </message>
-    <message>
-        <source>%1 than the catalogue alone puts it, %2: %3.</source>
-        <comment>1.3 months sooner, date, causes</comment>
-        <translation>%1 de donde la pone el catálogo solo, %2: %3.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>1.3 months sooner, causes</comment>
         <translation>%1: %2</translation>
@@ -3336,6 +3318,21 @@
         <source>Coast: made from Natural Earth, public domain.</source>
         <translation>Costa: hecha con Natural Earth, dominio público.</translation>
     </message>
+    <message>
+        <source>Roughness along the way, m/km</source>
+        <translation>Aspereza a lo largo del camino, m/km</translation>
+    </message>
+    <message>
+        <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
+        <translation>Desde donde empezó el registro. Barras llenas: áspero, sobre la línea discontinua de arriba. Bajo la de abajo: liso. Un hueco: demasiado lento, desigual o con el sensor en la mano.</translation>
+    </message>
+</context>
+<context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Aspereza a lo largo del camino: de %1 a %2 m/km, lo más áspero a %3 de donde empezó el registro.</translation>
+    </message>
 </context>
 <context>
     <name>Voice</name>
@@ -3749,6 +3746,10 @@
         <translation>nadie lo ha mirado todavía</translation>
     </message>
     <message>
+        <source>its readings, on their way to a limit</source>
+        <translation>sus lecturas, camino de un límite</translation>
+    </message>
+    <message>
         <source>each move</source>
         <translation>cada vez que se mueve</translation>
     </message>
@@ -3808,6 +3809,10 @@
     <message>
         <source>None yet.</source>
         <translation>Ninguna todavía.</translation>
+    </message>
+    <message>
+        <source>What the weather is taken from</source>
+        <translation>De dónde se toma el tiempo</translation>
     </message>
     <message>
         <source>Where the catalogue has it from</source>

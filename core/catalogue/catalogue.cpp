@@ -175,6 +175,8 @@ void Catalogue::addSets(const Value &sets)
         m_routes[slug] = strings(stands);
     for (const auto &[slug, points] : sets["events"].map())
         m_events[slug] = strings(points);
+    for (const auto &[slug, points] : sets["likes"].map())
+        m_likes[slug] = strings(points);
 }
 
 // A name that leads nowhere would make a walk shorter without anyone being told.
@@ -208,6 +210,8 @@ Status Catalogue::checkNames() const
     }
     for (const auto &[name, points] : m_events)
         SNUG_TRY(check("sets/events/" + name, points));
+    for (const auto &[name, points] : m_likes)
+        SNUG_TRY(check("sets/likes/" + name, points));
     return check("holds", m_holds.points());
 }
 

@@ -75,6 +75,8 @@ struct Point {
 
     /// A point whose first consequence or hold touches road safety or fire: data never lengthens it.
     [[nodiscard]] bool isRoadOrFire() const;
+    /// A published or a maker's limit (source tags P and FM): neither data nor the owner lengthens it.
+    [[nodiscard]] bool isPublished() const { return sourceTag == "P" || sourceTag == "FM"; }
     [[nodiscard]] const ReadingSpec *reading(std::string_view slug) const;
 };
 
@@ -122,6 +124,8 @@ public:
     [[nodiscard]] const std::vector<std::string> &route(std::string_view slug) const;
     /// Points that an event makes due at once.
     [[nodiscard]] const std::map<std::string, std::vector<std::string>> &events() const { return m_events; }
+    /// Classes of points that last alike on one rig: what is seen of one tells of the others.
+    [[nodiscard]] const std::map<std::string, std::vector<std::string>> &likes() const { return m_likes; }
     [[nodiscard]] const std::map<std::string, Source> &sources() const { return m_sources; }
 
     /// This catalogue as one rig's owner has it: points added, hidden and looked at more often.
@@ -149,6 +153,7 @@ private:
     std::map<std::string, std::vector<std::string>> m_events;
     std::map<std::string, Source> m_sources;
     HoldRules m_holds;
+    std::map<std::string, std::vector<std::string>> m_likes;
 };
 
 } // namespace snugwalk

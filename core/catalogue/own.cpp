@@ -62,8 +62,6 @@ bool isLonger(const std::optional<T> &wanted, const std::optional<T> &usual)
     return wanted && usual && *wanted > *usual;
 }
 
-bool isPublished(const Point &point) { return point.sourceTag == "P" || point.sourceTag == "FM"; }
-
 } // namespace
 
 std::string ownSlug(std::string_view title)
@@ -122,7 +120,7 @@ Status checkOwnInterval(const Catalogue &catalogue, const OwnInterval &every)
         return refused(
             "this point is of the road, of fire or on the hold list: it is never looked at less often",
             every.point, "shorten it, or leave it as it is");
-    if (isPublished(*point))
+    if (point->isPublished())
         return refused("this interval is published or the maker's: it is not lengthened", every.point,
                        "shorten it, or leave it as it is");
     return done();

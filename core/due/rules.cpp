@@ -5,8 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "due/aging/exposure.hpp"
 #include "due/events.hpp"
-#include "due/rule/life_rule.hpp"
+#include "due/rule/pass_guard.hpp"
 #include "due/trend/trend.hpp"
 
 namespace snugwalk {
@@ -122,8 +123,54 @@ std::optional<Firing> happening(const DueContext &c, const Point &point, const P
     return on(date, "event:" + open->kind, basisOf(point));
 }
 
-// Where readings are heading: the first of them to meet its limit.
-std::optional<Firing> worn(const DueContext &c, const Point &point, DueBand &band)
+CivilDate dateOf(double day)
+{
+    return std::chrono::sys_days(std::chrono::days(static_cast<long long>(std::floor(day + 1e-6))));
+}
+
+// Where the line through a reading's dates meets the limit.
+std::optional<Firing> wornByDate(const Trend &trend)
+{
+    if (!trend.early || !trend.likely)
+        return std::nullopt;
+    return Firing{*trend.early, *trend.likely, trend.late.value_or(addDays(*trend.likely, 36'525)),
+                  "reading:" + trend.reading, "measured"};
+}
+
+// The same along the distance: as far as is driven by the forecast, or by the plan while there is one.
+std::optional<Firing> wornByDistance(DueContext &c, const Trend &trend)
+{
+    if (!trend.byDistance || !trend.byDistance->early || !trend.byDistance->likely)
+        return std::nullopt;
+    Causes smooth; // distance is distance: readings were laid on the line by what was driven
+    smooth.drivers[static_cast<std::size_t>(AgeDriver::Shake)] = false;
+    const DueLines::UseCases &cases = c.lines.use(smooth);
+    const auto day = [&](UseCase which, const std::optional<Distance> &left) {
+        return left ? cases[static_cast<std::size_t>(which)].dayWhen(momentOf(c.now), left->si())
+                    : std::nullopt;
+    };
+    const auto likely = day(UseCase::Likely, trend.byDistance->likely);
+    if (!likely)
+        return std::nullopt;
+    const double early = day(UseCase::Much, trend.byDistance->early).value_or(*likely);
+    const double late = day(UseCase::Little, trend.byDistance->late).value_or(*likely + hundredYears);
+    return Firing{dateOf(std::min(early, *likely)), dateOf(*likely), dateOf(std::max(late, *likely)),
+                  "reading:" + trend.reading, "measured"};
+}
+
+std::optional<Firing> sooner(std::optional<Firing> a, const std::optional<Firing> &b)
+{
+    if (!a || !b)
+        return a ? a : b;
+    a->early = std::min(a->early, b->early);
+    a->likely = std::min(a->likely, b->likely);
+    a->late = std::min(a->late, b->late);
+    return a;
+}
+
+// Where readings are heading: the first of them to meet its limit. What wears by distance goes by dates
+// and by distance, whichever meets it first.
+std::optional<Firing> worn(DueContext &c, const Point &point, DueBand &band)
 {
     std::optional<Firing> first;
     const auto &marks = c.index.of(point.slug).marks;
@@ -131,12 +178,13 @@ std::optional<Firing> worn(const DueContext &c, const Point &point, DueBand &ban
                                     [](const MarkOnWalk &m) { return !m.mark->readings.empty(); });
     if (read < 3) // no line under three readings
         return first;
+    const bool driven =
+        std::find(point.drivers.begin(), point.drivers.end(), "distance") != point.drivers.end();
     for (const Trend &trend : trendsOf(c.catalogue, c.history, point.slug, c.now)) {
-        if (!trend.early || !trend.likely)
-            continue;
-        Firing firing{*trend.early, *trend.likely, trend.late.value_or(addDays(*trend.likely, 36'525)),
-                      "reading:" + trend.reading, "measured"};
-        if (first && first->likely <= firing.likely)
+        auto firing = wornByDate(trend);
+        if (driven)
+            firing = sooner(std::move(firing), wornByDistance(c, trend));
+        if (!firing || (first && first->likely <= firing->likely))
             continue;
         band.reasons.push_back({"reading", trend.reading, std::nullopt, Dimension::Count});
         first = std::move(firing);
@@ -144,25 +192,22 @@ std::optional<Firing> worn(const DueContext &c, const Point &point, DueBand &ban
     return first;
 }
 
-CivilDate dateOf(double day)
-{
-    return std::chrono::sys_days(std::chrono::days(static_cast<long long>(std::floor(day + 1e-6))));
-}
-
 std::optional<Firing> life(DueContext &c, const Point &point)
 {
-    const auto rule = LifeRule::make(c.lines, point, c.index.of(point.slug));
-    if (!rule)
-        return std::nullopt;
-    const auto likely = rule->dayBy(0.5);
+    const PointHistory &history = c.index.of(point.slug);
+    const LikeLives like = c.like.of(point);
+    const auto rule = LifeRule::make(c.lines, point, history, {}, like);
+    auto likely = rule ? rule->dayBy(0.5) : std::nullopt;
     if (!likely)
         return std::nullopt;
     const double never = *likely + hundredYears;
+    const double late = rule->dayBy(0.9).value_or(never);
+    const double most = latestAfterPass(c.lines, point, history, like, *rule, *likely).value_or(*likely);
+    likely = std::min(*likely, most);
     const std::string slug = rule->ruleAt(*likely);
     const bool driven = slug == "distance" && basisOf(c.usage) == "fitted";
     return Firing{dateOf(std::min(rule->dayBy(0.1).value_or(*likely), *likely)), dateOf(*likely),
-                  dateOf(rule->dayBy(0.9).value_or(never)), slug,
-                  rule->isFitted() || driven ? "fitted" : "prior"};
+                  dateOf(late), slug, rule->isFitted() || driven ? "fitted" : "prior"};
 }
 
 } // namespace
@@ -173,7 +218,7 @@ double mostLengthening(const RigHistory &history, const Point &point)
     const bool set = point.own || std::any_of(own.begin(), own.end(), [&](const OwnInterval &every) {
                          return every.point == point.slug;
                      });
-    return set || point.isRoadOrFire() ? 1.0 : 1.5;
+    return set || point.isRoadOrFire() || point.isPublished() ? 1.0 : 1.5;
 }
 
 std::vector<Firing> firings(DueContext &context, const Point &point, const PointClock &clock, DueBand &band)

@@ -8,6 +8,7 @@
 #include "due/band.hpp"
 #include "due/clock.hpp"
 #include "due/history_index.hpp"
+#include "due/rule/like_points.hpp"
 #include "due/usage.hpp"
 
 namespace snugwalk {
@@ -28,7 +29,8 @@ struct DueContext {
     LocalTime now;
     UsageForecast usage;
     HistoryIndex index;
-    DueLines lines; ///< grows while bands are made
+    DueLines lines;  ///< grows while bands are made
+    LikePoints like; ///< the same
 
     DueContext(const Catalogue &ofCatalogue, const RigHistory &ofHistory, LocalTime at,
                const Ahead &ahead = {})
@@ -37,12 +39,16 @@ struct DueContext {
           now(at),
           usage(forecastUsage(ofHistory, at)),
           index(ofHistory, at),
-          lines(ofHistory, usage, at, ahead)
+          lines(ofHistory, usage, at, ahead),
+          like(ofCatalogue, index, lines)
     {}
+    DueContext(const DueContext &) = delete; // its parts know each other
+    DueContext &operator=(const DueContext &) = delete;
 };
 
-/// By how much data may lengthen the catalogue's interval: not at all for a point of the road or of fire
-/// and where the owner set the interval, else by half. Common practice, no source.
+/// By how much data may lengthen the catalogue's interval: not at all for a point of the road or of fire,
+/// for a published or a maker's limit, and where the owner set the interval, else by half. Common practice,
+/// no source.
 [[nodiscard]] double mostLengthening(const RigHistory &history, const Point &point);
 
 /// Every rule that applies to `point`; adds its reasons and the distance left to `band`.

@@ -90,15 +90,16 @@ std::optional<DueShift> shiftOf(DueContext &context, const DueBand &band)
         return std::nullopt;
     const PointHistory &history = context.index.of(point->slug);
     const std::vector<std::size_t> causes = causesOf(*point);
+    const LikeLives like = context.like.of(*point);
     std::vector<double> values;
     for (unsigned set = 0; set < 1U << causes.size(); ++set) {
-        const auto rule = LifeRule::make(context.lines, *point, history, lettingIn(causes, set));
+        const auto rule = LifeRule::make(context.lines, *point, history, lettingIn(causes, set), like);
         const auto day = rule ? rule->dayBy(0.5) : std::nullopt;
         if (!day)
             return std::nullopt;
         values.push_back(*day);
     }
-    const auto whole = LifeRule::make(context.lines, *point, history);
+    const auto whole = LifeRule::make(context.lines, *point, history, {}, like);
     DueShift shift;
     shift.since = civilDate(whole->lives().since);
     shift.nominal = dateOf(values.front());

@@ -27,7 +27,7 @@ struct CalendarEntry {
 /// counts from the day's beginning wherever the calendar is read. Format: [RFC5545]: CRLF, lines of 75 octets
 /// at most that never part a character, text escaped; control
 ///         characters but tab and line end are left out
-/// Tests:  tests/unit/report/tst_calendar.cpp, tests/journey/calendar.py (read by another library)
+/// Tests:  tests/unit/report/tst_calendar.cpp, tests/journey/calendar_dates.py (read by another library)
 [[nodiscard]] std::string calendarText(const std::vector<CalendarEntry> &entries, LocalTime now);
 
 } // namespace snugwalk

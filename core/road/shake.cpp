@@ -114,9 +114,7 @@ Part mixed(const Part &a, const Part &b, double shareOfA)
 
 double consumptionOf(double roughness)
 {
-    constexpr double fair = 95.0 * 0.0254 / 1.609344; // 95 in/mi as m/km
-    constexpr double poor = 170.0 * 0.0254 / 1.609344;
-    return roughness < fair ? 1.0 : roughness <= poor ? 1.25 : 2.0;
+    return roughness < fairRoughness ? 1.0 : roughness <= poorRoughness ? 1.25 : 2.0;
 }
 
 RoadHabit roadHabitOf(std::span<const Trip> trips)

@@ -16,8 +16,13 @@ inline constexpr double smoothRoughness = 2.0;
 /// Exponents carried in parallel: nobody knows the right one, so the range over them is told.
 inline constexpr std::array<double, 3> shakeExponents = {2.0, 4.0, 6.0};
 
-/// By how much a kilometre of this roughness uses up an interval of distance: 1 below 1.5 m/km, 1.25 up
-/// to 2.7, 2 above. Common practice, no source (limits: 95 and 170 inches a mile).
+/// Where a road is no longer smooth, and where it is rough: 95 and 170 inches a mile as m/km, common
+/// practice.
+inline constexpr double fairRoughness = 95.0 * 0.0254 / 1.609344;
+inline constexpr double poorRoughness = 170.0 * 0.0254 / 1.609344;
+
+/// By how much a kilometre of this roughness uses up an interval of distance: 1 on a smooth road, 1.25 up
+/// to a rough one, 2 above. Common practice, no source.
 [[nodiscard]] double consumptionOf(double roughness);
 
 /// What the rig's own measured trips say about its roads.

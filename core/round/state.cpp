@@ -23,12 +23,4 @@ const FindingHistory *findHistory(const RigHistory &history, const Id &finding)
     return found == history.findings.end() ? nullptr : &*found;
 }
 
-Distance distanceDriven(const RigHistory &history)
-{
-    Distance whole;
-    for (const Trip &trip : history.trips)
-        whole = whole + trip.summary.length;
-    return whole;
-}
-
 } // namespace snugwalk

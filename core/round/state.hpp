@@ -21,7 +21,5 @@ struct Standing {
 [[nodiscard]] Standing standingOf(const Catalogue &catalogue, RigHistory history, LocalTime now);
 
 [[nodiscard]] const FindingHistory *findHistory(const RigHistory &history, const Id &finding);
-/// Distance of all trips together.
-[[nodiscard]] Distance distanceDriven(const RigHistory &history);
 
 } // namespace snugwalk

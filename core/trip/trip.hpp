@@ -53,6 +53,9 @@ struct TrackSummary {
     friend bool operator==(const TrackSummary &, const TrackSummary &) = default;
 };
 
+/// Stretches of `RoadMeasure::along` at most.
+inline constexpr std::size_t alongLimit = 128;
+
 /// What an accelerometer on the way said. Roughness is in m/km on the scale of the international
 /// roughness index; until a stretch of known index has set that scale it is an index of this rig alone.
 struct RoadMeasure {
@@ -65,6 +68,10 @@ struct RoadMeasure {
     std::string sensorLocation = "unknown"; ///< `rig`, `tow_vehicle` or `unknown`
     bool calibrated = false;
     bool clipped = false; ///< the sensor met its rails: a lower bound
+    /// Means of stretches of `alongStep` from where the log began, by distance; nothing where none was
+    /// analysed. At most `alongLimit`.
+    std::vector<std::optional<double>> along;
+    Distance alongStep;
     friend bool operator==(const RoadMeasure &, const RoadMeasure &) = default;
 };
 

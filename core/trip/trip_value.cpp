@@ -138,15 +138,42 @@ TrackSummary readSummary(const Value &value)
 
 constexpr std::array doseKeys = {"2", "4", "6"}; // by exponent
 
+Value alongValue(const RoadMeasure &m)
+{
+    Value::List list;
+    for (const std::optional<double> &index : m.along)
+        list.emplace_back(index);
+    return Value::Map{{"step", quantity(m.alongStep)}, {"roughness", std::move(list)}, {"unit", "m/km"}};
+}
+
+// A line to look at: where it cannot be true there is none, and the measure stands without it.
+void readAlong(const Value &value, RoadMeasure &m)
+{
+    const Value::List &list = value["roughness"].list();
+    const auto step = readQuantity<Distance>(value["step"]);
+    if (!step || !(step->si() > 0.0) || list.size() > alongLimit)
+        return;
+    for (const Value &index : list) {
+        const auto read = index.asDouble();
+        m.along.push_back(read && isAmount(*read) ? read : std::nullopt);
+    }
+    m.alongStep = *step;
+}
+
 Value measureValue(const RoadMeasure &m)
 {
     Value::Map dose;
     for (std::size_t i = 0; i < doseKeys.size(); ++i)
         dose[doseKeys[i]] = m.dose[i];
-    return Value::Map{{"analysed", quantity(m.analysed)},  {"median_roughness", roughness(m.medianRoughness)},
-                      {"p90_roughness", roughness(m.p90)}, {"dose", dose},
-                      {"consumption", m.consumption},      {"sensor_location", m.sensorLocation},
-                      {"calibrated", m.calibrated},        {"clipped", m.clipped}};
+    return Value::Map{{"analysed", quantity(m.analysed)},
+                      {"median_roughness", roughness(m.medianRoughness)},
+                      {"p90_roughness", roughness(m.p90)},
+                      {"dose", dose},
+                      {"consumption", m.consumption},
+                      {"sensor_location", m.sensorLocation},
+                      {"calibrated", m.calibrated},
+                      {"clipped", m.clipped},
+                      {"along", m.along.empty() ? Value() : alongValue(m)}};
 }
 
 // Nothing unless every figure is there and can be true: half a measure would shake a rig wrongly.
@@ -171,6 +198,7 @@ std::optional<RoadMeasure> readMeasure(const Value &value)
     m.sensorLocation = value["sensor_location"].asString().value_or("unknown");
     m.calibrated = value["calibrated"].asBool().value_or(false);
     m.clipped = value["clipped"].asBool().value_or(false);
+    readAlong(value["along"], m);
     return m;
 }
 

@@ -27,6 +27,7 @@ constexpr double leastCloud = 0.31; // overcast
 constexpr double heatLikely = 0.7, heatWeak = 0.5, heatStrong = 0.9; // eV
 constexpr double wetSpread = 0.25;
 constexpr double frostSpread = 0.5;
+constexpr Distance farInland = kilometres(1000.0);
 constexpr double roofSun = 0.1, roofWet = 0.5, roofSalt = 0.5;
 // where nothing tells: the reference, half to double
 constexpr RateRange untold{1.0, 0.5, 2.0};
@@ -110,7 +111,10 @@ SiteWeather::SiteWeather(const GeoPoint &place, std::optional<ClimateNormals> no
     if (m_months) {
         m_normals.emplace(*m_months);
         m_notes = m_months->notes;
-        m_salt = saltOf(*air(), chlorideNearCoast(m_fromCoast.value_or(kilometres(1000.0))));
+        Estimate chloride = chlorideNearCoast(m_fromCoast.value_or(farInland));
+        if (!m_fromCoast) // it may stand anywhere from there to the surf
+            chloride.high = chlorideNearCoast(Distance()).high;
+        m_salt = saltOf(*air(), chloride);
     } else {
         m_notes.emplace_back("beyond_data");
     }
@@ -128,7 +132,7 @@ std::optional<CorrosiveAir> SiteWeather::air() const
         return std::nullopt;
     return CorrosiveAir{celsius(meanOf(*m_months, &MonthlyNormal::meanC)),
                         std::clamp(meanOf(*m_months, &MonthlyNormal::humidityPct), 1.0, 100.0), usualSulfur,
-                        chlorideNearCoast(m_fromCoast.value_or(kilometres(1000.0))).value};
+                        chlorideNearCoast(m_fromCoast.value_or(farInland)).value};
 }
 
 double SiteWeather::clearUv(CivilDate date)

@@ -24,7 +24,8 @@ namespace snugwalk {
 class SiteWeather {
 public:
     /// \param normals nothing where the tables end
-    /// \param fromCoast nothing where it is not known: taken as inland
+    /// \param fromCoast nothing where it is not known: the value is that of inland, the range reaches to
+    ///        the surf
     SiteWeather(const GeoPoint &place, std::optional<ClimateNormals> normals,
                 std::optional<Distance> fromCoast);
 

@@ -55,7 +55,7 @@ using SiteSource = std::function<SiteWeather(const GeoPoint &)>;
 
 /// Normals and distance to the coast of a place, as `weatheringOf` takes them.
 [[nodiscard]] SiteWeather siteWeatherAt(const GeoPoint &place, const Climate *climate, const Coast *coast);
-/// The same where the distance is known; nothing counts as inland.
+/// The same where the distance is known; nothing: inland, with the range of any coast.
 [[nodiscard]] SiteWeather siteWeatherAt(const GeoPoint &place, const Climate *climate,
                                         std::optional<Distance> fromCoast);
 

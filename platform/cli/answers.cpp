@@ -3,6 +3,7 @@
 #include "cli/answers.hpp"
 
 #include "round/history.hpp"
+#include "trip/place_code.hpp"
 #include "walk/walk_value.hpp"
 #include "words/finding_words.hpp"
 #include "words/words.hpp"
@@ -29,6 +30,15 @@ Value estimateValue(const Estimate &e)
     return Value::Map{{"value", e.value},   {"unit", e.unit},       {"low", e.low},
                       {"high", e.high},     {"level", e.level},     {"basis", e.basis},
                       {"source", e.source}, {"warnings", warnings}, {"inputs_defaulted", defaulted}};
+}
+
+Value cellValue(const GeoPoint &place)
+{
+    const CellSpan span = geohashSpan();
+    return Value::Map{{"geohash", geohash(place)},
+                      {"open_location_code", openLocationCode(place)},
+                      {"height", Value::Map{{"value", span.latitude}, {"unit", "°"}}},
+                      {"width", Value::Map{{"value", span.longitude}, {"unit", "°"}}}};
 }
 
 Value countsValue(const Counts &c)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "base/estimate.hpp"
+#include "base/geo.hpp"
 #include "base/value.hpp"
 #include "cli/session.hpp"
 #include "round/state.hpp"
@@ -16,6 +17,10 @@ namespace snugwalk::cli {
 /// The members that every single figure has: value, unit, low, high, level, basis, source, warnings,
 /// inputs_defaulted.
 [[nodiscard]] Value estimateValue(const Estimate &estimate);
+
+/// Where a place is, told roughly: geohash, open_location_code, and the geohash's height and width in
+/// degrees.
+[[nodiscard]] Value cellValue(const GeoPoint &place);
 
 [[nodiscard]] Value countsValue(const Counts &counts);
 /// The walk with its counts, marks and the line to go on at.

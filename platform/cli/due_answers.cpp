@@ -7,6 +7,7 @@
 
 #include "base/text.hpp"
 #include "due/rules.hpp"
+#include "report/why_words.hpp"
 #include "round/why.hpp"
 #include "words/due_words.hpp"
 

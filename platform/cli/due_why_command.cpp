@@ -5,6 +5,7 @@
 #include "cli/due_answers.hpp"
 #include "due/history_index.hpp"
 #include "due/usage.hpp"
+#include "report/why_words.hpp"
 #include "round/why.hpp"
 #include "words/due_words.hpp"
 #include "words/reason_words.hpp"

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 // photo add, list.
+#include "cli/answers.hpp"
 #include "cli/commands.hpp"
 #include "logbook/import_photo.hpp"
 #include "logbook/query.hpp"
+#include "trip/place_code.hpp"
 #include "walk/walk_value.hpp"
 
 namespace snugwalk::cli {
@@ -12,6 +14,8 @@ Value photoJson(const Photo &photo)
 {
     Value value = toValue(photo);
     value.member("id") = photo.id.text();
+    if (photo.where && isValid(*photo.where))
+        value.member("cell") = cellValue(*photo.where);
     return value;
 }
 
@@ -22,7 +26,8 @@ std::string photoLine(const Photo &photo)
     out += photo.taken               ? ", taken " + formatLocalShort(*photo.taken)
            : photo.takenText.empty() ? ", no time of its own"
                                      : ", camera time " + photo.takenText + " (zone unknown)";
-    out += photo.where ? ", has a position" : ", no position";
+    out += photo.where && isValid(*photo.where) ? ", has a position in " + openLocationCode(*photo.where)
+                                                : ", no position";
     return out + (photo.caption.empty() ? "" : ", " + photo.caption) + "\n";
 }
 

@@ -220,6 +220,10 @@ Value roughnessValue(const LogRoughness &log)
     out.member("consumption") = r.consumption;
     out.member("windows") =
         Value::Map{{"kept", r.windows}, {"slow", r.slow}, {"uneven_speed", r.uneven}, {"handled", r.handled}};
+    Value::List along;
+    for (const std::optional<double> &index : r.along)
+        along.emplace_back(index);
+    out.member("along") = Value::Map{{"step", quantityOf(r.alongStep.si(), "m")}, {"roughness", along}};
     out.member("gaps") = r.gaps;
     out.member("first_gap") = log.firstGap;
     out.member("clipped") = r.clipped;

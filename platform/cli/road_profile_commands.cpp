@@ -232,7 +232,7 @@ Result<Answer> classed(const ClassOptions &o)
                    {"warnings", o.iri ? Value::List{"class_within_one"} : Value::List{}}};
     std::string text = "class " + letterOf(c.likely);
     if (o.iri)
-        text += ", good to one class: " + letterOf(c.low) + " to " + letterOf(c.high);
+        text += ", known to one class: " + letterOf(c.low) + " to " + letterOf(c.high);
     return Answer{json, text + "\n"};
 }
 

@@ -5,6 +5,7 @@
 #include "base/text.hpp"
 #include "cli/road_answers.hpp"
 #include "logbook/query.hpp"
+#include "road/accel/log_of_trip.hpp"
 #include "road/shake.hpp"
 #include "trip/trip_value.hpp"
 
@@ -88,15 +89,6 @@ Result<Answer> tagRoad(Session &session, const TripRoadOptions &o)
     return answerOf(session, *trips);
 }
 
-// Mean speed while it moved: the length over the time less the halts.
-double movingSpeed(const Trip &trip)
-{
-    double seconds = std::chrono::duration<double>(trip.end.instant - trip.start.instant).count();
-    for (const StopOver &stop : trip.summary.stops)
-        seconds -= std::chrono::duration<double>(stop.to - stop.from).count();
-    return seconds > 0.0 ? trip.summary.length.si() / seconds : 0.0;
-}
-
 Result<Answer> shake(Session &session, const TripShakeOptions &o)
 {
     Result<TripsNow> trips = findTrip(session, o.trip);
@@ -108,12 +100,7 @@ Result<Answer> shake(Session &session, const TripShakeOptions &o)
     const auto log = roughnessOfLogs(o.files, o.sensor, movingSpeed(trip), seconds(trip.start.instant), {});
     if (!log)
         return log.error();
-    constexpr double slack = 60.0; // of two clocks
-    if (log->from < seconds(trip.start.instant) - slack || log->to > seconds(trip.end.instant) + slack)
-        return Error{Errc::InvalidInput, "the log is not of the time of this trip",
-                     formatInstant(fromMillis(static_cast<long long>(log->from * 1e3))) + " to " +
-                         formatInstant(fromMillis(static_cast<long long>(log->to * 1e3))),
-                     "name the trip of that time, or say by --starts when the log began"};
+    SNUG_TRY(checkLogTime(trip, log->from, log->to));
     const auto measured = measureOf(log->result, log->options);
     if (!measured)
         return Error{Errc::InvalidInput, "no speed is known for this log", o.files.front(),

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // weather frost, corrosion, class, coast: files and flags in, counts and classes out.
+#include <algorithm>
 #include <filesystem>
 
 #include "base/text.hpp"
@@ -50,6 +51,8 @@ Result<Answer> frost(const FrostOptions &o)
         warnings.emplace_back("low_above_high");
     const Value json = Value::Map{{"value", seen->cycles},
                                   {"unit", "1"},
+                                  {"low", std::min(seen->cycles, seen->highFirst)},
+                                  {"high", std::max(seen->cycles, seen->highFirst)},
                                   {"basis", "computed"},
                                   {"source", "CP"},
                                   {"warnings", warnings},
@@ -157,12 +160,17 @@ Result<Answer> classOf(const std::string &file)
         return found.error();
     const bool near = !found->runnerUp.empty();
     const Value json =
-        Value::Map{{"class", found->name},
+        Value::Map{{"value", found->name},
+                   {"class", found->name},
                    {"runner_up", near ? Value(found->runnerUp) : Value()},
                    {"nearest_by", near ? Value(found->nearestBy) : Value()},
                    {"margin", near ? figure(found->margin, found->nearestBy == "rain" ? "1" : "K") : Value()},
+                   {"mean_temperature", figure(found->mean, "°C")},
+                   {"rain", figure(found->rain, "mm")},
+                   {"arid_below", figure(found->aridBelow, "mm")},
                    {"basis", "published"},
-                   {"source", "PEEL-2007"}};
+                   {"source", "PEEL-2007"},
+                   {"warnings", near ? Value::List{"near_boundary"} : Value::List{}}};
     std::string text = found->name + "\n";
     if (near)
         text += "next: " + found->runnerUp + ", with " +
@@ -189,19 +197,22 @@ Result<Answer> coast(const PlaceOptions &o)
     const auto shores = Coast::fromBytes(*bytes);
     if (!shores)
         return shores.error();
-    constexpr double accuracy = 1000.0; // m, of the true coast
+    constexpr double accuracy = 3500.0; // m, within which 8 in 10 lie, see Coast::distanceTo
+    constexpr double nearest = 1000.0;  // m; below, it only says "near"
     const Distance away = shores->distanceTo(*place);
     const Estimate salt = chlorideNearCoast(away);
     Value::List warnings;
-    if (away.si() < accuracy)
+    if (away.si() < nearest)
         warnings.emplace_back("near");
     const Value json = Value::Map{{"value", away.si()},
                                   {"unit", "m"},
                                   {"low", std::max(0.0, away.si() - accuracy)},
                                   {"high", away.si() + accuracy},
+                                  {"level", Estimate{}.level},
                                   {"basis", "computed"},
                                   {"source", "NATURAL-EARTH"},
                                   {"warnings", warnings},
+                                  {"cell", cellValue(*place)},
                                   {"on_land", shores->isLand(*place)},
                                   {"band", bandOf(away)},
                                   {"chloride", estimateValue(salt)}};

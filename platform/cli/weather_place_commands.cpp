@@ -1,5 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // weather at: what a place usually brings, on a day or over a year.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
 #include "base/text.hpp"
 #include "base/units.hpp"
 #include "cli/weather_options.hpp"
@@ -31,18 +35,80 @@ Value estimated(double value, std::string_view unit, double error)
                       {"estimated", true}};
 }
 
+// A day as told, then with its temperatures, half its range and its humidity off by their usual error, down
+// and up.
+using DoubtedDay = std::array<DayNormal, 7>;
+using DoubtedFigure = std::array<double, 7>;
+
+DoubtedDay doubted(const DayNormal &day)
+{
+    const auto off = [&](double mean, double halfRange, double humidity) {
+        const Temperature middle = day.low + (day.high - day.low) * 0.5 + TemperatureDifference::fromSi(mean);
+        const double half = std::max(0.0, (day.high - day.low).si() / 2.0 + halfRange);
+        DayNormal other = day;
+        other.mean = day.mean + TemperatureDifference::fromSi(mean);
+        other.low = middle + TemperatureDifference::fromSi(-half);
+        other.high = middle + TemperatureDifference::fromSi(half);
+        other.humidity = std::clamp(day.humidity + humidity, 1.0, 100.0);
+        return other;
+    };
+    const NormalError &e = normalError;
+    return {day,
+            off(-e.meanC, 0, 0),
+            off(e.meanC, 0, 0),
+            off(0, -e.halfRangeC, 0),
+            off(0, e.halfRangeC, 0),
+            off(0, 0, -e.humidityPct),
+            off(0, 0, e.humidityPct)};
+}
+
+template <typename Of>
+DoubtedFigure figuresOf(const DoubtedDay &days, Of of)
+{
+    DoubtedFigure out{};
+    std::transform(days.begin(), days.end(), out.begin(), of);
+    return out;
+}
+
+double dewOf(const DayNormal &d)
+{
+    const auto dew = dewPoint(d.mean, d.humidity);
+    return inCelsius(dew ? *dew : d.low); // colder than the law reaches
+}
+double wetHoursOf(const DayNormal &d) { return expectedWetHours(d.low, d.high, d.humidity); }
+double frostOf(const DayNormal &d) { return expectedFreezeThaw({d.low, d.high}); }
+double sealantOf(const DayNormal &d) { return sealantHours(d.low, d.high, d.humidity); }
+
+// The three errors are taken as independent of each other; what the formula itself is off by is not in it.
+Value estimated(const DoubtedFigure &f, std::string_view unit, double least, double most)
+{
+    double down = 0.0;
+    double up = 0.0;
+    for (std::size_t i = 1; i < f.size(); i += 2) {
+        down = std::hypot(down, f[0] - std::min({f[0], f[i], f[i + 1]}));
+        up = std::hypot(up, std::max({f[0], f[i], f[i + 1]}) - f[0]);
+    }
+    return Value::Map{{"value", f[0]},
+                      {"unit", unit},
+                      {"low", std::max(least, f[0] - down)},
+                      {"high", std::min(most, f[0] + up)},
+                      {"estimated", true}};
+}
+
 Value normalValue(const DayNormal &day)
 {
-    const auto dew = dewPoint(day.mean, day.humidity);
+    const DoubtedDay days = doubted(day);
     return Value::Map{
         {"mean", estimated(inCelsius(day.mean), "°C", normalError.meanC)},
         {"low", estimated(inCelsius(day.low), "°C", normalError.meanC + normalError.halfRangeC)},
         {"high", estimated(inCelsius(day.high), "°C", normalError.meanC + normalError.halfRangeC)},
         {"humidity", estimated(day.humidity, "%", normalError.humidityPct)},
-        {"dew_point", dew ? figure(inCelsius(*dew), "°C") : Value()},
-        {"wet_hours", figure(expectedWetHours(day.low, day.high, day.humidity), "h")},
-        {"freeze_thaw", figure(expectedFreezeThaw({day.low, day.high}), "1")},
-        {"sealant_hours", figure(sealantHours(day.low, day.high, day.humidity), "h")}};
+        {"dew_point", dewPoint(day.mean, day.humidity)
+                          ? estimated(figuresOf(days, dewOf), "°C", -HUGE_VAL, HUGE_VAL)
+                          : Value()},
+        {"wet_hours", estimated(figuresOf(days, wetHoursOf), "h", 0, 24)},
+        {"freeze_thaw", estimated(figuresOf(days, frostOf), "1", 0, 1)},
+        {"sealant_hours", estimated(figuresOf(days, sealantOf), "h", 0, 24)}};
 }
 
 Value skyValue(const SiteWeather &site, double latitude, CivilDate date, const DayNormal &day)
@@ -66,6 +132,7 @@ Value siteValue(const GeoPoint &place, const SiteWeather &site)
 {
     return Value::Map{{"latitude", place.latitude},
                       {"longitude", place.longitude},
+                      {"cell", cellValue(place)},
                       {"altitude", figure(site.altitude().si(), "m")},
                       {"coast", site.fromCoast() ? figure(site.fromCoast()->si(), "m") : Value()},
                       {"notes", textList(site.notes())}};
@@ -90,7 +157,8 @@ Answer onDate(const GeoPoint &place, SiteWeather &site, CivilDate date, bool cov
 
 // Sums over a year, day by day.
 struct YearSums {
-    double cycles = 0.0, wetHours = 0.0, indexHours = 0.0;
+    DoubtedFigure cycles{}, wetHours{};
+    double indexHours = 0.0;
     std::array<RateRange, weatherDrivers.size()> mean{};
 };
 
@@ -104,8 +172,11 @@ YearSums sumsOf(SiteWeather &site, double latitude, std::chrono::year year, bool
     for (CivilDate date{year, std::chrono::January, std::chrono::day{1}}; date.year() == year;
          date = addDays(date, 1)) {
         const DayNormal day = site.normal(date);
-        sums.cycles += expectedFreezeThaw({day.low, day.high});
-        sums.wetHours += expectedWetHours(day.low, day.high, day.humidity);
+        const DoubtedDay others = doubted(day);
+        for (std::size_t i = 0; i < others.size(); ++i) {
+            sums.cycles.at(i) += frostOf(others.at(i));
+            sums.wetHours.at(i) += wetHoursOf(others.at(i));
+        }
         sums.indexHours += uvDay(latitude, dayOfYear(date), sky).value().indexHours;
         const DayRates rates = covered ? underRoof(site.rates(date)) : site.rates(date);
         for (std::size_t i = 0; i < sums.mean.size(); ++i) {
@@ -176,17 +247,23 @@ Result<Answer> ofYear(const GeoPoint &place, SiteWeather &site, std::chrono::yea
     json.member("basis") = "computed";
     json.member("source") = "LEGATES-WILLMOTT-1989, CRU-CL2";
     json.member("months") = monthsValue(*site.months());
-    json.member("freeze_thaw") = figure(sums.cycles, "1");
-    json.member("wet_hours") = figure(sums.wetHours, "h");
-    json.member("wetness_class") = wetnessClass(std::min(sums.wetHours, 8784.0)).value();
-    json.member("uv_index_hours") = figure(sums.indexHours, "h");
+    json.member("freeze_thaw") = estimated(sums.cycles, "1", 0, 366);
+    json.member("wet_hours") = estimated(sums.wetHours, "h", 0, 8784);
+    json.member("wetness_class") = wetnessClass(std::min(sums.wetHours[0], 8784.0)).value();
+    json.member("uv_index_hours") =
+        Value::Map{{"value", sums.indexHours},
+                   {"unit", "h"},
+                   {"low", sums.indexHours * (1.0 - uvDoubt)},
+                   {"high", sums.indexHours * (1.0 + uvDoubt +
+                                               uvDoubtPerKm * std::max(0.0, site.altitude().si() / 1000.0))},
+                   {"estimated", true}};
     json.member("class") = climate->name;
     json.member("runner_up") = climate->runnerUp.empty() ? Value() : Value(climate->runnerUp);
     json.member("steel") = estimateValue(steel->firstYear);
     json.member("corrosivity") = corrosivityName(steel->category);
     json.member("rates") = ratesValue(mean);
     const std::string text = monthLines(*site.months()) + "class " + climate->name + "; " +
-                             fixed(sums.cycles, 0) + " freeze-thaw cycles, " + fixed(sums.wetHours, 0) +
+                             fixed(sums.cycles[0], 0) + " freeze-thaw cycles, " + fixed(sums.wetHours[0], 0) +
                              " wet hours, steel " + std::string(corrosivityName(steel->category)) +
                              "\nagainst the reference of 1: " + rateWords(mean);
     return Answer{json, text};

@@ -18,8 +18,6 @@ namespace {
 constexpr double radian = std::numbers::pi / 180.0;
 constexpr double polarCircle = 66.5;
 constexpr double clearSpread = 0.05; // of clear-sky radiation, common practice
-constexpr double uvSpread = 0.10;
-constexpr double altitudeSpreadPerKm = 0.04;
 
 struct SunOptions {
     std::string latitude, date, altitude = "0", sunshine;
@@ -83,11 +81,8 @@ Result<Answer> sun(const SunOptions &o)
 
 Result<double> cloudOf(const std::string &text)
 {
-    for (const auto &[name, share] :
-         {std::pair("clear", 1.0), {"scattered", 0.89}, {"broken", 0.73}, {"overcast", 0.31}}) {
-        if (text == name)
-            return share;
-    }
+    if (const auto share = cloudShare(text))
+        return *share;
     return numberOf(text, "--cloud", "clear, scattered, broken, overcast, or a share such as 0.8");
 }
 
@@ -146,9 +141,8 @@ Result<Answer> uv(const UvOptions &o)
             return Error{Errc::OutOfRange, "no such angle", "--zenith", "give 0 (overhead) to 180"};
         index.value = uvIndex(std::cos(*zenith * radian), *sky);
     }
-    index.low = index.value * (1.0 - uvSpread);
-    index.high =
-        index.value * (1.0 + uvSpread + altitudeSpreadPerKm * std::max(0.0, sky->altitude.si() / 1000.0));
+    index.low = index.value * (1.0 - uvDoubt);
+    index.high = index.value * (1.0 + uvDoubt + uvDoubtPerKm * std::max(0.0, sky->altitude.si() / 1000.0));
     index.unit = "1";
     index.basis = "published";
     index.source = "MADRONICH-2007";

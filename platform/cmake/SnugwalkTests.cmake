@@ -6,12 +6,17 @@ set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC")
 # What is tested is optimised as it ships; a test itself runs once and is compiled more often than that.
 add_library(snugwalk_test_options INTERFACE)
 target_link_libraries(snugwalk_test_options INTERFACE snugwalk_warnings)
-if(CMAKE_BUILD_TYPE STREQUAL "Release")
-    target_compile_options(snugwalk_test_options INTERFACE -O1)
+target_compile_options(snugwalk_test_options INTERFACE ${SNUGWALK_FACE_OPTIONS})
+if(SNUGWALK_PCH AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU") # another of GCC 12's misfires inside std::string
+    target_compile_options(snugwalk_test_options INTERFACE -Wno-array-bounds)
 endif()
 
 find_package(doctest REQUIRED)
-add_library(snugwalk_doctest_main STATIC ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp)
+add_library(snugwalk_doctest_main STATIC
+    ${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp ${CMAKE_SOURCE_DIR}/tests/unit/doctest_headers.cpp)
+# its own copy of doctest comes with the bodies, which a header read before would keep out
+set_source_files_properties(${CMAKE_SOURCE_DIR}/tests/unit/doctest_main.cpp TARGET_DIRECTORY snugwalk_doctest_main
+    PROPERTIES SKIP_PRECOMPILE_HEADERS ON)
 # -fPIE as every program has it, or they could not take its precompiled headers
 set_target_properties(snugwalk_doctest_main PROPERTIES AUTOMOC OFF POSITION_INDEPENDENT_CODE OFF)
 target_compile_options(snugwalk_doctest_main PRIVATE -fPIE)

@@ -1,24 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
-// Why a date is where it is, in sentences.
+// A due band in words: its dates, what it rests on, how its point aged.
 #pragma once
 
 #include <string>
 
 #include "catalogue/texts.hpp"
 #include "due/band.hpp"
+#include "due/shift.hpp"
 #include "due/usage.hpp"
-#include "round/why.hpp"
 
 namespace snugwalk {
 
-/// "Likely in March 2027 instead of June 2027: 1.8 months sooner by sun, 0.9 months sooner by salt."
-[[nodiscard]] std::string whyDueWords(const WhySentence &why, const Texts &texts);
-/// The same for a band without a decomposition: readings, a happening, no look yet, each move.
-[[nodiscard]] std::string whyUnshiftedWords(const DueBand &band, const Texts &texts);
-/// "1.8 months sooner by sun".
-[[nodiscard]] std::string whyPartWords(const WhyPart &part, WhyLimit limit, const Texts &texts);
-/// "June 2027".
-[[nodiscard]] std::string monthWords(CivilDate date, const Texts &texts);
 /// "early 2027-01-04, likely 2027-03-12, late 2027-07-30", or that it is looked at each move.
 [[nodiscard]] std::string bandWords(const DueBand &band, const Texts &texts);
 /// "The 61 days since it was last looked at or mended aged it like 94."

@@ -73,7 +73,7 @@ Item {
             topMargin: root.cramped ? 0 : head.height
         }
         topMargin: root.cramped ? head.height : 0
-        onTopMarginChanged: Qt.callLater(root.toTop)
+        onTopMarginChanged: Qt.callLater(root.toTop) // qmllint disable
         model: root.due.rows
         clip: true
         interactive: !Tone.gloves

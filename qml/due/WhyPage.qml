@@ -16,7 +16,8 @@ Scroll {
     signal trendAsked(string point)
     signal whatIfAsked()
 
-    readonly property bool drawn: (root.why.picture.steps ?? []).length > 0
+    readonly property var picture: root.why.picture
+    readonly property bool drawn: (root.picture.steps ?? []).length > 0
 
     Component.onCompleted: root.why.open(root.point)
 
@@ -36,9 +37,9 @@ Scroll {
             Rule { Layout.fillWidth: true }
             BodyText { text: qsTr("How the date comes about"); level: "head"; Layout.fillWidth: true; Layout.topMargin: 4 }
             BodyText { text: qsTr("From the catalogue's date down: a step to the left is sooner, to the right later. Ring: likely, on its line from early to late. Upright: today."); level: "small"; quiet: true; Layout.fillWidth: true }
-            WhyPicture { picture: root.why.picture; Layout.fillWidth: true; Layout.topMargin: 4 }
+            WhyPicture { picture: root.picture; Layout.fillWidth: true; Layout.topMargin: 4 }
             Repeater {
-                model: root.why.picture.steps
+                model: root.picture.steps
                 LabelRow { required property var modelData; label: modelData.name; value: modelData.text; Layout.fillWidth: true }
             }
         }
@@ -65,6 +66,11 @@ Scroll {
     Repeater {
         model: root.why.looks
         LabelRow { required property var modelData; label: modelData.date; value: modelData.text; Layout.fillWidth: true }
+    }
+    Heading { text: qsTr("What the weather is taken from"); visible: root.why.weather.length > 0 }
+    Repeater {
+        model: root.why.weather
+        BodyText { required property string modelData; text: modelData; level: "small"; Layout.fillWidth: true }
     }
     Heading { text: qsTr("Where the catalogue has it from"); visible: root.why.sources.length > 0 }
     Repeater {

@@ -17,7 +17,8 @@ Scroll {
     property string kind: root.wish === "" ? "track" : root.wish.split(" ")[0]
     property string speedFile: ""
 
-    readonly property bool failed: (root.intake.fault.what ?? "") !== ""
+    readonly property var fault: root.intake.fault
+    readonly property bool failed: (root.fault.what ?? "") !== ""
     readonly property var kinds: [
         { slug: "track", name: qsTr("a track, GPX or NMEA") }, { slug: "shake", name: qsTr("a log of shaking, CSV") }, { slug: "weather", name: qsTr("weather, CSV or EPW") }]
 
@@ -90,10 +91,10 @@ Scroll {
         ColumnLayout {
             spacing: 2
             Layout.fillWidth: true
-            BodyText { text: root.intake.fault.what; level: "head"; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
-            BodyText { visible: text !== ""; text: root.intake.fault.where; Layout.fillWidth: true }
-            BodyText { visible: text !== ""; text: qsTr("The reader says: %1", "in English").arg(root.intake.fault.reason); quiet: true; Layout.fillWidth: true }
-            BodyText { text: root.intake.fault.act; font.bold: true; Layout.fillWidth: true }
+            BodyText { text: root.fault.what; level: "head"; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
+            BodyText { visible: text !== ""; text: root.fault.where; Layout.fillWidth: true }
+            BodyText { visible: text !== ""; text: qsTr("The reader says: %1", "in English").arg(root.fault.reason); quiet: true; Layout.fillWidth: true }
+            BodyText { text: root.fault.act; font.bold: true; Layout.fillWidth: true }
         }
     }
     Repeater {

@@ -16,7 +16,9 @@ Scroll {
     signal importAsked(string what)
 
     readonly property bool known: root.trip.tripId !== ""
-    readonly property bool drawn: (root.trip.map.width ?? 0) > 0
+    readonly property var map: root.trip.map
+    readonly property var roughness: root.trip.roughness
+    readonly property bool drawn: (root.map.width ?? 0) > 0
 
     Component.onCompleted: root.trip.open(root.tripId)
 
@@ -30,7 +32,7 @@ Scroll {
     BodyText { visible: text !== ""; text: root.trip.doubt; level: "small"; quiet: true; Layout.fillWidth: true }
     Once {
         wanted: root.drawn
-        TrackMap { map: root.trip.map; Layout.fillWidth: true; Layout.preferredHeight: implicitHeight; Layout.topMargin: Tone.gap }
+        TrackMap { map: root.map; Layout.fillWidth: true; Layout.preferredHeight: implicitHeight; Layout.topMargin: Tone.gap }
     }
     BodyText {
         visible: root.known && !root.drawn && !root.trip.busy
@@ -40,6 +42,17 @@ Scroll {
         Layout.topMargin: Tone.gap
     }
     BodyText { visible: root.drawn; text: qsTr("North is up. Ring: start. Dot: end. Numbers: stops of five minutes or more. A broken line is a worse road."); level: "small"; quiet: true; Layout.fillWidth: true }
+    Once {
+        wanted: (root.roughness.bars ?? []).length > 0
+        ColumnLayout {
+            spacing: 4
+            Layout.fillWidth: true
+            Layout.topMargin: Tone.gap
+            BodyText { text: qsTr("Roughness along the way, m/km"); level: "head"; Layout.fillWidth: true }
+            RoadLine { road: root.roughness; Layout.fillWidth: true }
+            BodyText { text: qsTr("From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled."); level: "small"; quiet: true; Layout.fillWidth: true }
+        }
+    }
     Repeater {
         model: root.trip.facts
         LabelRow { required property var modelData; label: modelData.label; value: modelData.value; Layout.fillWidth: true }

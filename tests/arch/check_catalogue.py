@@ -225,6 +225,17 @@ def check_holds(rules, points, sets, sources):
         expect(not key or slug in watched.get(key, ()), f"point {slug}", f"no trigger of hold rule {key}")
 
 
+def check_likes(likes, points):
+    """Points that learn from each other share what ages them most and what their failing costs."""
+    members = [slug for slugs in likes.values() for slug in slugs]
+    only(members, points, "likes", "point")
+    expect(len(members) == len(set(members)), "likes", "a point is in two classes")
+    for name, slugs in likes.items():
+        kinds = {(p["drivers"][0], p["consequence"][0], p["hold"]) for p in map(points.get, slugs) if p}
+        expect(len(slugs) > 1, f"likes/{name}", "one point alone is like nothing")
+        expect(len(kinds) == 1, f"likes/{name}", f"first driver, first consequence or hold differ: {kinds}")
+
+
 def check_points(zones, sources, rules):
     """Returns the points by slug."""
     points, codes = {}, set()
@@ -400,6 +411,7 @@ def main():
     zones, texts, sets, sources, rules = load(Path(sys.argv[1]))
     points = check_points(zones, sources, rules)
     check_holds(rules, points, sets, sources)
+    check_likes(sets["likes"], points)
     check_sets(sets, points)
     check_due_agrees(sets, points)
     catalogue_trade.check(Path(sys.argv[1]), sets, points, FITTINGS, expect)

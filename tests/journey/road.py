@@ -97,6 +97,7 @@ def figures(program):
     stretch = log(program, "stretch.csv", range(6_000), START)
     scale = program.json("road", "calibrate", stretch, "--iri", "2.5", "--speed", "72")
     check(abs(scale["value"] * 0.6 * math.sqrt(0.5 * 80 / 72) / 2.5 - 1) < 0.01, f"scale {scale['value']}")
+    check(scale["low"] <= scale["value"] <= scale["high"], f"range of the scale {scale}")
     check(scale["exponent"] == {"value": 0.5, "spread": 0.25, "fitted": False}, f"power of speed {scale['exponent']}")
 
 

@@ -48,18 +48,27 @@ def formulas(program, folder):
     winter = write(folder, "winter.csv", days)
     for limits, cycles in ((["--low", "0", "--high", "0"], 6), ([], 1), (["--low", "-2", "--high", "0"], 2)):
         got = program.json("weather", "frost", winter, *limits)
-        check(got["cycles"] == cycles, f"cycles with {limits}: {got['cycles']}")
+        check(got["cycles"] == got["value"] == cycles, f"cycles with {limits}: {got['cycles']}")
+        check(got["low"] <= cycles <= got["high"] <= cycles + 1, f"range with {limits}: {got}")
     months = "t,p\n14.6,84\n14.9,92\n15.9,57\n17.2,18\n18.6,8\n20.6,2\n22.9,1\n23.6,0\n23.1,3\n20.9,15\n17.6,21\n14.5,64\n"
     climate = program.json("weather", "class", write(folder, "months.csv", months))
     check(climate["class"] == "BSh" and climate["runner_up"] == "Csa", f"class {climate}")
+    check(climate["warnings"] == ["near_boundary"], f"no warning: {climate}")
+    near(climate["rain"]["value"], 365, 1e-9, "rain")
+    near(climate["arid_below"]["value"], 374, 1e-9, "arid below")
 
 
 def places(program):
     near(program.json("weather", "coast", "39.74", "-104.99")["value"] / 1000, 1300, 200, "Denver to the Gulf of California")
     check(program.json("weather", "coast", "39.74", "-104.99")["band"] == "inland", "Denver is inland")
     check(not program.json("weather", "coast", "0", "-140")["on_land"], "the Pacific is no land")
+    cell = program.json("weather", "coast", "33.4484", "-112.0740")["cell"]
+    check(cell["geohash"] == "9tbq3" and cell["open_location_code"] == "8559CW00+", f"cell {cell}")
     july = program.json("weather", "at", "33.45", "-112.07", "2026-07-15")
     check(july["normal"]["mean"]["estimated"] and july["normal"]["mean"]["low"] < july["normal"]["mean"]["value"], "not estimated")
+    for name, figure in july["normal"].items():
+        check(figure["estimated"] and figure["low"] <= figure["value"] <= figure["high"], f"{name}: {figure}")
+        check(figure["low"] < figure["high"] or name == "freeze_thaw", f"no range of {name}: {figure}")
     january = program.json("weather", "at", "33.45", "-112.07", "2026-01-15")
     check(july["rates"]["heat"]["value"] > 2 > 1 > january["rates"]["heat"]["value"], "Phoenix: July over January")
     check(july["rates"]["sun"]["value"] > january["rates"]["sun"]["value"], "Phoenix: sun")
@@ -67,6 +76,8 @@ def places(program):
     near(roof["rates"]["sun"]["value"], 0.1 * july["rates"]["sun"]["value"], 1e-9, "a roof")
     year = program.json("weather", "at", "33.45", "-112.07", "2026")
     check(len(year["months"]) == 12 and year["class"] == "BWh", f"Phoenix is {year['class']}")
+    for name in ("freeze_thaw", "wet_hours", "uv_index_hours"):
+        check(year[name]["estimated"] and year[name]["low"] < year[name]["value"] < year[name]["high"], f"{name}: {year[name]}")
     cold = program.json("weather", "at", "46.8", "-100.8", "2026")
     check(cold["freeze_thaw"]["value"] > year["freeze_thaw"]["value"], "North Dakota thaws more often than Phoenix")
     low, high = (program.json("weather", "at", "39.5", "-106", "2026-07-15", "--altitude", h)["normal"]["mean"]["value"]

@@ -99,7 +99,11 @@ void TstDates::byConcernGoesAsTheState()
 // The numbers of the sentence are those of the parts, rounded alike; the two largest stand first.
 void TstDates::theSentenceTellsTheDecomposition()
 {
+    AppFixture app(AppFixture::Book::Empty);
     Voice voice;
+    voice.texts = app.parts.texts("en").value();
+    DueBand band;
+    band.rule = "months";
     DueShift shift;
     shift.nominal = *parseDate("2027-06-01");
     shift.likely = *parseDate("2027-04-21");
@@ -107,18 +111,15 @@ void TstDates::theSentenceTellsTheDecomposition()
     shift.parts = {{"shake", -24.35}, {"use", -18.26}, {"history", 2.6}, {"limit", -0.99}};
     shift.days = 120.0;
     shift.agedDays = 163.6;
-    const QString sentence = shiftSentence(voice, shift);
-    // -24.35, -18.26 and -41 days by 30.4375
-    QVERIFY2(sentence.contains(QStringLiteral("shaking on the road 0.8 months sooner")),
-             qPrintable(sentence));
-    QVERIFY2(sentence.contains(QStringLiteral("how far you drive 0.6 months sooner")), qPrintable(sentence));
-    QVERIFY2(sentence.startsWith(QStringLiteral("1.3 months sooner")), qPrintable(sentence));
-    QVERIFY(!sentence.contains(QStringLiteral("earlier looks")));
+    const QString sentence = shiftSentence(voice, band, shift);
+    // -24.35 and -18.26 days by 30.4375
+    QCOMPARE(sentence, QStringLiteral("Likely in April 2027 instead of June 2027: 0.8 months sooner by rough "
+                                      "roads, 0.6 months sooner by how far it goes."));
     QVERIFY(agedSentence(voice, shift).contains(QStringLiteral("164")));
-    shift.parts = {{"shake", -24.35}, {"use", 24.35}};
-    QVERIFY(shiftSentence(voice, shift).contains(QStringLiteral("cancel out")));
+    voice.locale = QLocale(QStringLiteral("es"));
+    voice.texts = app.parts.texts("es").value();
+    QVERIFY(shiftSentence(voice, band, shift).contains(QStringLiteral("0,8 meses antes")));
     shift.parts = {{"shake", 0.4}};
-    QVERIFY(shiftSentence(voice, shift).contains(QStringLiteral("nothing has moved it")));
     QVERIFY(shiftShort(voice, shift).isEmpty());
 }
 
@@ -138,9 +139,13 @@ void TstDates::thePictureEndsAtTheLikelyDate()
         const QVariantMap picture = why.picture();
         if (picture.isEmpty())
             continue;
-        QVERIFY(!why.sentence().isEmpty());
+        const QVariantList steps = picture.value(QStringLiteral("steps")).toList();
+        for (qsizetype told = 0; told < std::min<qsizetype>(2, steps.size()); ++told) {
+            const QString moved = steps[told].toMap().value(QStringLiteral("text")).toString();
+            QVERIFY2(why.sentence().contains(moved), qPrintable(why.sentence() + u' ' + moved));
+        }
         double at = number(picture, "nominal");
-        for (const QVariant &step : picture.value(QStringLiteral("steps")).toList()) {
+        for (const QVariant &step : steps) {
             QVERIFY(std::abs(number(step.toMap(), "from") - at) < 1e-9);
             at = number(step.toMap(), "to");
             QVERIFY(at >= number(picture, "firstDay") && at <= number(picture, "lastDay"));

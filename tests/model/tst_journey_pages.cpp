@@ -165,6 +165,13 @@ void TstJourneyPages::aLogOfShakingMeasuresItsTrip()
     session.trip()->open(trip);
     app.settle();
     QVERIFY(session.trip()->isMeasured());
+    const QVariantMap along = session.trip()->roughness();
+    QCOMPARE(along.value(QStringLiteral("span")).toDouble(), 12'000.0); // ten minutes at 20 m/s
+    const QVariantList bars = along.value(QStringLiteral("bars")).toList();
+    QVERIFY(bars.size() > 115 && bars.size() <= 120); // the filters settle in the first 2 s
+    const double middle = bars[60].toMap().value(QStringLiteral("value")).toDouble();
+    for (const QVariant &bar : bars)
+        QVERIFY(std::abs(bar.toMap().value(QStringLiteral("value")).toDouble() / middle - 1.0) < 0.05);
     QCOMPARE(session.book()->trips()->rowCount(), 1);
 }
 

@@ -25,7 +25,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-struct Photo {
+struct Shot {
     fs::path path;
     std::string label; // package, version, file, licence
 };
@@ -38,14 +38,14 @@ struct Photo {
     std::_Exit(isCi ? 1 : 77);
 }
 
-std::vector<Photo> photos()
+std::vector<Shot> photos()
 {
     const char *data = std::getenv("SNUGWALK_REAL_DATA");
     const fs::path folder = fs::path(data != nullptr ? data : "") / "photos";
     std::ifstream list(folder / "list.tsv");
     if (data == nullptr || !list)
         leaveWithout("no photos in " + folder.string() + "; run tests/real/fetch_photos.sh");
-    std::vector<Photo> found;
+    std::vector<Shot> found;
     for (std::string line; std::getline(list, line);) {
         const auto cells = split(line, '\t');
         REQUIRE(cells.size() == 5);
@@ -151,7 +151,7 @@ TEST_CASE("time, orientation and place of real photos as ExifTool reports them")
     int count = 0;
     const ScratchFolder scratch;
     PhotoStore store(scratch.path());
-    for (const Photo &photo : all) {
+    for (const Shot &photo : all) {
         const std::string label = photo.label;
         CAPTURE(label);
         const auto bytes = readFile(photo.path, maxPhotoBytes);

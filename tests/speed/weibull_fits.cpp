@@ -1,15 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 // Answers each line "NAME COUNT" with the seconds that one fit takes, over COUNT; `grid` and `coarse_grid`
-// weigh one point of five lives with ten looks each, with its quantiles.
+// weigh one point of five lives with ten looks each, with its quantiles; `bands` works out all due bands of a
+// rig with twenty years of history, weathered before. "bands_counted 1" is answered with their number.
 #include <array>
 #include <chrono>
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <iostream>
 #include <string>
 
+#include "data/embedded.hpp"
+#include "data/product_world.hpp"
+#include "due/band.hpp"
 #include "due/life/life_posterior.hpp"
 #include "due/life/weibull_fit.hpp"
+#include "logbook/query.hpp"
+#include "long_history.hpp"
+#include "round/history.hpp"
 
 namespace {
 
@@ -56,6 +64,40 @@ double weigh(const LifeCells &cells)
     return out[1];
 }
 
+// A rig's history of twenty years, as the core holds it in memory.
+class LongRig {
+public:
+    LongRig()
+    {
+        const auto folder =
+            std::filesystem::temp_directory_path() / ("snugwalk-bands-" + RandomIds().next().shortText());
+        std::filesystem::create_directories(folder);
+        {
+            FixedClock clock(m_now);
+            CountingIds ids("speed");
+            Logbook book = Logbook::open((folder / "long.snugwalk").string(),
+                                         {DeviceKey::random(), "speed", &clock, &ids})
+                               .value();
+            const LongHistory written = writeTwentyYears(book, parseLocal("2005-01-01T08:00:00Z").value());
+            m_history = loadHistory(book, written.rig).value();
+        }
+        std::filesystem::remove_all(folder);
+        const World world = productWorld().world;
+        weatherHistory(m_history, &world, m_now);
+    }
+    [[nodiscard]] std::size_t bands() const { return dueBands(productCatalogue(), m_history, m_now).size(); }
+
+private:
+    LocalTime m_now = parseLocal("2024-12-01T08:00:00Z").value();
+    RigHistory m_history;
+};
+
+std::size_t allBands()
+{
+    static const LongRig rig;
+    return rig.bands();
+}
+
 double once(const std::string &name)
 {
     static const LifeCells fine({});
@@ -64,6 +106,8 @@ double once(const std::string &name)
         return weigh(fine);
     if (name == "coarse_grid")
         return weigh(coarse);
+    if (name == "bands")
+        return static_cast<double>(allBands());
     const auto fit = fitWeibull(name == "cracks" ? cracks() : fourLives());
     return fit ? fit->logScale : NAN;
 }
@@ -75,6 +119,11 @@ int main()
     std::string name;
     int count = 0;
     while (std::cin >> name >> count) {
+        if (name == "bands_counted") {
+            std::printf("%zu\n", allBands());
+            std::fflush(stdout);
+            continue;
+        }
         double sum = 0.0;
         const auto began = std::chrono::steady_clock::now();
         for (int i = 0; i < count; ++i)

@@ -40,6 +40,13 @@ def main():
         took = statistics.median([ours.seconds(name, 50) for _ in range(ROUNDS + 1)][1:])
         print(f"{name}: five lives, 54 looks, {took * 1e6:.0f} us a point, survreg of four lives / this "
               f"{b / took:.0f}")
+    bands = int(ours.seconds("bands_counted", 1))
+    mine, other = [], []
+    for _ in range(ROUNDS + 1):
+        mine.append(ours.seconds("bands", 1))
+        other.append(theirs.seconds("four_lives", bands) * bands)
+    a, b = statistics.median(mine[1:]), statistics.median(other[1:])
+    print(f"rig: all {bands} due bands {a * 1e3:.1f} ms, as many survreg fits {b * 1e3:.0f} ms, ratio {b / a:.0f} (goal 5)")
     ours.end()
     theirs.end()
 

@@ -17,7 +17,7 @@ enum class Doubt { Slow, Middle, Fast };
 /// its low and high end, and its exponent off by `gammaDoubt` to the side that ages less and more over a
 /// usual year; they stand for 10 and 90 %.
 /// Source: common practice, declared; the form is the accelerated-life clock of survival analysis.
-/// Tests:  tests/unit/due/tst_age_line.cpp, tests/published/due/tst_effective_age.cpp
+/// Tests:  tests/unit/due/tst_aging.cpp, tests/property/due
 class AgeLine {
 public:
     AgeLine(const Exposure &exposure, const AgeWeights &weights, Doubt doubt);

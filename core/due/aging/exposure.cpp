@@ -48,12 +48,6 @@ double within(const ShakenDay &s, double from, double until)
     return std::max(std::min(s.until, until) - std::max(s.day, from), 0.0) / (s.until - s.day);
 }
 
-double momentOf(const LocalTime &time)
-{
-    const Instant local = time.instant + std::chrono::minutes(time.offset.minutes);
-    return std::chrono::duration<double, std::chrono::days::period>(local.time_since_epoch()).count();
-}
-
 std::vector<ShakenDay> shaken(const RigHistory &history, LocalTime now)
 {
     std::vector<ShakenDay> all;
@@ -147,6 +141,12 @@ RateRange usualRate(const UsualShake &usual, std::size_t month)
 }
 
 } // namespace
+
+double momentOf(const LocalTime &time)
+{
+    const Instant local = time.instant + std::chrono::minutes(time.offset.minutes);
+    return std::chrono::duration<double, std::chrono::days::period>(local.time_since_epoch()).count();
+}
 
 double dayNumber(CivilDate date)
 {

@@ -22,6 +22,8 @@ struct Stretch {
 };
 
 [[nodiscard]] double dayNumber(CivilDate date);
+/// The same with the time of day, by the clock on the wall.
+[[nodiscard]] double momentOf(const LocalTime &time);
 
 /// Months as they were up to today, then as planned, then the usual year for ever after.
 struct Exposure {
@@ -34,7 +36,7 @@ struct Exposure {
 
 /// Each month's mean rate, dose over reference dose, held within 0.25 and 4. What nobody knows is 1: the
 /// reference of the weather (see `weatheringOf`), and for the road 10,000 smooth km a year.
-/// Source: common practice, declared. Tests: tests/unit/due/tst_exposure.cpp
+/// Source: common practice, declared. Tests: tests/unit/due/tst_aging.cpp
 [[nodiscard]] Exposure exposureOf(const RigHistory &history, const UsageForecast &usage, LocalTime now,
                                   const Ahead &ahead = {});
 

@@ -12,12 +12,7 @@ namespace snugwalk {
 namespace {
 
 constexpr double daysPerYear = 365.25;
-
-double momentOf(const LocalTime &time)
-{
-    const Instant local = time.instant + std::chrono::minutes(time.offset.minutes);
-    return std::chrono::duration<double, std::chrono::days::period>(local.time_since_epoch()).count();
-}
+constexpr double sixtyYears = 21'915.0;
 
 // What changes the slope, or jumps.
 struct Step {
@@ -175,6 +170,20 @@ double UseLine::at(double day) const
 {
     const double used = between(m_days, m_used, day);
     return day <= m_days.back() ? used : used + usualAt(day - m_days.back());
+}
+
+std::optional<double> UseLine::dayWhen(double from, double metres) const
+{
+    const double wanted = at(from) + metres;
+    double low = from;
+    double high = from + sixtyYears;
+    if (at(high) < wanted)
+        return std::nullopt;
+    while (high - low > 1e-6) {
+        const double day = (low + high) / 2.0;
+        (at(day) < wanted ? low : high) = day;
+    }
+    return high;
 }
 
 } // namespace snugwalk

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <vector>
 
 #include "due/aging/ahead.hpp"
@@ -35,6 +36,8 @@ public:
 
     /// Metres used up at a day, from an arbitrary start.
     [[nodiscard]] double at(double day) const;
+    /// The day by which `metres` more than at `from` are used up; nothing within sixty years.
+    [[nodiscard]] std::optional<double> dayWhen(double from, double metres) const;
 
 private:
     UseLine() = default;

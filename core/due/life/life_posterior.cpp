@@ -157,13 +157,6 @@ void LifePosterior::addTo(std::vector<double> &logs, const SeenLife &life, doubl
 
 void LifePosterior::add(const SeenLife &life, double weight) { addTo(m_over, life, weight); }
 
-void LifePosterior::addLike(const LifePosterior &other, double weight)
-{
-    SNUG_ASSERT(other.m_cells == m_cells && &other != this);
-    for (std::size_t cell = 0; cell < m_over.size(); ++cell)
-        m_over[cell] += weight * (other.m_over[cell] + other.m_now[cell]);
-}
-
 void LifePosterior::setNow(LooksOfLife looks)
 {
     std::fill(m_now.begin(), m_now.end(), 0.0);

@@ -34,9 +34,6 @@ public:
 
     /// A life that is over. With a weight below 1 it counts for less than one of its own would.
     void add(const SeenLife &life, double weight = 1.0);
-    /// Everything seen of a like point, its life under way too; it must share cells, and ages count as
-    /// multiples of each one's own middle. A power prior: weight 0.5 is common practice.
-    void addLike(const LifePosterior &other, double weight = 0.5);
     /// The life under way, in place of what was set before. Nobody looked yet: no passes.
     void setNow(LooksOfLife looks);
     /// Weighs the cells; call it after adding and before asking.

@@ -4,19 +4,15 @@
 
 #include <algorithm>
 
+#include "due/aging/exposure.hpp"
+
 namespace snugwalk {
 namespace {
 
 constexpr double sixtyYears = 21'915.0;
 constexpr std::size_t middle = 1;
 
-double momentOf(const LocalTime &time)
-{
-    const Instant local = time.instant + std::chrono::minutes(time.offset.minutes);
-    return std::chrono::duration<double, std::chrono::days::period>(local.time_since_epoch()).count();
-}
-
-double intervalDays(CivilDate from, int months)
+double daysOf(CivilDate from, int months)
 {
     return static_cast<double>(daysBetween(from, addMonths(from, months)));
 }
@@ -36,39 +32,65 @@ LifeRule::LifeRule(DueLines &lines, const Point &point, const Causes &causes)
     }
 }
 
+double LifeRule::ageBetween(LocalTime from, LocalTime to) const
+{
+    const CivilDate a = civilDate(from);
+    double age = 0.0;
+    if (m_months)
+        age = ((*m_age)[middle].at(dayNumber(civilDate(to))) - (*m_age)[middle].at(dayNumber(a))) /
+              daysOf(a, *m_months);
+    if (m_metres)
+        age = std::max(age,
+                       ((*m_use)[middle].at(momentOf(to)) - (*m_use)[middle].at(momentOf(from))) / *m_metres);
+    return std::max(age, 0.0);
+}
+
+std::optional<IntervalLives> LifeRule::livesOf(DueLines &lines, const Point &point,
+                                               const PointHistory &history)
+{
+    const LifeRule rule(lines, point, {});
+    if (!rule.m_months && !rule.m_metres)
+        return std::nullopt;
+    auto lives =
+        intervalLivesOf(history, [&](LocalTime from, LocalTime to) { return rule.ageBetween(from, to); });
+    return lives.started ? std::optional(std::move(lives)) : std::nullopt;
+}
+
 std::optional<LifeRule> LifeRule::make(DueLines &lines, const Point &point, const PointHistory &history,
-                                       const Causes &causes)
+                                       const Causes &causes, const LikeLives &like)
 {
     LifeRule rule(lines, point, causes);
     if (!rule.m_months && !rule.m_metres)
         return std::nullopt;
-    const IntervalAge ageBetween = [&rule](LocalTime from, LocalTime to) {
-        const CivilDate a = civilDate(from);
-        double age = 0.0;
-        if (rule.m_months)
-            age = ((*rule.m_age)[middle].at(dayNumber(civilDate(to))) -
-                   (*rule.m_age)[middle].at(dayNumber(a))) /
-                  intervalDays(a, *rule.m_months);
-        if (rule.m_metres)
-            age = std::max(
-                age, ((*rule.m_use)[middle].at(momentOf(to)) - (*rule.m_use)[middle].at(momentOf(from))) /
-                         *rule.m_metres);
-        return std::max(age, 0.0);
-    };
-    rule.m_lives = intervalLivesOf(history, ageBetween);
+    rule.m_lives =
+        intervalLivesOf(history, [&](LocalTime from, LocalTime to) { return rule.ageBetween(from, to); });
     if (!rule.m_lives.started)
         return std::nullopt;
     rule.m_start = dayNumber(civilDate(rule.m_lives.since));
     rule.m_moment = momentOf(rule.m_lives.since);
     if (rule.m_months)
-        rule.m_days = intervalDays(civilDate(rule.m_lives.since), *rule.m_months);
-    const bool seen =
-        !rule.m_lives.earlier.empty() || !rule.m_lives.now.passes.empty() || rule.m_lives.now.born > 0.0;
-    if (causes.seen && seen)
-        rule.m_seen = seenAges(rule.m_lives, severityOf(point), failingOf(point));
-    else if (!causes.seen)
+        rule.m_days = daysOf(civilDate(rule.m_lives.since), *rule.m_months);
+    const bool seen = !rule.m_lives.earlier.empty() || !rule.m_lives.now.passes.empty() ||
+                      rule.m_lives.now.born > 0.0 || !like.logs.empty();
+    if (causes.seen && seen) {
+        rule.m_seen = seenAges(rule.m_lives, severityOf(point), failingOf(point), like);
+        rule.m_likeFound = like.found;
+    } else if (!causes.seen) {
         rule.m_lives.age = 0.0;
+    }
     return rule;
+}
+
+std::optional<double> LifeRule::intervalDays() const
+{
+    std::optional<double> days;
+    if (m_months)
+        days = m_days;
+    if (m_metres) {
+        if (const auto day = (*m_use)[middle].dayWhen(m_moment, *m_metres))
+            days = std::min(days.value_or(*day - m_start), *day - m_start);
+    }
+    return days;
 }
 
 double LifeRule::monthsSince(double day, std::size_t doubt) const

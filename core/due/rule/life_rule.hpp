@@ -16,25 +16,35 @@ namespace snugwalk {
 /// fires; `dayBy` is the quantile of those times. Months and distance run side by side, each since the
 /// last look, and the one that has used up more of its interval counts.
 /// Until three passes in a row came a whole interval apart, what was seen may only shorten the likely and
-/// the late day.
+/// the late day against a part of which nothing was seen; what like points passed too.
 /// Source: methods of `AgeLine`, `UseLine`, `RuleAges`; thresholds common practice, declared
 /// Tests:  tests/unit/due/tst_life_rule.cpp, tests/property/due
 class LifeRule {
 public:
     /// Holds references: all must outlive it.
     [[nodiscard]] static std::optional<LifeRule> make(DueLines &lines, const Point &point,
-                                                      const PointHistory &history, const Causes &causes = {});
+                                                      const PointHistory &history, const Causes &causes = {},
+                                                      const LikeLives &like = {});
+    /// The lives alone, as `make` tells them; nothing where it makes no rule.
+    [[nodiscard]] static std::optional<IntervalLives> livesOf(DueLines &lines, const Point &point,
+                                                              const PointHistory &history);
 
     /// Days from 1970 by which the rule has fired with probability `p`; nothing within sixty years.
     [[nodiscard]] std::optional<double> dayBy(double p) const;
     /// `months` or `distance`: what has used up more by a day.
     [[nodiscard]] const char *ruleAt(double day) const;
     /// True when this rig's own looks bear on it, beyond the last.
-    [[nodiscard]] bool isFitted() const { return m_lives.found || m_lives.fullPasses >= 3; }
+    [[nodiscard]] bool isFitted() const { return m_lives.found || m_likeFound || m_lives.fullPasses >= 3; }
     [[nodiscard]] const IntervalLives &lives() const { return m_lives; }
+    /// Day of the last look or mend, from 1970.
+    [[nodiscard]] double start() const { return m_start; }
+    /// From then, the days of the catalogue's interval: of its months, or until its distance is likely
+    /// driven where that is sooner; nothing when it never is.
+    [[nodiscard]] std::optional<double> intervalDays() const;
 
 private:
     LifeRule(DueLines &lines, const Point &point, const Causes &causes);
+    [[nodiscard]] double ageBetween(LocalTime from, LocalTime to) const;
     [[nodiscard]] double monthsSince(double day, std::size_t doubt) const;
     [[nodiscard]] double distanceSince(double day, std::size_t use) const;
     [[nodiscard]] double firedBy(double day, bool mayLengthen) const;
@@ -45,6 +55,7 @@ private:
     std::optional<int> m_months;
     std::optional<double> m_metres;
     IntervalLives m_lives;
+    bool m_likeFound = false;
     std::optional<RuleAges> m_seen; ///< nothing: as if nothing had been seen
     double m_start = 0.0;           ///< day of the last look or mend
     double m_moment = 0.0;          ///< the same with its time of day

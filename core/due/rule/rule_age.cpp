@@ -57,6 +57,25 @@ double likelihoodOf(const WeibullLife &life, const IntervalLife &seen)
     return seen.found ? likelihoodOfFinding(life, looks, *seen.found) : likelihoodOfPasses(life, looks);
 }
 
+bool isAging(const IntervalLives &lives)
+{
+    return lives.now.known || std::any_of(lives.earlier.begin(), lives.earlier.end(),
+                                          [](const IntervalLife &life) { return life.known; });
+}
+
+// By how much like points favor each cell, the best of them by 1; empty when they tell nothing.
+std::vector<double> favorOf(const LikeLives &like)
+{
+    const double most = like.logs.empty() ? -HUGE_VAL : *std::max_element(like.logs.begin(), like.logs.end());
+    std::vector<double> favor;
+    if (!std::isfinite(most)) // impossible in every cell: as if nothing had been seen
+        return favor;
+    favor.reserve(like.logs.size());
+    for (const double log : like.logs)
+        favor.push_back(std::exp(log - most));
+    return favor;
+}
+
 } // namespace
 
 RuleAges::RuleAges(std::vector<Cell> cells)
@@ -96,14 +115,49 @@ const RuleAges &unseenAges()
     return ages;
 }
 
-RuleAges seenAges(const IntervalLives &lives, Severity severity, Failing failing)
+void LikeLives::add(const LikeLives &other, double weight)
+{
+    if (other.logs.empty())
+        return;
+    logs.resize(other.logs.size(), 0.0);
+    for (std::size_t i = 0; i < logs.size(); ++i)
+        logs[i] += weight * other.logs[i];
+    aging = aging || other.aging;
+    found = found || other.found;
+}
+
+LikeLives likeLives(const IntervalLives &lives, Severity severity, Failing failing)
+{
+    LikeLives like{{}, isAging(lives), lives.found};
+    if (lives.earlier.empty() && lives.now.passes.empty())
+        return like;
+    const double hazard = -std::log1p(-failedAtInterval(severity));
+    const ShapeBelief belief = shapeBelief(failing);
+    like.logs.reserve(static_cast<std::size_t>(scales * shapes));
+    for (const Node &shapeNode : shapeNodes()) {
+        const double shape = std::exp(belief.mean + belief.sd * shapeNode.z);
+        for (const Node &scaleNode : scaleNodes()) {
+            const double length = std::exp(logScaleSd * scaleNode.z);
+            const WeibullLife ages = lifeOf(length, shape, hazard);
+            const WeibullLife chance = lifeOf(length, 1.0, hazard);
+            double log = std::log(likelihoodOf(lives.now.known ? ages : chance, lives.now));
+            for (const IntervalLife &earlier : lives.earlier)
+                log += std::log(likelihoodOf(earlier.known ? ages : chance, earlier));
+            like.logs.push_back(log);
+        }
+    }
+    return like;
+}
+
+RuleAges seenAges(const IntervalLives &lives, Severity severity, Failing failing, const LikeLives &like)
 {
     const double hazard = -std::log1p(-failedAtInterval(severity));
     const ShapeBelief belief = shapeBelief(failing);
-    const bool aging = lives.now.known || std::any_of(lives.earlier.begin(), lives.earlier.end(),
-                                                      [](const IntervalLife &life) { return life.known; });
+    const std::vector<double> favor = favorOf(like);
+    const bool aging = isAging(lives) || (like.aging && !favor.empty());
     std::vector<RuleAges::Cell> cells;
     cells.reserve(static_cast<std::size_t>(scales * (aging ? shapes : 1)));
+    std::size_t cell = 0;
     for (const Node &shapeNode : shapeNodes()) {
         const double shape = aging ? std::exp(belief.mean + belief.sd * shapeNode.z) : 1.0;
         for (const Node &scaleNode : scaleNodes()) {
@@ -111,6 +165,7 @@ RuleAges seenAges(const IntervalLives &lives, Severity severity, Failing failing
             const WeibullLife ages = lifeOf(length, shape, hazard);
             const WeibullLife chance = lifeOf(length, 1.0, hazard);
             double weight = scaleNode.weight * (aging ? shapeNode.weight : 1.0);
+            weight *= favor.empty() ? 1.0 : favor[cell++];
             for (const IntervalLife &earlier : lives.earlier)
                 weight *= likelihoodOf(earlier.known ? ages : chance, earlier);
             const WeibullLife &life = lives.now.known ? ages : chance;

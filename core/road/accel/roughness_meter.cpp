@@ -186,6 +186,10 @@ void RoughnessMeter::keep(RoughnessWindow w)
     m_analysed += w.distance;
     m_weight += weight;
     m_indices.add(w.index, weight);
+    if (known) {
+        const double end = m_driven / m_options.rate; // a window is closed where it ends
+        m_along.add(end - w.distance, end, w.index);
+    }
     for (std::size_t i = 0; i < m_dose.size(); ++i)
         m_dose[i] += weight * std::pow(w.index / smoothRoughness, shakeExponents[i]);
     m_consumption += weight * consumptionOf(w.index);
@@ -208,6 +212,8 @@ RoughnessResult RoughnessMeter::finish()
         for (std::size_t i = 0; i < m_dose.size(); ++i)
             out.dose[i] = m_dose[i] / m_weight;
         out.consumption = m_consumption / m_weight;
+        out.along = m_along.means();
+        out.alongStep = m_along.step();
     }
     return out;
 }
@@ -217,7 +223,8 @@ std::optional<RoadMeasure> measureOf(const RoughnessResult &result, const Roughn
     if (!(result.analysed.si() > 0.0))
         return std::nullopt;
     return RoadMeasure{result.analysed,    result.median,          result.p90,         result.dose,
-                       result.consumption, options.sensorLocation, options.calibrated, result.clipped};
+                       result.consumption, options.sensorLocation, options.calibrated, result.clipped,
+                       result.along,       result.alongStep};
 }
 
 } // namespace snugwalk

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "base/result.hpp"
+#include "road/accel/along_way.hpp"
 #include "road/accel/log_histogram.hpp"
 #include "road/accel/resampler.hpp"
 #include "road/accel/roughness.hpp"
@@ -53,6 +54,8 @@ struct RoughnessResult {
     bool speedKnown = false;   ///< of any window
     bool speedUnknown = false; ///< of some window: its index is as at 80 km/h
     bool clipped = false;
+    std::vector<std::optional<double>> along; ///< as in `RoadMeasure`
+    Distance alongStep;
     [[nodiscard]] double coverage() const
     {
         return driven.si() > 0.0 ? analysed / driven : seconds > 0.0 ? secondsAnalysed / seconds : 0.0;
@@ -119,6 +122,7 @@ private:
     double m_consumption = 0.0;
     std::array<double, 3> m_dose{};
     LogHistogram m_indices;
+    AlongWay m_along;
     RoughnessResult m_result;
 };
 

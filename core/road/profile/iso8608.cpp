@@ -82,14 +82,17 @@ Result<SynthRoad> synthesise(const SynthPlan &plan)
     road.rms = std::sqrt(plan.density * reference * reference * (1.0 / lowest - 1.0 / highest));
     road.elevations.assign(plan.points, 0.0);
     Lcg lcg(plan.seed);
+    double squares = 0.0;
     for (std::size_t i = 0; i < bins; ++i) {
         const double waves = lowest + (static_cast<double>(i) + 0.5) * width;
         const double amplitude = std::sqrt(2.0 * plan.density * std::pow(waves / reference, -2) * width);
+        squares += amplitude * amplitude;
         const double phase = 2.0 * std::numbers::pi * lcg.next();
         const double omega = 2.0 * std::numbers::pi * waves;
         for (std::size_t j = 0; j < plan.points; ++j)
             road.elevations[j] += amplitude * std::cos(omega * (static_cast<double>(j) * dx) + phase);
     }
+    road.wavesRms = std::sqrt(squares / 2.0);
     return road;
 }
 

@@ -64,6 +64,7 @@ struct SynthPlan {
 struct SynthRoad {
     std::vector<double> elevations; ///< metres
     double rms = 0.0;               ///< of the band, by theory
+    double wavesRms = 0.0;          ///< of these waves: half the sum of their squared amplitudes, rooted
     std::size_t bins = 0;
     Distance repeatsAfter;
 };

@@ -21,7 +21,7 @@ struct BandSection {
 /// Source:   [BUTTERWORTH-1930]; the same filter as scipy.signal.butter(n, [low, high], "band", output="sos")
 /// Accuracy: 1e-9 of SciPy's answer
 /// Limits:   0 < low < high < rate / 2, order 1 to 8
-/// Tests:    tests/unit/road/tst_band_pass.cpp, tests/reference/road_scipy.py
+/// Tests:    tests/unit/road/tst_band_pass.cpp, tests/reference/road/road_scipy.py
 [[nodiscard]] Result<std::vector<BandSection>> bandPass(int order, double low, double high, double rate);
 
 /// Four sections on one stream, one sample after another.

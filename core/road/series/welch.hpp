@@ -26,7 +26,7 @@ struct Spectrum {
 ///
 /// Source:   [WELCH-1967]; conventions of scipy.signal.welch with its defaults
 /// Accuracy: 1e-9 of SciPy's
-/// Tests:    tests/published/road/tst_road_welch.cpp, tests/reference/road_scipy.py
+/// Tests:    tests/published/road/tst_road_welch.cpp, tests/reference/road/road_scipy.py
 class Welch {
 public:
     /// \param rate samples a second. \param segment samples a segment, 8 to 2^22.

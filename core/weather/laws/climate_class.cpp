@@ -145,6 +145,10 @@ Result<ClimateClass> climateClass(const ClimateMonths &months)
     }
     ClimateClass out;
     out.name = nameOf(months);
+    const Year year = yearOf(months);
+    out.mean = year.mean;
+    out.rain = year.rain;
+    out.aridBelow = aridThreshold(year);
     findNeighbor(months, out);
     return out;
 }

@@ -16,10 +16,13 @@ struct ClimateMonths {
 };
 
 struct ClimateClass {
-    std::string name;      ///< such as `Csb`
-    std::string runnerUp;  ///< the class that the smallest change leads to; empty when none is near
-    std::string nearestBy; ///< `rain` or `temperature`: what that change is of
-    double margin = 0.0;   ///< that change: a share of the rain, or kelvin; signed
+    std::string name;       ///< such as `Csb`
+    std::string runnerUp;   ///< the class that the smallest change leads to; empty when none is near
+    std::string nearestBy;  ///< `rain` or `temperature`: what that change is of
+    double margin = 0.0;    ///< that change: a share of the rain, or kelvin; signed
+    double mean = 0.0;      ///< °C over the year
+    double rain = 0.0;      ///< mm in the year
+    double aridBelow = 0.0; ///< mm in the year: with less the climate is arid
 };
 
 /// Köppen's classes with arid climates tested first, then tropical, temperate, cold, polar.

@@ -130,11 +130,6 @@ std::string_view corrosivityName(Corrosivity category)
     return categoryNames.at(static_cast<std::size_t>(category));
 }
 
-double corrosivityBound(Metal metal, Corrosivity category)
-{
-    return lawOf(metal).bounds.at(static_cast<std::size_t>(category));
-}
-
 Corrosivity corrosivityOf(Metal metal, double firstYear)
 {
     for (std::size_t i = 0; i + 1 < categoryNames.size(); ++i) {

@@ -49,8 +49,6 @@ struct CorrosionRate {
 
 /// The class of a first year's loss. Source [ISO-9223-2012] table 2, from memory.
 [[nodiscard]] Corrosivity corrosivityOf(Metal metal, double firstYear);
-/// The loss at which a class ends; of CX what the table prints.
-[[nodiscard]] double corrosivityBound(Metal metal, Corrosivity category);
 
 /// D = r t^b: loss after some years, under 20.
 /// Source [ISO-9224-2012], exponents from memory. `OutOfRange` outside 0 to 20 years.

@@ -26,10 +26,11 @@ int FreezeThawCounter::take(Temperature t)
     return ended;
 }
 
-int FreezeThawCounter::add(const DayRange &day)
+int FreezeThawCounter::add(const DayRange &day, bool highFirst)
 {
-    const int atLow = take(std::min(day.low, day.high));
-    return atLow + take(std::max(day.low, day.high));
+    const auto [low, high] = std::minmax(day.low, day.high);
+    const int first = take(highFirst ? high : low);
+    return first + take(highFirst ? low : high);
 }
 
 Result<FreezeThaw> freezeThaw(std::span<const std::optional<DayRange>> days, FrostLimits limits)
@@ -38,15 +39,18 @@ Result<FreezeThaw> freezeThaw(std::span<const std::optional<DayRange>> days, Fro
         return Error{Errc::InvalidInput, "frozen above thawed", "limits", "give the lower limit first"};
     FreezeThaw out;
     FreezeThawCounter counter(limits);
+    FreezeThawCounter other(limits);
     for (const auto &day : days) {
         if (!day) {
             ++out.missing;
             counter.forget();
+            other.forget();
             continue;
         }
         ++out.days;
         out.swapped += day->low > day->high ? 1 : 0;
         out.cycles += counter.add(*day);
+        out.highFirst += other.add(*day, true);
     }
     return out;
 }

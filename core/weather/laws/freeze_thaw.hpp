@@ -25,18 +25,19 @@ struct FrostLimits {
 };
 
 struct FreezeThaw {
-    int cycles = 0;  ///< frozen, then thawed
-    int days = 0;    ///< with a reading
-    int missing = 0; ///< without: each breaks the chain, for nobody knows what the joint was then
-    int swapped = 0; ///< low above high: taken the other way round
+    int cycles = 0;    ///< frozen, then thawed, each day's low before its high
+    int highFirst = 0; ///< the same with each day's high before its low
+    int days = 0;      ///< with a reading
+    int missing = 0;   ///< without: each breaks the chain, for nobody knows what the joint was then
+    int swapped = 0;   ///< low above high: taken the other way round
 };
 
 /// Frost in a joint as days go by.
 class FreezeThawCounter {
 public:
     explicit FreezeThawCounter(FrostLimits limits = {}) : m_limits(limits) {}
-    /// Takes the next day, its low before its high; \returns the cycles that ended in it.
-    int add(const DayRange &day);
+    /// Takes the next day, its low before its high unless told; \returns the cycles that ended in it.
+    int add(const DayRange &day, bool highFirst = false);
     /// A day that nobody read.
     void forget() { m_joint = Joint::Unknown; }
 
@@ -50,7 +51,8 @@ private:
 /// Counts through the days in order, each day's low before its high.
 ///
 /// \returns `InvalidInput` when the limits are the wrong way round.
-/// Accuracy: the true order within a day is unknown: at most one cycle too many or few each cold spell
+/// Accuracy: the true order within a day is unknown: at most one cycle too many or few each cold spell, for
+///           which `highFirst` is counted too
 /// Tests:    tests/published/weather/tst_freeze_thaw.cpp
 [[nodiscard]] Result<FreezeThaw> freezeThaw(std::span<const std::optional<DayRange>> days,
                                             FrostLimits limits = {});

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace snugwalk {
 namespace {
@@ -41,6 +42,18 @@ double radians(double degrees) { return degrees * pi / 180.0; }
 
 } // namespace
 
+std::optional<double> cloudShare(std::string_view name)
+{
+    for (const auto &[sky, share] : {std::pair(std::string_view("clear"), 1.0),
+                                     {"scattered", 0.89},
+                                     {"broken", 0.73},
+                                     {"overcast", 0.31}}) {
+        if (name == sky)
+            return share;
+    }
+    return std::nullopt;
+}
+
 double uvIndex(double zenithCosine, const UvSky &sky) { return skyFactor(sky) * sunPower(zenithCosine); }
 
 Result<UvDay> uvDay(double latitude, int day, const UvSky &sky)
@@ -54,7 +67,7 @@ Result<UvDay> uvDay(double latitude, int day, const UvSky &sky)
     UvDay out;
     out.noonIndex = uvIndex(std::cos(radians(latitude) - sun->declination.si()), sky);
     out.indexHours = skyFactor(sky) * pathIntegral(latitude, *sun);
-    out.dose = out.indexHours * 3.6 / 40.0;
+    out.dose = out.indexHours * 3.6 / indexOfErythemal(1.0); // kJ are 3.6 times W h / 1000
     return out;
 }
 

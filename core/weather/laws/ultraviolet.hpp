@@ -2,20 +2,34 @@
 // Ultraviolet light: the index at a moment, its dose over a day, and the ozone that takes it away.
 #pragma once
 
+#include <optional>
+#include <string_view>
+
 #include "base/quantity.hpp"
 #include "base/result.hpp"
 #include "weather/laws/radiation.hpp"
 
 namespace snugwalk {
 
+/// Share of the light that clouds let through: `clear` 1, `scattered` 0.89, `broken` 0.73, `overcast` 0.31.
+/// Source: public weather-service pages, common practice. Tests: tests/published/weather/tst_ultraviolet.cpp
+[[nodiscard]] std::optional<double> cloudShare(std::string_view name);
+
 /// What the light comes through.
 struct UvSky {
     double ozone = 300.0; ///< Dobson units; held between 150 and 500
     Length altitude;
-    double cloud = 1.0; ///< share let through: clear 1, scattered 0.89, broken 0.73, overcast 0.31
+    double cloud = 1.0; ///< share let through, see `cloudShare`
 };
 
-/// UV index (40 times the erythemal irradiance in W/m²); 0 when the sun is down.
+/// The index of an erythemal irradiance in W/m²: 40 times that, by definition (common practice).
+[[nodiscard]] constexpr double indexOfErythemal(double irradiance) { return 40.0 * irradiance; }
+
+/// Shares of an index by which it may be off: under a clear sky, and more by the kilometre of altitude.
+inline constexpr double uvDoubt = 0.10;
+inline constexpr double uvDoubtPerKm = 0.04;
+
+/// UV index; 0 when the sun is down.
 ///
 /// \param zenithCosine cosine of the sun's angle from the zenith
 /// Formula:  12.5 μ^2.42 (Ω/300)^-1.23 · (1 + 0.06 z/km) · cloud

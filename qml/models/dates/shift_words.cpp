@@ -5,7 +5,7 @@
 #include <cmath>
 #include <map>
 
-#include "round/why.hpp"
+#include "report/why_words.hpp"
 
 namespace snugwalk {
 namespace {
@@ -64,23 +64,13 @@ double daysMoved(const DueShift &shift)
     return sum;
 }
 
-QString shiftSentence(const Voice &voice, const DueShift &shift)
+QString shiftSentence(const Voice &voice, const DueBand &band, const std::optional<DueShift> &shift)
 {
-    const std::vector<ShiftPart> parts = largest(shift);
-    const double moved = daysMoved(shift);
-    const QString by = voice.date(shift.nominal);
-    if (parts.empty())
-        return Words::tr("The date is the catalogue's own, %1: nothing has moved it.").arg(by);
-    QStringList causes;
-    for (const ShiftPart &part : parts)
-        causes << Words::tr("%1 %2", "cause, months sooner or later")
-                      .arg(causeText(voice, part.cause), movedText(voice, part.days));
-    const QString told = causes.join(QStringLiteral(", "));
-    if (!isMoved(moved))
-        return Words::tr("Where the catalogue alone puts it, %1, for the causes cancel out: %2.")
-            .arg(by, told);
-    return Words::tr("%1 than the catalogue alone puts it, %2: %3.", "1.3 months sooner, date, causes")
-        .arg(movedText(voice, moved), by, told);
+    const WhyWriting writing{
+        [&voice](CivilDate date) { return voice.date(date).toStdString(); },
+        [&voice](double value, int decimals) { return voice.number(value, decimals).toStdString(); }};
+    return Voice::text(shift ? whyDueWords(whySentence(band, *shift), voice.texts, writing)
+                             : whyUnshiftedWords(band, voice.texts, writing));
 }
 
 QString shiftShort(const Voice &voice, const DueShift &shift)

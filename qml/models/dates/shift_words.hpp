@@ -2,6 +2,7 @@
 // What moved a date and by how much, in words.
 #pragma once
 
+#include "due/band.hpp"
 #include "due/shift.hpp"
 #include "voice.hpp"
 
@@ -17,8 +18,10 @@ namespace snugwalk {
 [[nodiscard]] QString causeText(const Voice &voice, const std::string &cause);
 /// Days from the catalogue's date to the likely one: the sum of the parts.
 [[nodiscard]] double daysMoved(const DueShift &shift);
-/// One sentence that names the two causes that moved it most, with their months.
-[[nodiscard]] QString shiftSentence(const Voice &voice, const DueShift &shift);
+/// One sentence that names the two causes that moved it most, with their months: the command line's own.
+/// Without a decomposition it tells what else set the date.
+[[nodiscard]] QString shiftSentence(const Voice &voice, const DueBand &band,
+                                    const std::optional<DueShift> &shift);
 /// The same for a row: "1.3 months sooner: sunlight, salt"; "" where nothing moved it.
 [[nodiscard]] QString shiftShort(const Voice &voice, const DueShift &shift);
 /// "The 120 days since then aged it like 182."

@@ -47,6 +47,8 @@ QString Words::rule(const Voice &voice, const std::string &rule)
         return voice.word("events", rule.substr(6));
     if (rule == "never_looked")
         return tr("nobody has looked at it yet");
+    if (rule.starts_with("reading:"))
+        return tr("its readings, on their way to a limit");
     return tr("each move");
 }
 

@@ -42,7 +42,12 @@ QString WhyModel::bandText() const
         .arg(voice.date(*due->early), voice.date(*due->likely), voice.date(*due->late));
 }
 
-QString WhyModel::sentence() const { return m_shift ? shiftSentence(*m_shown.voice, *m_shift) : QString(); }
+QString WhyModel::sentence() const
+{
+    if (band() == nullptr || (!m_shift && isBusy()))
+        return {};
+    return shiftSentence(*m_shown.voice, *band(), m_shift);
+}
 
 QString WhyModel::aged() const { return m_shift ? agedSentence(*m_shown.voice, *m_shift) : QString(); }
 
@@ -66,6 +71,16 @@ QVariantList WhyModel::facts() const
 QVariantList WhyModel::looks() const { return lastLooks(m_shown, m_point); }
 
 QStringList WhyModel::sources() const { return sourceTitles(catalogue(), m_point); }
+
+QStringList WhyModel::weather() const
+{
+    QStringList list;
+    if (m_shown.history() == nullptr || !m_shift)
+        return list;
+    for (const std::string &note : m_shown.history()->weathering.notes)
+        list << Voice::text(m_shown.voice->texts.phrase("weather_" + note));
+    return list;
+}
 
 bool WhyModel::isRead() const
 {

@@ -29,6 +29,7 @@ class WhyModel : public QObject {
     Q_PROPERTY(QVariantList facts READ facts NOTIFY changed)
     Q_PROPERTY(QVariantList looks READ looks NOTIFY changed)
     Q_PROPERTY(QStringList sources READ sources NOTIFY changed)
+    Q_PROPERTY(QStringList weather READ weather NOTIFY changed)
     Q_PROPERTY(bool hasReadings READ isRead NOTIFY changed)
 public:
     WhyModel(const ActDesk *desk, QObject *parent) : QObject(parent), m_desk(desk) {}
@@ -49,6 +50,8 @@ public:
     /// [{date, text}]
     [[nodiscard]] QVariantList looks() const;
     [[nodiscard]] QStringList sources() const;
+    /// What the weather behind a decomposition rests on, and what it lacks.
+    [[nodiscard]] QStringList weather() const;
     [[nodiscard]] bool isRead() const;
 
     void show(const Shown &shown);

@@ -11,6 +11,7 @@
 
 #include "logbook/files.hpp"
 #include "road/accel/accel_log.hpp"
+#include "road/accel/log_of_trip.hpp"
 #include "road/accel/speed_track.hpp"
 #include "trip/make_trip.hpp"
 #include "weather/records/read_weather.hpp"
@@ -112,7 +113,6 @@ private:
     Status openTrack();
     Status begin(const AccelFacts &facts);
     Status take(AccelSample sample, const AccelFacts &facts);
-    [[nodiscard]] double meanSpeed() const;
 
     const IntakeWish &m_wish;
     IntakeWatch &m_watch;
@@ -121,15 +121,9 @@ private:
     RoughnessOptions m_options;
     double m_starts = 0.0; ///< seconds since 1970 of a log that counts from its start
     bool m_speedAssumed = false;
+    std::optional<double> m_from; ///< first and last sample, seconds since 1970
+    double m_to = 0.0;
 };
-
-double ShakeReader::meanSpeed() const
-{
-    const Trip &trip = *m_wish.trip;
-    const double seconds =
-        static_cast<double>(toMillis(trip.end.instant) - toMillis(trip.start.instant)) * 1e-3;
-    return seconds > 0.0 ? trip.summary.length.si() / seconds : std::nan("");
-}
 
 Status ShakeReader::openTrack()
 {
@@ -147,9 +141,8 @@ Status ShakeReader::openTrack()
 
 Status ShakeReader::begin(const AccelFacts &facts)
 {
-    constexpr double leastRate = 50.0;
     constexpr double mostRate = 1000.0;
-    m_options.rate = std::clamp(std::round(facts.rate), leastRate, mostRate); // clocks tell 100 as 99.7
+    m_options.rate = std::min(std::round(facts.rate), mostRate); // clocks tell 100 as 99.7
     m_options.sensorLocation = m_wish.sensor;
     Result<RoughnessMeter> meter = RoughnessMeter::make(m_options);
     if (!meter)
@@ -169,7 +162,11 @@ Status ShakeReader::take(AccelSample sample, const AccelFacts &facts)
         SNUG_TRY(begin(facts));
     sample.time += m_starts;
     if (std::isnan(sample.speed))
-        sample.speed = m_track ? m_track->at(sample.time) : m_speedAssumed ? meanSpeed() : sample.speed;
+        sample.speed = m_track          ? m_track->at(sample.time)
+                       : m_speedAssumed ? movingSpeed(*m_wish.trip)
+                                        : sample.speed;
+    m_from = m_from ? m_from : sample.time;
+    m_to = sample.time;
     m_meter->add(sample);
     return done();
 }
@@ -187,6 +184,7 @@ Result<IntakeFound> ShakeReader::read()
     if (!m_meter)
         return Error{Errc::InvalidInput, "no sample in the log", nameOf(m_wish.file),
                      "give lines of time, x, y, z"};
+    SNUG_TRY(checkLogTime(*m_wish.trip, *m_from, m_to));
     IntakeFound found;
     found.shake = m_meter->finish();
     found.speedAssumed = m_speedAssumed;

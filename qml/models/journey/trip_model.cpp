@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "road_line.hpp"
 #include "trip_words.hpp"
 
 namespace snugwalk {
@@ -62,6 +63,11 @@ QVariantList TripModel::facts() const
 QVariantList TripModel::stops() const
 {
     return trip() == nullptr ? QVariantList() : tripStops(*m_shown.voice, *trip());
+}
+
+QVariantMap TripModel::roughness() const
+{
+    return trip() == nullptr ? QVariantMap() : roadLine(*m_shown.voice, *trip());
 }
 
 bool TripModel::isMeasured() const { return trip() != nullptr && trip()->measured.has_value(); }

@@ -27,6 +27,7 @@ class TripModel : public QObject {
     Q_PROPERTY(QVariantMap map READ map NOTIFY changed)
     Q_PROPERTY(QVariantList facts READ facts NOTIFY changed)
     Q_PROPERTY(QVariantList stops READ stops NOTIFY changed)
+    Q_PROPERTY(QVariantMap roughness READ roughness NOTIFY changed)
     Q_PROPERTY(bool measured READ isMeasured NOTIFY changed)
 public:
     TripModel(const ActDesk *desk, QObject *parent) : QObject(parent), m_desk(desk) {}
@@ -43,6 +44,8 @@ public:
     [[nodiscard]] QVariantMap map() const { return m_mapWords; }
     [[nodiscard]] QVariantList facts() const;
     [[nodiscard]] QVariantList stops() const;
+    /// See road_line.hpp; empty where no log was read.
+    [[nodiscard]] QVariantMap roughness() const;
     /// Whether an accelerometer's log belongs to it.
     [[nodiscard]] bool isMeasured() const;
 

@@ -27,7 +27,7 @@ TEST_CASE("least squares line of five tread depths")
     CHECK(fit.n == 5);
     CHECK(fit.slope == Approx(-0.197754293).epsilon(1e-8));
     CHECK(fit.intercept == Approx(10.155746367).epsilon(1e-9));
-    CHECK(fit.slopeSe == Approx(0.008554287).epsilon(1e-6));
+    CHECK(fit.slopeSe == Approx(0.008554287).epsilon(5e-10));
     CHECK(fit.s == Approx(0.148854425).epsilon(1e-8));
 }
 
@@ -39,7 +39,7 @@ TEST_CASE("Fieller's set where the tread meets its limit")
     CHECK(line.likely.value() == Approx(35.173681).epsilon(1e-7));
     CHECK(line.early.value() == Approx(32.798267).epsilon(1e-7));
     CHECK(line.late.value() == Approx(38.059564).epsilon(1e-7));
-    CHECK(line.g == Approx(0.010363198).epsilon(1e-6));
+    CHECK(line.g == Approx(0.010363198).epsilon(5e-10));
     const Crossing reading = crossingOf(fit, limit, 0.9, CrossingOf::Reading);
     CHECK(reading.likely == line.likely);
     CHECK(reading.early.value() == Approx(32.252258).epsilon(1e-7));

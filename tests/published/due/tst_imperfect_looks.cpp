@@ -42,7 +42,7 @@ double byDefinition(const std::vector<LookAtAge> &passes)
 
 TEST_CASE("three passes at 6, 12, 18 of a life with scale 30 and shape 1.5")
 {
-    // Worked by the formula in double precision (methods paper 4.4), and again in Python for this test
+    // Worked by the formula in double precision, and again in Python for this test
     struct Row {
         double q, missed, by24;
     };
@@ -57,7 +57,7 @@ TEST_CASE("three passes at 6, 12, 18 of a life with scale 30 and shape 1.5")
 
 TEST_CASE("attention at 18 after passes at 6 and 12, without and with false alarms")
 {
-    // Same source; alpha 0.02
+    // Worked in the same way; alpha 0.02
     const auto passes = looks({6, 12}, 0.9);
     CHECK(std::abs(likelihoodOfFinding(life, {passes}, {18.0, 0.9}, 0.0) - 0.146561445) < 1e-8);
     CHECK(std::abs(likelihoodOfFinding(life, {passes}, {18.0, 0.9}) - 0.159127188) < 1e-8);
@@ -83,7 +83,7 @@ TEST_CASE("looks of different sensitivity, against the definition written out")
 
 TEST_CASE("Kijima's virtual age: a life known to work at age 9")
 {
-    // scale 30, shape 1.5, age 9: P(fails in the next 6) = 0.172409344 (methods paper 4.2, computed)
+    // scale 30, shape 1.5, age 9: P(fails in the next 6) = 0.172409344, [KIJIMA-1989]; worked apart
     CHECK(std::abs(presentBy(life, {{}, 9.0}, 15.0) - 0.172409344) < 1e-8);
     CHECK(std::abs(presentBy(life, {{}, 0.0}, 6.0) - 0.085559356) < 1e-8);
     CHECK(std::abs(presentBy(life, {{}, 18.0}, 24.0) - 0.221809364) < 1e-8);

@@ -49,11 +49,12 @@ TEST_CASE("pass at 12, found at 18, renewed, pass at 6: three grids")
         CHECK(posterior.meanShape() == Approx(row.shape).epsilon(1e-8));
         CHECK(failsNext(posterior, 6.0, 6.0) == Approx(row.next6).epsilon(1e-9));
         CHECK(failsNext(posterior, 6.0, 12.0) == Approx(row.next12).epsilon(1e-9));
-        // dblquad
-        CHECK(posterior.meanScale() == Approx(28.29545498).epsilon(1e-5));
-        CHECK(posterior.meanShape() == Approx(1.69934548).epsilon(2e-5));
-        CHECK(failsNext(posterior, 6.0, 6.0) == Approx(0.2179951235).epsilon(1e-5));
-        CHECK(failsNext(posterior, 6.0, 12.0) == Approx(0.4211509314).epsilon(1e-5));
+        // dblquad runs over 8 standard deviations, the grid over 4.5: what it leaves out moves the mean of
+        // the shape most, by 2.4e-5 on the finest grid, the others by under 1e-5
+        CHECK(std::abs(posterior.meanScale() / 28.29545498 - 1.0) < 1e-5);
+        CHECK(std::abs(posterior.meanShape() - 1.69934548) < 2.5e-5);
+        CHECK(std::abs(failsNext(posterior, 6.0, 6.0) - 0.2179951235) < 1e-5);
+        CHECK(std::abs(failsNext(posterior, 6.0, 12.0) - 0.4211509314) < 1e-5);
         CHECK_FALSE(posterior.conflict());
     }
 }

@@ -64,10 +64,10 @@ TEST_CASE("cracks of 167 turbine parts")
     CHECK(fit.scale() == Approx(71.69040556).epsilon(1e-8));
     CHECK(fit.shape() == Approx(1.485367365).epsilon(1e-8));
     CHECK(fit.logLikelihood == Approx(-309.6684089).epsilon(1e-9));
-    // covariance of log scale and log sigma; log shape is minus log sigma
-    CHECK(fit.covariance[0] == Approx(0.005534784977).epsilon(1e-6));
-    CHECK(-fit.covariance[1] == Approx(0.002622859112).epsilon(1e-6));
-    CHECK(fit.covariance[3] == Approx(0.009733085267).epsilon(1e-6));
+    // covariance of log scale and log sigma, to 1e-6 of each; log shape is minus log sigma
+    CHECK(fit.covariance[0] / 0.005534784977 == Approx(1.0).epsilon(5e-7));
+    CHECK(-fit.covariance[1] / 0.002622859112 == Approx(1.0).epsilon(5e-7));
+    CHECK(fit.covariance[3] / 0.009733085267 == Approx(1.0).epsilon(5e-7));
     CHECK(fit.lives == 167.0);
     CHECK(fit.found == 94.0);
 }
@@ -100,9 +100,9 @@ TEST_CASE("432 turbine wheels, each looked at once")
     CHECK(fit.scale() == Approx(46.77723025).epsilon(1e-8));
     CHECK(fit.shape() == Approx(2.175779909).epsilon(1e-8));
     CHECK(fit.logLikelihood == Approx(-189.2871934).epsilon(1e-9));
-    CHECK(fit.covariance[0] == Approx(0.004087883027).epsilon(1e-6));
-    CHECK(-fit.covariance[1] == Approx(0.005599550095).epsilon(1e-6));
-    CHECK(fit.covariance[3] == Approx(0.015492723417).epsilon(1e-6));
+    CHECK(fit.covariance[0] / 0.004087883027 == Approx(1.0).epsilon(5e-7));
+    CHECK(-fit.covariance[1] / 0.005599550095 == Approx(1.0).epsilon(5e-7));
+    CHECK(fit.covariance[3] / 0.015492723417 == Approx(1.0).epsilon(5e-7));
 }
 
 TEST_CASE("a shape of 1 and exactly known ages: the mean is the estimate of the exponential law")

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-// What a golden car's body feels on roads of class A and C: computed with an independent program, 0.5 to
-// 25 Hz. The law of speed: [ALESSANDRONI-2017] fits a power, linear theory gives 0.5.
+// What a golden car's body feels on roads of class A and C, 0.5 to 25 Hz: computed apart with an adaptive
+// quadrature (SciPy 1.10). A coarser sum of another program had 0.450780 at 100 km/h and 0.40319038 for the
+// quotient, a unit or two of the last digit lower. The law of speed: [ALESSANDRONI-2017] fits a power, linear
+// theory gives 0.5.
 #include <cmath>
 #include <numbers>
 
@@ -36,14 +38,14 @@ double accelerationOn(ProfileClass road, double kmh, std::size_t part)
 
 TEST_CASE("body accelerations of class A grow with the root of speed")
 {
-    constexpr double rows[][2] = {{40, 0.285099}, {60, 0.349173}, {80, 0.403190}, {100, 0.450780}};
+    constexpr double rows[][2] = {{40, 0.285099}, {60, 0.349173}, {80, 0.403190}, {100, 0.450781}};
     for (const auto &[speed, rms] : rows) {
         const double a = accelerationOn(ProfileClass::A, speed, 1);
-        CHECK(std::abs(a - rms) < 1e-6);
-        CHECK(std::abs(a / std::sqrt(speed / 80.0) - 0.40319038) < 1e-6);
+        CHECK(std::abs(a - rms) < 5e-7);
+        CHECK(std::abs(a / std::sqrt(speed / 80.0) - 0.40319040) < 5e-9);
         CHECK(std::abs(accelerationOn(ProfileClass::C, speed, 1) / a - 4.0) < 1e-9);
     }
-    CHECK(std::abs(accelerationOn(ProfileClass::A, 80, 3) - 3.647721) < 1e-5);
+    CHECK(std::abs(accelerationOn(ProfileClass::A, 80, 3) - 3.647721) < 5e-7);
 }
 
 TEST_CASE("the golden car's scale is the index of class A over its body's acceleration: 5.3884")
@@ -53,7 +55,7 @@ TEST_CASE("the golden car's scale is the index of class A over its body's accele
     CHECK(goldenScale == 5.3884);
     for (const double kmh : {40.0, 60.0, 100.0}) {
         const double index = roughnessIndex(accelerationOn(ProfileClass::A, kmh, 1), kmh / 3.6, scale);
-        CHECK(std::abs(index - iriOfDensity(classDensity(ProfileClass::A))) < 1e-5);
+        CHECK(std::abs(index - iriOfDensity(classDensity(ProfileClass::A))) < 1e-9);
     }
 }
 

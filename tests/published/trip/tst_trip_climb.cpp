@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Ascent and descent of a series worked by hand in our own papers; no outside source is known.
+// Ascent and descent: a worked example of our own, computed by hand; no outside source is known.
 #include <iterator>
 
 #include <doctest/doctest.h>

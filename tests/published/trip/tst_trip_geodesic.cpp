@@ -23,14 +23,14 @@ struct Row {
 // [KARNEY-2013], from memory, recomputed. All rows: computed with Python geographiclib 2.0, an
 // implementation of its own; digits as printed there.
 constexpr Row rows[] = {
-    {"JFK-LHR", 40.6, -73.8, 51.6, -0.5, 5551759.4003187, 51.198882846, 1e-9},
-    {"nearly antipodal", 0, 0, 0.5, 179.5, 19936288.578965, 25.671872868, 1e-9},
+    {"JFK-LHR", 40.6, -73.8, 51.6, -0.5, 5551759.4003187, 51.198882846, 5e-10},
+    {"nearly antipodal", 0, 0, 0.5, 179.5, 19936288.578965, 25.671872868, 5e-10},
     {"GeodTest row 1", 36.530042355041, 0, -48.164270779097768864, 5.762344694676510456, 9398502.0434687,
-     176.125875162, 1e-9},
-    {"a degree of the equator", 0, 0, 0, 1, 111319.490793274, 90, 1e-9},
-    {"the first degree of a meridian", 0, 0, 1, 0, 110574.388557799, 0, 1e-9},
-    {"a step of a track", 45, 7, 45, 7.001, 78.846835094, 89.999646447, 1e-9},
-    {"across the pole", 89.9999, 0, 89.9999, 180, 22.338795913, 0, 1e-9},
+     176.125875162, 5e-10},
+    {"a degree of the equator", 0, 0, 0, 1, 111319.490793274, 90, 5e-10},
+    {"the first degree of a meridian", 0, 0, 1, 0, 110574.388557799, 0, 5e-10},
+    {"a step of a track", 45, 7, 45, 7.001, 78.846835094, 89.999646447, 5e-10},
+    {"across the pole", 89.9999, 0, 89.9999, 180, 22.338795913, 0, 5e-10},
 };
 
 GeoPoint at(double latitude, double longitude) { return {latitude, longitude, std::nullopt, std::nullopt}; }
@@ -65,8 +65,10 @@ TEST_CASE("edges: the same point, the antimeridian, west of north")
     }
 }
 
-// Bounds: our own papers' computation of the plane against the geodesic, 3000 pairs a distance,
-// latitudes to 65 degrees. 10 m is bounded by rounding of the coordinates.
+// Bounds: the plane worked apart against the geodesics of Python geographiclib 2.0, 3000 pairs a distance,
+// latitudes to 65 degrees: at most 2.0e-10, 5.8e-11, 5.3e-9 and 5.4e-7 there. The pairs here are others and
+// up to 0.4 % longer, where the error grows with the square of the length; 10 m is bounded by rounding of the
+// coordinates.
 TEST_CASE("the plane for short steps keeps the published accuracy")
 {
     std::mt19937 rng(20240601);
@@ -75,7 +77,7 @@ TEST_CASE("the plane for short steps keeps the published accuracy")
         double metres, relative;
     };
     for (const auto &[metres, relative] :
-         {Bound{10, 1e-9}, Bound{100, 1e-10}, Bound{1000, 6e-9}, Bound{9900, 6e-7}}) {
+         {Bound{10, 2.5e-10}, Bound{100, 5.85e-11}, Bound{1000, 5.45e-9}, Bound{9900, 5.45e-7}}) {
         double worst = 0.0;
         for (int i = 0; i < 3000; ++i) {
             const double lat = latitude(rng);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Noise lengthens measured steps: [RANACHER-2016], from memory; figures of our own papers, computed
-// with 400,000 samples of another generator: 3 m of white noise an axis.
+// Noise lengthens measured steps: [RANACHER-2016], from memory; figures computed apart with
+// 400,000 samples of another generator: 3 m of white noise an axis.
 #include <cmath>
 #include <random>
 
@@ -67,7 +67,7 @@ double naiveLength(const std::vector<Fix> &fixes)
 
 } // namespace
 
-TEST_CASE("noisy steps come out as the published means")
+TEST_CASE("noisy steps come out with the means worked apart")
 {
     // four standard errors of the mean of 200,000 steps are 0.04 m
     CHECK(std::abs(meanStep(25.0) - 25.3622) < 0.04);

@@ -64,13 +64,25 @@ TEST_CASE("bounds of the classes")
     CHECK(corrosivityOf(Metal::Steel, 200) == Corrosivity::C5);
     CHECK(corrosivityOf(Metal::Steel, 201) == Corrosivity::CX);
     CHECK(corrosivityOf(Metal::Steel, 1e6) == Corrosivity::CX);
-    CHECK(corrosivityOf(Metal::Zinc, 2.1) == Corrosivity::C3);
-    CHECK(corrosivityOf(Metal::Zinc, 4.3) == Corrosivity::C5);
-    CHECK(corrosivityOf(Metal::Copper, 0.6) == Corrosivity::C2);
-    CHECK(corrosivityOf(Metal::Copper, 2.8) == Corrosivity::C4);
-    CHECK(corrosivityOf(Metal::Copper, 5.7) == Corrosivity::CX);
+    constexpr Corrosivity classes[] = {Corrosivity::C1, Corrosivity::C2, Corrosivity::C3, Corrosivity::C4,
+                                       Corrosivity::C5};
+    const struct {
+        Metal metal;
+        double ends[5];
+    } rows[] = {{Metal::Zinc, {0.1, 0.7, 2.1, 4.2, 8.4}}, {Metal::Copper, {0.1, 0.6, 1.3, 2.8, 5.6}}};
+    for (const auto &row : rows) {
+        for (std::size_t i = 0; i < 5; ++i) {
+            CHECK(corrosivityOf(row.metal, row.ends[i]) == classes[i]);
+            CHECK(corrosivityOf(row.metal, row.ends[i] + 1e-9) > classes[i]);
+        }
+    }
+    CHECK(corrosivityOf(Metal::Zinc, 25) == Corrosivity::CX);
     CHECK(corrosivityOf(Metal::Aluminium, 0.0) == Corrosivity::C1);
     CHECK(corrosivityOf(Metal::Aluminium, 0.6) == Corrosivity::C2);
+    CHECK(corrosivityOf(Metal::Aluminium, 2.0) == Corrosivity::C3);
+    CHECK(corrosivityOf(Metal::Aluminium, 2.01) == Corrosivity::C4);
+    CHECK(corrosivityOf(Metal::Aluminium, 5.0) == Corrosivity::C4);
+    CHECK(corrosivityOf(Metal::Aluminium, 10.0) == Corrosivity::C5);
     CHECK(corrosivityOf(Metal::Aluminium, 10.1) == Corrosivity::CX);
 }
 
@@ -83,6 +95,8 @@ TEST_CASE("ISO 9224: steel of 40 and zinc of 1.2 µm/a after 5, 10 and 20 years;
     CHECK(after(Metal::Zinc, 1.2, 5) == doctest::Approx(4.44062).epsilon(2e-6));
     CHECK(after(Metal::Zinc, 1.2, 10) == doctest::Approx(7.80156).epsilon(1e-6));
     CHECK(after(Metal::Zinc, 1.2, 20) == doctest::Approx(13.70625).epsilon(1e-6));
+    CHECK(std::abs(after(Metal::Copper, 1.0, 10) - 4.645153) < 5e-7);    // 10^0.667
+    CHECK(std::abs(after(Metal::Aluminium, 1.0, 10) - 5.345644) < 5e-7); // 10^0.728
     CHECK(after(Metal::Copper, 1.0, 1) == 1.0);
     CHECK(corrosionAfter(Metal::Steel, 40, 21).error().where == "years");
     CHECK(corrosionAfter(Metal::Steel, -1, 2).error().where == "rate");
@@ -119,6 +133,9 @@ TEST_CASE("near a bound the class is told with its neighbor; the range is that o
     const CorrosionRate al = rate(Metal::Aluminium, 10, 75, 5, 3);
     CHECK(al.firstYear.low == doctest::Approx(0.5 * al.firstYear.value));
     CHECK(al.firstYear.high == doctest::Approx(2.0 * al.firstYear.value));
+    // annex A, an excerpt read: 0.7 on the logarithm is -50 to +100 %
+    CHECK(std::abs(std::log(al.firstYear.high / al.firstYear.value) - 0.7) < 0.05);
+    CHECK(std::abs(std::log(al.firstYear.low / al.firstYear.value) + 0.7) < 0.05);
 }
 
 TEST_CASE("what is no air is refused")

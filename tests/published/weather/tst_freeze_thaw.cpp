@@ -42,6 +42,17 @@ TEST_CASE("cycles of twelve days with three pairs of limits")
     CHECK(naive == 6);
 }
 
+// The same days as 9, 2, 4, -1, ... with the limits walked by hand.
+TEST_CASE("cycles with each day's high before its low")
+{
+    const auto highFirst = [](double frozen, double thawed) {
+        return freezeThaw(twelve(), {celsius(frozen), celsius(thawed)}).value().highFirst;
+    };
+    CHECK(highFirst(0, 0) == 6);
+    CHECK(highFirst(-1, 1) == 2);
+    CHECK(highFirst(-2, 0) == 2);
+}
+
 TEST_CASE("a missing day breaks the chain and is told")
 {
     Days days = twelve();

@@ -62,12 +62,17 @@ TEST_CASE("index hours of a clear year")
 // 8; 6 % more a kilometer; clear 1, scattered 0.89, broken 0.73, overcast 0.31.
 TEST_CASE("altitude and clouds")
 {
-    CHECK(40.0 * 0.2 == doctest::Approx(8.0));
+    CHECK(indexOfErythemal(0.2) == doctest::Approx(8.0).epsilon(1e-12));
+    CHECK(cloudShare("clear") == 1.0);
+    CHECK(cloudShare("scattered") == 0.89);
+    CHECK(cloudShare("broken") == 0.73);
+    CHECK(cloudShare("overcast") == 0.31);
+    CHECK_FALSE(cloudShare("foggy"));
     UvSky high;
     high.altitude = metres(2000);
     CHECK(uvIndex(0.5, high) == doctest::Approx(1.12 * uvIndex(0.5, UvSky{})));
     UvSky overcast;
-    overcast.cloud = 0.31;
+    overcast.cloud = cloudShare("overcast").value();
     CHECK(uvDay(35, 172, overcast)->indexHours == doctest::Approx(0.31 * hours(35, 172)));
     CHECK(uvDay(35, 172, UvSky{})->noonIndex ==
           doctest::Approx(uvIndex(std::cos(35 * std::numbers::pi / 180 -

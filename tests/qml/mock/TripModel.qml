@@ -15,6 +15,9 @@ QtObject {
         scale: { length: 50, text: "50 km" }, dash: [4, 2], spoken: "Map of the trip, north up" })
     property var facts: [{ label: "Length", value: "412 km" }, { label: "Road", value: "middle 3.1 m/km, roughest tenth from 6.0 m/km on, over 371 km" }, { label: "Up and down", value: "1 840 m up, 2 010 m down" }]
     property var stops: [{ label: "1: 10:05", value: "25 min" }, { label: "2: 13:40", value: "1 h 10 min" }]
+    property var roughness: ({ bars: [1.2, 1.4, 2.2, 3.8, 6.0, 5.1, 2.0].map((value, i) => ({ from: i * 51200, to: (i + 1) * 51200, value: value })), span: 409600, most: 6,
+        ticks: [0, 2, 4, 6].map(value => ({ value: value, text: value.toString() })), edges: [1.5, 2.7], reach: [{ at: 0, text: "0 km" }, { at: 409600, text: "410 km" }],
+        spoken: "Roughness along the way: 1.2 to 6.0 m/km, the roughest 205 km from where the log began." })
     property bool measured: true
     property string opened: "-"
 

@@ -3,9 +3,9 @@
 #include <cstdio>
 #include <initializer_list>
 
-#include "due/condition.hpp"
 #include "due/first_passage.hpp"
 #include "due/special_functions.hpp"
+#include "due/trend/condition.hpp"
 
 namespace {
 

@@ -41,6 +41,13 @@ n <- nrow(cracks)
 say("cracks", c(ifelse(looks[1:n] == 0, NA, looks[1:n]), looks[n + 1]), c(cracks$days, NA),
     c(cracks$fail, 167 - sum(cracks$fail)))
 
+# the same cracks by another law, which fits a little less well
+other <- survreg(Surv(c(ifelse(looks[1:n] == 0, NA, looks[1:n]), looks[n + 1]), c(cracks$days, NA), type = "interval2") ~ 1,
+                 weights = c(cracks$fail, 167 - sum(cracks$fail)), dist = "lognormal")
+cat("cracks lognormal:intercept", digits(coef(other)[1]), "\n")
+cat("cracks lognormal:sigma", digits(other$scale), "\n")
+cat("cracks lognormal:log_likelihood", digits(other$loglik[2]), "\n")
+
 say("genfan", genfan$hours, exact(genfan$hours, genfan$status == 1), rep(1, nrow(genfan)))
 say("lung", lung$time, exact(lung$time, lung$status == 2), rep(1, nrow(lung)))
 known <- lung[!is.na(lung$ph.ecog), ]

@@ -118,7 +118,7 @@ TEST_CASE("roads use up intervals at their own rate, side by side with smooth on
     Story story;
     story.trip(at("2026-01-01"), at("2026-01-02"), miles(1200)).road = RoadClass::Gravel;
     story.trip(at("2026-01-03"), at("2026-01-04"), miles(1800)).measured =
-        RoadMeasure{miles(1800), 2.0, 2.6, {1.0, 1.0, 1.0}, 1.25, "rig", true, false};
+        RoadMeasure{miles(1800), 2.0, 2.6, {1.0, 1.0, 1.0}, 1.25, "rig", true, false, {}, {}};
     const RigHistory history = story.history();
     const LocalTime now = at("2026-01-10");
     const UseLine line(history, forecastUsage(history, now), now, UseCase::Likely, Roads::AsDriven);

@@ -25,7 +25,7 @@ TEST_CASE("a rig is kept as given; saving it again writes only what changed")
 TEST_CASE("a walk keeps its tape and goes on after reopening at the same line")
 {
     Walker walker;
-    for (std::size_t line : {0, 1}) {
+    for (const std::size_t line : {0U, 1U}) {
         for (const std::string &point : walker.walk.tape[line].points)
             REQUIRE(walker.mark(passOf(point)));
     }

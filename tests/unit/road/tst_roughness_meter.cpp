@@ -190,6 +190,28 @@ TEST_CASE("the roughest tenth, and quantiles weighed by distance")
     CHECK(r.result.dose[2] > r.result.dose[1]);
 }
 
+TEST_CASE("roughness along the way: 4 km of one road, a gap in the log, 1 km of a worse one")
+{
+    const Run r = run(
+        [](double t) {
+            AccelSample s = shaking(t < 200 ? 0.3 : 1.2, 20)(t);
+            s.time += t >= 200 ? 10 : 0;
+            return s;
+        },
+        250);
+    const double smooth = goldenScale * 0.3 * std::sqrt(0.5) * std::sqrt(80 / 72.0);
+    CHECK(r.result.alongStep.si() == 100.0);
+    REQUIRE(r.result.along.size() == 50);
+    int known = 0;
+    for (std::size_t i = 0; i < 50; ++i) {
+        if (!r.result.along[i])
+            continue;
+        ++known;
+        CHECK(std::abs(*r.result.along[i] / (i < 40 ? smooth : 4 * smooth) - 1.0) < 0.05);
+    }
+    CHECK(known >= 46); // two settling times of 40 m, and bits at the gap
+}
+
 TEST_CASE("what cannot be is refused")
 {
     const auto refused = [](auto change) {

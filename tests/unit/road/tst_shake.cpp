@@ -31,7 +31,9 @@ Trip measuredTrip(double km, double analysedKm, double roughness)
                                 consumptionOf(roughness),
                                 "rig",
                                 true,
-                                false};
+                                false,
+                                {},
+                                {}};
     return trip;
 }
 

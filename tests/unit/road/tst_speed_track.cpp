@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include "base/units.hpp"
+#include "road/accel/log_of_trip.hpp"
 #include "road/accel/speed_track.hpp"
 
 using namespace snugwalk;
@@ -48,4 +49,20 @@ TEST_CASE("more than 10 s without a fix is not known")
     SpeedTrack track(std::vector{fixAt(0, 0, Speed::fromSi(10)), fixAt(11, 0, Speed::fromSi(20))});
     CHECK(std::isnan(track.at(5)));
     CHECK(track.at(11) == 20);
+}
+
+TEST_CASE("halts are no driving, and a log of another time is none of this trip's")
+{
+    Trip trip;
+    trip.start = {fromMillis(1'000'000), {}};
+    trip.end = {fromMillis(1'000'000 + 7'200'000), {}}; // two hours, one of them at a halt
+    trip.summary.length = kilometres(72);
+    CHECK(movingSpeed(trip) == 10.0);
+    trip.summary.stops.push_back({fromMillis(2'000'000), fromMillis(5'600'000), {}});
+    CHECK(movingSpeed(trip) == 20.0);
+    CHECK(movingSpeed(Trip{}) == 0.0);
+    CHECK(checkLogTime(trip, 1000, 8200));
+    CHECK(checkLogTime(trip, 941, 8259));
+    CHECK(!checkLogTime(trip, 939, 8200));
+    CHECK(!checkLogTime(trip, 1000, 8261));
 }

@@ -40,7 +40,9 @@ Trip fullTrip()
     s.fixesKept = 8990;
     s.drops = {{"no_time", 10, "line 7"}};
     s.gaps = 2;
-    trip.measured = RoadMeasure{kilometres(11.5), 2.25, 6.5, {1.5, 4.25, 30.5}, 1.75, "rig", true, true};
+    trip.measured =
+        RoadMeasure{kilometres(11.5),         2.25,         6.5, {1.5, 4.25, 30.5}, 1.75, "rig", true, true,
+                    {2.0, std::nullopt, 6.5}, kilometres(4)};
     return trip;
 }
 
@@ -70,6 +72,10 @@ TEST_CASE("a trip of an older version has no measure, and half a measure is none
         cut.member("measured").member(key) = Value{};
         CHECK(!tripFromValue(cut).measured);
     }
+    Value long_ = toValue(fullTrip());
+    long_.member("measured").member("along").member("roughness") = Value::List(alongLimit + 1, Value(1.0));
+    REQUIRE(tripFromValue(long_).measured);
+    CHECK(tripFromValue(long_).measured->along.empty());
     Value wrong = toValue(fullTrip());
     wrong.member("measured").member("dose").member("4") = -1.0;
     CHECK(!tripFromValue(wrong).measured);

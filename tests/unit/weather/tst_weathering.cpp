@@ -114,6 +114,25 @@ TEST_CASE("salt is the place's steel over the middle of C3, by the published fun
     CHECK(shore.rates(date("2026-05-05"))[WeatherDriver::Salt].value > 1.5 * salt.value);
 }
 
+TEST_CASE("without a coast table the salt is that of inland, and its range that of any coast")
+{
+    const auto salt = [](std::optional<Distance> fromCoast) {
+        SiteWeather site(place(20), steady(18, 5, 75), fromCoast);
+        return site.rates(date("2026-05-05"))[WeatherDriver::Salt];
+    };
+    const RateRange unknown = salt(std::nullopt);
+    const RateRange inland = salt(kilometres(1000));
+    CHECK(unknown.value == inland.value);
+    CHECK(unknown.low == inland.low);
+    CHECK(unknown.high > 2.0 * inland.high);
+    for (const double km : {0.0, 0.01, 0.1, 1.0, 30.0, 1000.0}) {
+        const RateRange known = salt(kilometres(km));
+        CAPTURE(km);
+        CHECK(unknown.low <= known.low);
+        CHECK(unknown.high >= known.high);
+    }
+}
+
 TEST_CASE("one day a civil day, ranges hold the value, and the drivers follow the climate")
 {
     const Weathering w =
