@@ -2,11 +2,11 @@
 // Laws of brakes and chains over random inputs, absurd ones too.
 #include <doctest/doctest.h>
 
-#include "random_inputs.hpp"
 #include "base/units.hpp"
 #include "bench/brakes/chains.hpp"
 #include "bench/brakes/lining_life.hpp"
 #include "bench/brakes/magnet_current.hpp"
+#include "random_inputs.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;

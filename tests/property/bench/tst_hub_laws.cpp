@@ -4,12 +4,12 @@
 
 #include <vector>
 
-#include "random_inputs.hpp"
 #include "base/units.hpp"
 #include "bench/hubs/bearing_life.hpp"
 #include "bench/hubs/bearing_service.hpp"
 #include "bench/hubs/end_play.hpp"
 #include "bench/hubs/hub_stop.hpp"
+#include "random_inputs.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;

@@ -4,12 +4,12 @@
 
 #include <vector>
 
-#include "random_inputs.hpp"
 #include "base/units.hpp"
 #include "bench/water/antifreeze.hpp"
 #include "bench/water/pressure_hold.hpp"
 #include "bench/water/sanitizing.hpp"
 #include "bench/water/wood_moisture.hpp"
+#include "random_inputs.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;

@@ -4,12 +4,12 @@
 
 #include <vector>
 
-#include "random_inputs.hpp"
 #include "base/units.hpp"
 #include "bench/weights/lever_scale.hpp"
 #include "bench/weights/load_shift.hpp"
 #include "bench/weights/ratings.hpp"
 #include "bench/weights/weighing.hpp"
+#include "random_inputs.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
