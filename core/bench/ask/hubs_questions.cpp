@@ -117,7 +117,7 @@ constexpr auto lifeInputs = std::to_array<BenchInput>({
 
 Result<BenchAnswer> answerLife(const BenchTyped &typed)
 {
-    const BearingKind kind = typed.text("kind") == "ball" ? BearingKind::Ball : BearingKind::Roller;
+    const RollingElement kind = typed.text("kind") == "ball" ? RollingElement::Ball : RollingElement::Roller;
     const BearingLoad bearing{kind, typed.the<Force>("rating"), typed.the<Force>("load"),
                               typed.theNumber("reliability")};
     const auto distance = bearingDistance(bearing, typed.the<Length>("circumference"));

@@ -23,7 +23,7 @@ constexpr double threshold = 0.02;
 constexpr double scale = 4.439;
 constexpr double shape = 1.483;
 
-double exponentOf(BearingKind kind) { return kind == BearingKind::Ball ? 3.0 : 10.0 / 3.0; }
+double exponentOf(RollingElement kind) { return kind == RollingElement::Ball ? 3.0 : 10.0 / 3.0; }
 
 Status checkForce(Force f, const char *where)
 {
@@ -82,7 +82,7 @@ Result<Estimate> bearingDistance(const BearingLoad &bearing, Length circumferenc
     return turns;
 }
 
-Result<double> bearingReliability(BearingKind kind, Force rating, Force load, double million)
+Result<double> bearingReliability(RollingElement kind, Force rating, Force load, double million)
 {
     SNUG_TRY(checkForce(rating, "rating"));
     SNUG_TRY(checkForce(load, "load"));
@@ -91,7 +91,7 @@ Result<double> bearingReliability(BearingKind kind, Force rating, Force load, do
     return x <= threshold ? 1.0 : std::exp(-std::pow((x - threshold) / scale, shape));
 }
 
-Result<Force> bearingRatingFor(BearingKind kind, Force load, double million, double reliability)
+Result<Force> bearingRatingFor(RollingElement kind, Force load, double million, double reliability)
 {
     SNUG_TRY(checkForce(load, "load"));
     SNUG_TRY(checkTurns(million));

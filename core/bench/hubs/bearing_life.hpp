@@ -10,10 +10,10 @@
 
 namespace snugwalk {
 
-enum class BearingKind { Ball, Roller };
+enum class RollingElement { Ball, Roller };
 
 struct BearingLoad {
-    BearingKind kind = BearingKind::Roller;
+    RollingElement kind = RollingElement::Roller;
     Force rating;             ///< the bearing maker's dynamic rating C
     Force load;               ///< equivalent dynamic load P
     double reliability = 0.9; ///< 0.90, 0.95, 0.96, 0.97, 0.98 or 0.99
@@ -43,11 +43,12 @@ struct BearingLoad {
 /// R = exp(-((x - 0.02) / 4.439)^1.483), x = million (P/C)^p; 1 up to x = 0.02.
 /// Source:   [SHIGLEY] chapter 11, the parameters of its manufacturer 2
 /// Tests:    tests/published/bench/hubs/tst_bearing_life.cpp
-[[nodiscard]] Result<double> bearingReliability(BearingKind kind, Force rating, Force load, double million);
+[[nodiscard]] Result<double> bearingReliability(RollingElement kind, Force rating, Force load,
+                                                double million);
 
 /// The rating that carries `load` for `million` turns at a reliability of 0.5 to 0.999; the inverse of
 /// `bearingReliability`. Source [SHIGLEY] equation 11-9, with ln 1/R instead of its 1 - R.
-[[nodiscard]] Result<Force> bearingRatingFor(BearingKind kind, Force load, double million,
+[[nodiscard]] Result<Force> bearingRatingFor(RollingElement kind, Force load, double million,
                                              double reliability);
 
 } // namespace snugwalk

@@ -44,7 +44,7 @@ TEST_CASE("no input makes a hub's figure nonsense; each refusal names its input"
         for (PlayTrial &t : dial)
             t = {random.quantity<Length>(-1e-4, 1e-4), random.quantity<Length>(-1e-4, 6e-4)};
         laws.judge(endPlay(dial), "end play", [](const EndPlay &p) { return sane(p.play); });
-        const BearingKind kind = random.chance(0.5) ? BearingKind::Ball : BearingKind::Roller;
+        const RollingElement kind = random.chance(0.5) ? RollingElement::Ball : RollingElement::Roller;
         const auto rating = random.quantity<Force>(1e3, 1e5);
         const auto load = random.quantity<Force>(1e2, 5e4);
         laws.judge(bearingDistance({kind, rating, load}, random.quantity<Length>(0.4, 5.0)), "life",
@@ -90,7 +90,7 @@ TEST_CASE("more load, less life; rating and reliability are each other's inverse
 {
     Absurd random(33);
     for (int i = 0; i < 20'000; ++i) {
-        const BearingKind kind = random.chance(0.5) ? BearingKind::Ball : BearingKind::Roller;
+        const RollingElement kind = random.chance(0.5) ? RollingElement::Ball : RollingElement::Roller;
         const Force load = Force::fromSi(random.between(100.0, 20'000.0));
         const double million = random.between(1.0, 5'000.0);
         const double wanted = random.between(0.5, 0.999);
