@@ -22,13 +22,6 @@ QString field(BenchModel &bench, const QString &name, const char *role)
     return QStringLiteral("no such field");
 }
 
-QString firstValue(const BenchModel &bench)
-{
-    return bench.figures().isEmpty()
-               ? QString()
-               : bench.figures().first().toMap().value(QStringLiteral("value")).toString();
-}
-
 const QString pressure = QStringLiteral("tire-pressure");
 
 } // namespace
