@@ -17,7 +17,7 @@ enum class MatrixLevel { None, Low, Medium, Serious, High };
 [[nodiscard]] std::string_view slug(ProbabilityBand band);
 [[nodiscard]] std::string_view slug(MatrixLevel level);
 
-/// Source: MIL-STD-882E tables I to III: bands as in a public transcription, cells from memory.
+/// Source: MIL-STD-882E tables I to III: bands as reprinted in public, cells from memory.
 /// For display; no limit hangs on a cell.
 [[nodiscard]] MatrixLevel matrixLevel(Severity severity, ProbabilityBand band);
 

@@ -13,7 +13,7 @@ using namespace snugwalk;
 
 TEST_CASE("decades of MIL-STD-882E, individual items")
 {
-    // Bands as in a public transcription of table II: A from 1e-1, B 1e-2, C 1e-3, D 1e-6, E below, F taken
+    // Bands as reprinted in public of table II: A from 1e-1, B 1e-2, C 1e-3, D 1e-6, E below, F taken
     // away
     CHECK(probabilityBand(1.0) == ProbabilityBand::A);
     CHECK(probabilityBand(0.1) == ProbabilityBand::A);
