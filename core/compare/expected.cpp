@@ -6,12 +6,12 @@
 #include <cmath>
 #include <vector>
 
+#include "base/month.hpp"
 #include "due/trend/condition.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double intervalsToRipen = 2.0;
 
 double daysFrom(Instant a, Instant b)

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "base/month.hpp"
 #include "concern/matrix.hpp"
 #include "concern/reading_holds.hpp"
 #include "due/ordered.hpp"
@@ -13,7 +14,6 @@
 namespace snugwalk {
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
 constexpr double mendSoonFrom = 50.0;
 constexpr double failureDoubt = 2.0; // time to failure known within a factor of 2, common practice

@@ -4,10 +4,11 @@
 
 #include <algorithm>
 
+#include "base/month.hpp"
+
 namespace snugwalk {
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
 constexpr double usualTripDays = 3.0; // common practice, no source
 

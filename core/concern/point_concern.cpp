@@ -6,12 +6,12 @@
 #include <set>
 #include <unordered_map>
 
+#include "base/month.hpp"
 #include "catalogue/pick.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double mostMonths = 12.0;
 
 double monthsSince(LocalTime then, LocalTime now)

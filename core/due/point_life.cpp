@@ -5,10 +5,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/month.hpp"
+#include "due/in_order.hpp"
+
 namespace snugwalk {
 namespace {
-
-constexpr double daysPerMonth = 365.25 / 12.0;
 
 // Walks through one point's records in order of time.
 class Teller {
@@ -153,22 +154,15 @@ PointLives livesOf(const PointHistory &history, const LifeFrame &frame, bool lea
     Teller teller(frame);
     const Mark *last = history.lastLook();
     bool since = false;
-    auto mend = history.work.begin();
-    const auto workUntil = [&](std::optional<Instant> until) {
-        for (; mend != history.work.end() && (!until || (*mend)->at.instant < *until); ++mend) {
-            const bool late = last == nullptr || (*mend)->at.instant >= last->at.instant;
+    inOrder(
+        history,
+        [&](const Mend &mend) {
+            const bool late = last == nullptr || mend.at.instant >= last->at.instant;
             since = since || late;
             if (!late || !leaveOutLastWork)
-                teller.work(**mend);
-        }
-    };
-    for (const MarkOnWalk &m : history.marks) {
-        if (!isLook(m.mark->state))
-            continue;
-        workUntil(m.mark->at.instant);
-        teller.look(*m.mark);
-    }
-    workUntil(std::nullopt);
+                teller.work(mend);
+        },
+        [&](const Mark &mark) { teller.look(mark); });
     PointLives lives = teller.end();
     lives.workSinceLook = since;
     return lives;

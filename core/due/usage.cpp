@@ -5,13 +5,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/month.hpp"
+
 namespace snugwalk {
 namespace {
 
 using std::chrono::days;
 
 constexpr double daysPerYear = 365.25;
-constexpr double daysPerMonth = daysPerYear / 12.0;
 constexpr double monthsForSeason = 12.0;
 constexpr double leastLogDays = 30.0; // three trips in one week do not make a year of such weeks
 constexpr Distance commonYearly = kilometres(10'000.0); // common practice, no source

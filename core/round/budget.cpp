@@ -6,12 +6,12 @@
 #include <cmath>
 #include <set>
 
+#include "base/month.hpp"
 #include "due/usage.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12.0;
 constexpr double shape = 1.5;            // prior shape of the due bands
 constexpr double longestInterval = 60.0; // months, of points that only an event makes due
 constexpr double ageNeverLooked = 1.0;   // intervals, common practice

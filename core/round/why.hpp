@@ -6,12 +6,10 @@
 #include <string>
 #include <vector>
 
+#include "base/month.hpp"
 #include "due/shift.hpp"
 
 namespace snugwalk {
-
-/// Days of a month where months tell a length: a year of 365.25 days by twelve.
-inline constexpr double daysPerMonth = 30.4375;
 
 /// A cause as in `ShiftPart`, in months; negative is sooner.
 struct WhyPart {

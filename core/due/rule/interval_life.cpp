@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "due/in_order.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -82,18 +84,8 @@ private:
 IntervalLives intervalLivesOf(const PointHistory &history, const IntervalAge &age)
 {
     Teller teller(age);
-    auto mend = history.work.begin();
-    const auto workUntil = [&](std::optional<Instant> until) {
-        for (; mend != history.work.end() && (!until || (*mend)->at.instant < *until); ++mend)
-            teller.work(**mend);
-    };
-    for (const MarkOnWalk &m : history.marks) {
-        if (!isLook(m.mark->state))
-            continue;
-        workUntil(m.mark->at.instant);
-        teller.look(*m.mark);
-    }
-    workUntil(std::nullopt);
+    inOrder(
+        history, [&](const Mend &mend) { teller.work(mend); }, [&](const Mark &mark) { teller.look(mark); });
     return teller.take();
 }
 

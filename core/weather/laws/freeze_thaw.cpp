@@ -6,12 +6,10 @@
 #include <cmath>
 #include <numbers>
 
+#include "weather/laws/normal_share.hpp"
+
 namespace snugwalk {
-namespace {
-
-double normalShare(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
-
-} // namespace
+namespace {} // namespace
 
 int FreezeThawCounter::take(Temperature t)
 {

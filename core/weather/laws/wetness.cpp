@@ -10,6 +10,7 @@
 #include "base/units.hpp"
 #include "weather/laws/freeze_thaw.hpp"
 #include "weather/laws/humidity.hpp"
+#include "weather/laws/normal_share.hpp"
 
 namespace snugwalk {
 namespace {
@@ -17,8 +18,6 @@ namespace {
 constexpr double wetPercent = 80.0;
 constexpr TemperatureDifference dewGapScatter = TemperatureDifference::fromSi(4.0);
 constexpr int hours = 24;
-
-double normalShare(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
 
 // The dew point that makes this air 80 % humid.
 Temperature wetDewPoint(Temperature air)
