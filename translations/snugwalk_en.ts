@@ -102,38 +102,163 @@
     </message>
 </context>
 <context>
+    <name>BeadPicture</name>
+    <message>
+        <source>section, to scale; the joint is %1 long</source>
+        <translation>section, to scale; the joint is %1 long</translation>
+    </message>
+</context>
+<context>
+    <name>BenchField</name>
+    <message>
+        <source>%1, if known</source>
+        <comment>a figure that may stay empty</comment>
+        <translation>%1, if known</translation>
+    </message>
+</context>
+<context>
+    <name>BenchInputs</name>
+    <message>
+        <source>without a unit: %1</source>
+        <comment>unit symbol</comment>
+        <translation>without a unit: %1</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>parted by semicolons</translation>
+    </message>
+    <message>
+        <source>written as 2026-11-24</source>
+        <translation>written as 2026-11-24</translation>
+    </message>
+    <message>
+        <source>left empty: %1</source>
+        <comment>the usual figure</comment>
+        <translation>left empty: %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchPage</name>
     <message>
-        <source>Placard pressure, cold</source>
-        <translation>Placard pressure, cold</translation>
+        <source>Bench</source>
+        <comment>heading: worked computations</comment>
+        <translation>Bench</translation>
     </message>
     <message>
-        <source>Largest pressure of tire or wheel</source>
-        <translation>Largest pressure of tire or wheel</translation>
+        <source>Numbers worked out on the spot. The maker&apos;s figure goes before any of them.</source>
+        <translation>Numbers worked out on the spot. The maker&apos;s figure goes before any of them.</translation>
     </message>
     <message>
-        <source>Pressure now</source>
-        <translation>Pressure now</translation>
+        <source>to the questions on %1</source>
+        <translation>to the questions on %1</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPictures</name>
+    <message>
+        <source>trailer&apos;s axles</source>
+        <translation>trailer&apos;s axles</translation>
     </message>
     <message>
-        <source>Air now</source>
-        <translation>Air now</translation>
+        <source>%1: coupled %2</source>
+        <comment>axle, mass</comment>
+        <translation>%1: coupled %2</translation>
     </message>
     <message>
-        <source>Coldest start to come</source>
-        <translation>Coldest start to come</translation>
+        <source>%1: alone %2</source>
+        <comment>axle, mass</comment>
+        <translation>%1: alone %2</translation>
     </message>
     <message>
-        <source>Height above the sea now</source>
-        <translation>Height above the sea now</translation>
+        <source>Section of the bead: %1 wide, %2 high, %3 long</source>
+        <translation>Section of the bead: %1 wide, %2 high, %3 long</translation>
     </message>
     <message>
-        <source>Height above the sea then</source>
-        <translation>Height above the sea then</translation>
+        <source>tow vehicle, front axle</source>
+        <translation>tow vehicle, front axle</translation>
     </message>
     <message>
-        <source>Tire pressure</source>
-        <translation>Tire pressure</translation>
+        <source>tow vehicle, rear axle</source>
+        <translation>tow vehicle, rear axle</translation>
+    </message>
+    <message>
+        <source>Tow vehicle and trailer on the scale, one pad an axle: nothing typed yet.</source>
+        <translation>Tow vehicle and trailer on the scale, one pad an axle: nothing typed yet.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchWords</name>
+    <message>
+        <source>%1 to %2, in %3 of 100 cases</source>
+        <comment>a range, how sure</comment>
+        <translation>%1 to %2, in %3 of 100 cases</translation>
+    </message>
+    <message>
+        <source>It can be %1 to %2.</source>
+        <comment>limits of a figure</comment>
+        <translation>It can be %1 to %2.</translation>
+    </message>
+    <message>
+        <source>It is at least %1.</source>
+        <translation>It is at least %1.</translation>
+    </message>
+    <message>
+        <source>It is at most %1.</source>
+        <translation>It is at most %1.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit.</source>
+        <translation>Check the number and its unit.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be worked out.</source>
+        <translation>Beyond what can be worked out.</translation>
+    </message>
+    <message>
+        <source>Not a date. Write it as 2026-11-24.</source>
+        <translation>Not a date. Write it as 2026-11-24.</translation>
+    </message>
+    <message>
+        <source>Choose one of the words.</source>
+        <translation>Choose one of the words.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write a whole number.</source>
+        <translation>Not understood. Write a whole number.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write it as in the worked example.</source>
+        <translation>Not understood. Write it as in the worked example.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write the number alone.</source>
+        <translation>Not understood. Write the number alone.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a figure, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Taken as usual: %1.</source>
+        <translation>Taken as usual: %1.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write the number with its unit, %1 or another.</source>
+        <translation>Not understood. Write the number with its unit, %1 or another.</translation>
+    </message>
+    <message>
+        <source>%1. Read it again.</source>
+        <comment>what does not go together</comment>
+        <translation>%1. Read it again.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be worked out. Read it again.</source>
+        <translation>Beyond what can be worked out. Read it again.</translation>
+    </message>
+    <message>
+        <source>This does not go with the other figures. Read it again.</source>
+        <translation>This does not go with the other figures. Read it again.</translation>
     </message>
 </context>
 <context>
@@ -846,6 +971,29 @@
     </message>
 </context>
 <context>
+    <name>FittedBlock</name>
+    <message>
+        <source>A wheel was fitted</source>
+        <translation>A wheel was fitted</translation>
+    </message>
+    <message>
+        <source>Which wheel</source>
+        <translation>Which wheel</translation>
+    </message>
+    <message>
+        <source>Write down the fitting</source>
+        <translation>Write down the fitting</translation>
+    </message>
+    <message>
+        <source>its nuts come due after 10, 25 and 50 to 100 miles, until looked at</source>
+        <translation>its nuts come due after 10, 25 and 50 to 100 miles, until looked at</translation>
+    </message>
+    <message>
+        <source>its nuts come due after 16, 40 and 80 to 160 km, until looked at</source>
+        <translation>its nuts come due after 16, 40 and 80 to 160 km, until looked at</translation>
+    </message>
+</context>
+<context>
     <name>Glyph</name>
     <message>
         <source>not yet looked at</source>
@@ -1159,6 +1307,17 @@
     <message>
         <source>%1 MB</source>
         <translation>%1 MB</translation>
+    </message>
+</context>
+<context>
+    <name>KeepBlock</name>
+    <message>
+        <source>Where it was read</source>
+        <translation>Where it was read</translation>
+    </message>
+    <message>
+        <source>Keep as reading</source>
+        <translation>Keep as reading</translation>
     </message>
 </context>
 <context>
@@ -1867,47 +2026,15 @@
     </message>
 </context>
 <context>
-    <name>PressureForm</name>
+    <name>QuestionPage</name>
     <message>
-        <source>Not understood: %1. Write the number with its unit.</source>
-        <translation>Not understood: %1. Write the number with its unit.</translation>
+        <source>a worked example</source>
+        <translation>a worked example</translation>
     </message>
     <message>
-        <source>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</source>
-        <translation>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</translation>
-    </message>
-    <message>
-        <source>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</source>
-        <translation>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</translation>
-    </message>
-    <message>
-        <source>The tire was warm: this shows only that it is not low.</source>
-        <translation>The tire was warm: this shows only that it is not low.</translation>
-    </message>
-    <message>
-        <source>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</source>
-        <translation>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</translation>
-    </message>
-    <message>
-        <source>Beyond what can be true: %1. Check the number and its unit.</source>
-        <translation>Beyond what can be true: %1. Check the number and its unit.</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>a range</comment>
-        <translation>%1 to %2</translation>
-    </message>
-    <message>
-        <source>Set now</source>
-        <translation>Set now</translation>
-    </message>
-    <message>
-        <source>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</source>
-        <translation>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</translation>
-    </message>
-    <message>
-        <source>Shown at the coldest start, when no air goes in or out</source>
-        <translation>Shown at the coldest start, when no air goes in or out</translation>
+        <source>start again</source>
+        <comment>takes away what was typed</comment>
+        <translation>start again</translation>
     </message>
 </context>
 <context>
@@ -2657,6 +2784,54 @@
     <message>
         <source>stand here</source>
         <translation>stand here</translation>
+    </message>
+</context>
+<context>
+    <name>StarPicture</name>
+    <message>
+        <source>Both rounds are through.</source>
+        <translation>Both rounds are through.</translation>
+    </message>
+    <message>
+        <source>Second round, wheel on the ground: to the maker&apos;s figure</source>
+        <translation>Second round, wheel on the ground: to the maker&apos;s figure</translation>
+    </message>
+    <message>
+        <source>First round, wheel off the ground: to about a third of the maker&apos;s figure</source>
+        <translation>First round, wheel off the ground: to about a third of the maker&apos;s figure</translation>
+    </message>
+    <message>
+        <source>nut %1, %2 of %3</source>
+        <comment>which nut, how many</comment>
+        <translation>nut %1, %2 of %3</translation>
+    </message>
+    <message>
+        <source>%1; press for the next</source>
+        <comment>nut 4, 2 of 6</comment>
+        <translation>%1; press for the next</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>all nuts of a wheel</comment>
+        <translation>done</translation>
+    </message>
+    <message>
+        <source>Filled: the next nut. Heavy line: to the one after. Double ring: through in this round. Numbered clockwise from the top.</source>
+        <translation>Filled: the next nut. Heavy line: to the one after. Double ring: through in this round. Numbered clockwise from the top.</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <comment>with the first nut</comment>
+        <translation>Begin again</translation>
+    </message>
+    <message>
+        <source>Tightened: the next</source>
+        <comment>a nut</comment>
+        <translation>Tightened: the next</translation>
+    </message>
+    <message>
+        <source>one nut back</source>
+        <translation>one nut back</translation>
     </message>
 </context>
 <context>
@@ -3434,6 +3609,24 @@
     </message>
 </context>
 <context>
+    <name>WeighPicture</name>
+    <message>
+        <source>coupled</source>
+        <comment>on the scale</comment>
+        <translation>coupled</translation>
+    </message>
+    <message>
+        <source>with bars</source>
+        <comment>on the scale</comment>
+        <translation>with bars</translation>
+    </message>
+    <message>
+        <source>alone</source>
+        <comment>on the scale</comment>
+        <translation>alone</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -3463,6 +3656,54 @@
     <message>
         <source>The first leg</source>
         <translation>The first leg</translation>
+    </message>
+</context>
+<context>
+    <name>WheelMap</name>
+    <message>
+        <source>front</source>
+        <comment>of the rig, on a drawing from above</comment>
+        <translation>front</translation>
+    </message>
+    <message>
+        <source>%1: no reading was taken yet</source>
+        <comment>a wheel</comment>
+        <translation>%1: no reading was taken yet</translation>
+    </message>
+    <message>
+        <source>its readings over time</source>
+        <translation>its readings over time</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>at least %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>at most %1</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure: not typed in</source>
+        <translation>maker&apos;s figure: not typed in</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>limits, whose</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <comment>a reading</comment>
+        <translation>low</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <comment>a reading</comment>
+        <translation>high</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>no reading</translation>
     </message>
 </context>
 <context>
@@ -3614,8 +3855,32 @@
 <context>
     <name>snugwalk::BenchModel</name>
     <message>
-        <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
-        <translation>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</translation>
+        <source>To keep it, start a walk and mark “%1” first.</source>
+        <comment>a point</comment>
+        <translation>To keep it, start a walk and mark “%1” first.</translation>
+    </message>
+    <message>
+        <source>To keep it, mark “%1” on this walk first: what it got is said by a person.</source>
+        <comment>a point</comment>
+        <translation>To keep it, mark “%1” on this walk first: what it got is said by a person.</translation>
+    </message>
+    <message>
+        <source>“%1” is on attention: its readings go with the finding.</source>
+        <comment>a point</comment>
+        <translation>“%1” is on attention: its readings go with the finding.</translation>
+    </message>
+    <message>
+        <source>%1, on “%2”</source>
+        <comment>reading, point</comment>
+        <translation>%1, on “%2”</translation>
+    </message>
+    <message>
+        <source>Still to type: %1.</source>
+        <translation>Still to type: %1.</translation>
+    </message>
+    <message>
+        <source>Kept on this walk: %1.</source>
+        <translation>Kept on this walk: %1.</translation>
     </message>
 </context>
 <context>

@@ -102,38 +102,163 @@
     </message>
 </context>
 <context>
+    <name>BeadPicture</name>
+    <message>
+        <source>section, to scale; the joint is %1 long</source>
+        <translation>sección a escala; la junta mide %1</translation>
+    </message>
+</context>
+<context>
+    <name>BenchField</name>
+    <message>
+        <source>%1, if known</source>
+        <comment>a figure that may stay empty</comment>
+        <translation>%1, si se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>BenchInputs</name>
+    <message>
+        <source>without a unit: %1</source>
+        <comment>unit symbol</comment>
+        <translation>sin unidad: %1</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>separados por punto y coma</translation>
+    </message>
+    <message>
+        <source>written as 2026-11-24</source>
+        <translation>escrita como 2026-11-24</translation>
+    </message>
+    <message>
+        <source>left empty: %1</source>
+        <comment>the usual figure</comment>
+        <translation>vacío: %1</translation>
+    </message>
+</context>
+<context>
     <name>BenchPage</name>
     <message>
-        <source>Placard pressure, cold</source>
-        <translation>Presión de la placa, en frío</translation>
+        <source>Bench</source>
+        <comment>heading: worked computations</comment>
+        <translation>Banco</translation>
     </message>
     <message>
-        <source>Largest pressure of tire or wheel</source>
-        <translation>Presión máxima del neumático o de la rueda</translation>
+        <source>Numbers worked out on the spot. The maker&apos;s figure goes before any of them.</source>
+        <translation>Números calculados en el lugar. La cifra del fabricante va antes que cualquiera de ellos.</translation>
     </message>
     <message>
-        <source>Pressure now</source>
-        <translation>Presión ahora</translation>
+        <source>to the questions on %1</source>
+        <translation>a las preguntas sobre %1</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPictures</name>
+    <message>
+        <source>trailer&apos;s axles</source>
+        <translation>ejes del remolque</translation>
     </message>
     <message>
-        <source>Air now</source>
-        <translation>Aire ahora</translation>
+        <source>%1: coupled %2</source>
+        <comment>axle, mass</comment>
+        <translation>%1: enganchado %2</translation>
     </message>
     <message>
-        <source>Coldest start to come</source>
-        <translation>La salida más fría por venir</translation>
+        <source>%1: alone %2</source>
+        <comment>axle, mass</comment>
+        <translation>%1: solo %2</translation>
     </message>
     <message>
-        <source>Height above the sea now</source>
-        <translation>Altura sobre el mar ahora</translation>
+        <source>Section of the bead: %1 wide, %2 high, %3 long</source>
+        <translation>Sección del cordón: %1 de ancho, %2 de alto, %3 de largo</translation>
     </message>
     <message>
-        <source>Height above the sea then</source>
-        <translation>Altura sobre el mar después</translation>
+        <source>tow vehicle, front axle</source>
+        <translation>vehículo, eje delantero</translation>
     </message>
     <message>
-        <source>Tire pressure</source>
-        <translation>Presión de los neumáticos</translation>
+        <source>tow vehicle, rear axle</source>
+        <translation>vehículo, eje trasero</translation>
+    </message>
+    <message>
+        <source>Tow vehicle and trailer on the scale, one pad an axle: nothing typed yet.</source>
+        <translation>Vehículo y remolque en la báscula, una placa por eje: todavía no se escribió nada.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchWords</name>
+    <message>
+        <source>%1 to %2, in %3 of 100 cases</source>
+        <comment>a range, how sure</comment>
+        <translation>%1 a %2, en %3 de 100 casos</translation>
+    </message>
+    <message>
+        <source>It can be %1 to %2.</source>
+        <comment>limits of a figure</comment>
+        <translation>Puede ser de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>It is at least %1.</source>
+        <translation>Es al menos %1.</translation>
+    </message>
+    <message>
+        <source>It is at most %1.</source>
+        <translation>Es como máximo %1.</translation>
+    </message>
+    <message>
+        <source>Check the number and its unit.</source>
+        <translation>Revise el número y su unidad.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be worked out.</source>
+        <translation>Más allá de lo que se puede calcular.</translation>
+    </message>
+    <message>
+        <source>Not a date. Write it as 2026-11-24.</source>
+        <translation>No es una fecha. Escríbala como 2026-11-24.</translation>
+    </message>
+    <message>
+        <source>Choose one of the words.</source>
+        <translation>Elija una de las palabras.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write a whole number.</source>
+        <translation>No se entendió. Escriba un número entero.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write it as in the worked example.</source>
+        <translation>No se entendió. Escríbalo como en el ejemplo resuelto.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write the number alone.</source>
+        <translation>No se entendió. Escriba solo el número.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a figure, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Taken as usual: %1.</source>
+        <translation>Tomado como de costumbre: %1.</translation>
+    </message>
+    <message>
+        <source>Not understood. Write the number with its unit, %1 or another.</source>
+        <translation>No se entendió. Escriba el número con su unidad, %1 u otra.</translation>
+    </message>
+    <message>
+        <source>%1. Read it again.</source>
+        <comment>what does not go together</comment>
+        <translation>%1. Léalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Beyond what can be worked out. Read it again.</source>
+        <translation>Más allá de lo que se puede calcular. Léalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This does not go with the other figures. Read it again.</source>
+        <translation>No concuerda con las otras cifras. Léalo otra vez.</translation>
     </message>
 </context>
 <context>
@@ -846,6 +971,29 @@
     </message>
 </context>
 <context>
+    <name>FittedBlock</name>
+    <message>
+        <source>A wheel was fitted</source>
+        <translation>Se montó una rueda</translation>
+    </message>
+    <message>
+        <source>Which wheel</source>
+        <translation>Qué rueda</translation>
+    </message>
+    <message>
+        <source>Write down the fitting</source>
+        <translation>Anotar el montaje</translation>
+    </message>
+    <message>
+        <source>its nuts come due after 10, 25 and 50 to 100 miles, until looked at</source>
+        <translation>sus tuercas tocan tras 10, 25 y 50 a 100 millas, hasta que se revisen</translation>
+    </message>
+    <message>
+        <source>its nuts come due after 16, 40 and 80 to 160 km, until looked at</source>
+        <translation>sus tuercas tocan tras 16, 40 y 80 a 160 km, hasta que se revisen</translation>
+    </message>
+</context>
+<context>
     <name>Glyph</name>
     <message>
         <source>not yet looked at</source>
@@ -1159,6 +1307,17 @@
     <message>
         <source>%1 MB</source>
         <translation>%1 MB</translation>
+    </message>
+</context>
+<context>
+    <name>KeepBlock</name>
+    <message>
+        <source>Where it was read</source>
+        <translation>Dónde se leyó</translation>
+    </message>
+    <message>
+        <source>Keep as reading</source>
+        <translation>Guardar como lectura</translation>
     </message>
 </context>
 <context>
@@ -1867,47 +2026,15 @@
     </message>
 </context>
 <context>
-    <name>PressureForm</name>
+    <name>QuestionPage</name>
     <message>
-        <source>Not understood: %1. Write the number with its unit.</source>
-        <translation>No se entendió: %1. Escriba el número con su unidad.</translation>
+        <source>a worked example</source>
+        <translation>un ejemplo resuelto</translation>
     </message>
     <message>
-        <source>The largest pressure stands in the way: set it outside, where it is as cold as at the start.</source>
-        <translation>La presión máxima lo impide: ajústela afuera, donde haga tanto frío como al salir.</translation>
-    </message>
-    <message>
-        <source>The largest pressure of tire and wheel is not typed in: read the sidewall before filling.</source>
-        <translation>Falta la presión máxima del neumático y de la rueda: lea el flanco antes de inflar.</translation>
-    </message>
-    <message>
-        <source>The tire was warm: this shows only that it is not low.</source>
-        <translation>El neumático estaba tibio: solo muestra que no está baja.</translation>
-    </message>
-    <message>
-        <source>The largest pressure is below the placard. Read the sidewall and the placard once more; the tire may be the wrong one.</source>
-        <translation>La presión máxima es menor que la de la placa. Lea otra vez el flanco y la placa; puede que el neumático no corresponda.</translation>
-    </message>
-    <message>
-        <source>Beyond what can be true: %1. Check the number and its unit.</source>
-        <translation>Más allá de lo posible: %1. Revise el número y su unidad.</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <comment>a range</comment>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>Set now</source>
-        <translation>Ajustar ahora</translation>
-    </message>
-    <message>
-        <source>Maker&apos;s figure: not typed in. Read the placard and type the cold pressure.</source>
-        <translation>Cifra del fabricante: sin escribir. Lea la placa y escriba la presión en frío.</translation>
-    </message>
-    <message>
-        <source>Shown at the coldest start, when no air goes in or out</source>
-        <translation>Lo que marcará en la salida más fría, sin poner ni sacar aire</translation>
+        <source>start again</source>
+        <comment>takes away what was typed</comment>
+        <translation>empezar de nuevo</translation>
     </message>
 </context>
 <context>
@@ -2657,6 +2784,54 @@
     <message>
         <source>stand here</source>
         <translation>párese aquí</translation>
+    </message>
+</context>
+<context>
+    <name>StarPicture</name>
+    <message>
+        <source>Both rounds are through.</source>
+        <translation>Las dos vueltas están hechas.</translation>
+    </message>
+    <message>
+        <source>Second round, wheel on the ground: to the maker&apos;s figure</source>
+        <translation>Segunda vuelta, rueda en el suelo: a la cifra del fabricante</translation>
+    </message>
+    <message>
+        <source>First round, wheel off the ground: to about a third of the maker&apos;s figure</source>
+        <translation>Primera vuelta, rueda en el aire: a un tercio, más o menos, de la cifra del fabricante</translation>
+    </message>
+    <message>
+        <source>nut %1, %2 of %3</source>
+        <comment>which nut, how many</comment>
+        <translation>tuerca %1, %2 de %3</translation>
+    </message>
+    <message>
+        <source>%1; press for the next</source>
+        <comment>nut 4, 2 of 6</comment>
+        <translation>%1; pulse para la siguiente</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>all nuts of a wheel</comment>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>Filled: the next nut. Heavy line: to the one after. Double ring: through in this round. Numbered clockwise from the top.</source>
+        <translation>Llena: la tuerca siguiente. Línea gruesa: hacia la que sigue. Anillo doble: hecha en esta vuelta. Numeradas desde arriba, en el sentido del reloj.</translation>
+    </message>
+    <message>
+        <source>Begin again</source>
+        <comment>with the first nut</comment>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Tightened: the next</source>
+        <comment>a nut</comment>
+        <translation>Apretada: la siguiente</translation>
+    </message>
+    <message>
+        <source>one nut back</source>
+        <translation>una tuerca atrás</translation>
     </message>
 </context>
 <context>
@@ -3434,6 +3609,24 @@
     </message>
 </context>
 <context>
+    <name>WeighPicture</name>
+    <message>
+        <source>coupled</source>
+        <comment>on the scale</comment>
+        <translation>enganchado</translation>
+    </message>
+    <message>
+        <source>with bars</source>
+        <comment>on the scale</comment>
+        <translation>con barras</translation>
+    </message>
+    <message>
+        <source>alone</source>
+        <comment>on the scale</comment>
+        <translation>solo</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -3463,6 +3656,54 @@
     <message>
         <source>The first leg</source>
         <translation>El primer tramo</translation>
+    </message>
+</context>
+<context>
+    <name>WheelMap</name>
+    <message>
+        <source>front</source>
+        <comment>of the rig, on a drawing from above</comment>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>%1: no reading was taken yet</source>
+        <comment>a wheel</comment>
+        <translation>%1: todavía no hay lectura</translation>
+    </message>
+    <message>
+        <source>its readings over time</source>
+        <translation>sus lecturas en el tiempo</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>maker&apos;s figure: not typed in</source>
+        <translation>cifra del fabricante: sin escribir</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>limits, whose</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <comment>a reading</comment>
+        <translation>baja</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <comment>a reading</comment>
+        <translation>alta</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>sin lectura</translation>
     </message>
 </context>
 <context>
@@ -3614,8 +3855,32 @@
 <context>
     <name>snugwalk::BenchModel</name>
     <message>
-        <source>Maker&apos;s figure, checked gauge, cold tires. Never over what tire or wheel allows.</source>
-        <translation>Cifra del fabricante, medidor verificado, neumáticos fríos. Nunca más de lo que permiten neumático o rueda.</translation>
+        <source>To keep it, start a walk and mark “%1” first.</source>
+        <comment>a point</comment>
+        <translation>Para guardarlo, empiece una ronda y marque antes «%1».</translation>
+    </message>
+    <message>
+        <source>To keep it, mark “%1” on this walk first: what it got is said by a person.</source>
+        <comment>a point</comment>
+        <translation>Para guardarlo, marque antes «%1» en esta ronda: lo que obtuvo lo dice una persona.</translation>
+    </message>
+    <message>
+        <source>“%1” is on attention: its readings go with the finding.</source>
+        <comment>a point</comment>
+        <translation>«%1» está en atención: sus lecturas van con el hallazgo.</translation>
+    </message>
+    <message>
+        <source>%1, on “%2”</source>
+        <comment>reading, point</comment>
+        <translation>%1, en «%2»</translation>
+    </message>
+    <message>
+        <source>Still to type: %1.</source>
+        <translation>Falta escribir: %1.</translation>
+    </message>
+    <message>
+        <source>Kept on this walk: %1.</source>
+        <translation>Guardado en esta ronda: %1.</translation>
     </message>
 </context>
 <context>

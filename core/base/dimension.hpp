@@ -22,6 +22,7 @@ enum class Dimension {
     Voltage,
     Current,
     Resistance,
+    Charge,
     Count,   ///< a plain number of things
     Fraction ///< held as 0.18, shown as 18 %
 };

@@ -46,6 +46,7 @@ using Duration = Quantity<struct DurationDim>;                           ///< se
 using Voltage = Quantity<struct VoltageDim>;                             ///< volt
 using Current = Quantity<struct CurrentDim>;                             ///< ampere
 using Resistance = Quantity<struct ResistanceDim>;                       ///< ohm
+using Charge = Quantity<struct ChargeDim>;                               ///< coulomb; what a battery holds
 
 /// A point on the thermometer, in kelvin. Points do not add; their difference is a
 /// `TemperatureDifference`.

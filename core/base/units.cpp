@@ -19,6 +19,8 @@ constexpr double pound = 0.45359237;
 constexpr double gravity = 9.80665;
 constexpr double poundForce = pound * gravity;
 constexpr double usGallon = 231.0 * inch * inch * inch;
+constexpr double day = 86400.0;
+constexpr double year = 365.2425 * day; // the mean of the calendar's 400 years
 constexpr double degree = std::numbers::pi / 180.0;
 
 // SI first in each dimension; a name appears once a dimension.
@@ -42,6 +44,8 @@ constexpr std::array unitTable = {
     Unit{Dimension::Pressure, "Pa", "pa pascal pascals", 1.0},
     Unit{Dimension::Pressure, "kPa", "kpa", 1e3},
     Unit{Dimension::Pressure, "mbar", "mbar", 1e2},
+    // conventional water; the gas trade reads it off a tube
+    Unit{Dimension::Pressure, "inWC", "inwc inw.c. inh2o inh₂o inchwc incheswc", 2.490889e2},
     Unit{Dimension::Pressure, "bar", "bar bars", 1e5},
     Unit{Dimension::Pressure, "psi", "psi psig lbf/in²", poundForce / (inch * inch)},
     Unit{Dimension::Torque, "N·m", "n·m nm n-m n*m n.m", 1.0},
@@ -68,18 +72,21 @@ constexpr std::array unitTable = {
     Unit{Dimension::Volume, "L", "l litre litres liter liters", 1e-3},
     Unit{Dimension::Volume, "mL", "ml millilitre millilitres", 1e-6},
     Unit{Dimension::Volume, "gal", "gal gallon gallons", usGallon},
-    Unit{Dimension::Volume, "fl oz", "floz fl·oz", usGallon / 128.0},
+    Unit{Dimension::Volume, "fl oz", "floz fl·oz fl.oz oz ounce ounces", usGallon / 128.0},
     Unit{Dimension::Angle, "rad", "rad radian radians", 1.0},
     Unit{Dimension::Angle, "°", "° deg degree degrees", degree},
     Unit{Dimension::Duration, "s", "s sec second seconds", 1.0},
     Unit{Dimension::Duration, "min", "min minute minutes", 60.0},
     Unit{Dimension::Duration, "h", "h hour hours", 3600.0},
-    Unit{Dimension::Duration, "d", "d day days", 86400.0},
+    Unit{Dimension::Duration, "d", "d day days", day},
+    Unit{Dimension::Duration, "y", "y yr yrs year years", year},
     Unit{Dimension::Voltage, "V", "v volt volts", 1.0},
     Unit{Dimension::Voltage, "mV", "mv", 1e-3},
     Unit{Dimension::Current, "A", "a amp amps ampere amperes", 1.0},
     Unit{Dimension::Current, "mA", "ma", 1e-3},
     Unit{Dimension::Resistance, "Ω", "ω Ω ohm ohms", 1.0},
+    Unit{Dimension::Charge, "C", "c coulomb coulombs", 1.0},
+    Unit{Dimension::Charge, "A·h", "a·h ah a-h a*h amph amphour amphours amp-hours", 3600.0},
     Unit{Dimension::Count, "", "", 1.0},
     Unit{Dimension::Fraction, "", "", 1.0},
     Unit{Dimension::Fraction, "%", "% percent", 0.01},
@@ -106,6 +113,7 @@ constexpr std::array dimensionNames = {
     NamedDimension{Dimension::Voltage, "voltage"},
     NamedDimension{Dimension::Current, "current"},
     NamedDimension{Dimension::Resistance, "resistance"},
+    NamedDimension{Dimension::Charge, "charge"},
     NamedDimension{Dimension::Count, "count"},
     NamedDimension{Dimension::Fraction, "percent"},
 };
@@ -146,13 +154,17 @@ std::string_view displaySymbol(Dimension dimension, UnitSystem system, double ma
     case Dimension::Angle:
         return "°";
     case Dimension::Duration:
-        return magnitude < 7200.0 ? "min" : "h";
+        if (magnitude < 2.0 * day)
+            return magnitude < 7200.0 ? "min" : "h";
+        return magnitude < 2.0 * year ? "d" : "y";
     case Dimension::Voltage:
         return "V";
     case Dimension::Current:
         return magnitude < 0.2 ? "mA" : "A"; // what a rig draws at rest is told in milliamperes
     case Dimension::Resistance:
         return "Ω";
+    case Dimension::Charge:
+        return "A·h";
     case Dimension::Count:
         return "";
     case Dimension::Fraction:

@@ -83,6 +83,7 @@ SNUG_DIMENSION(Duration)
 SNUG_DIMENSION(Voltage)
 SNUG_DIMENSION(Current)
 SNUG_DIMENSION(Resistance)
+SNUG_DIMENSION(Charge)
 #undef SNUG_DIMENSION
 
 /// Typed reading of what a person wrote; errors as `parseSi`.

@@ -23,7 +23,8 @@ std::string_view firstLook(std::string_view slug)
 
 } // namespace
 
-Result<Texts> Texts::load(std::string_view words, const std::vector<std::string_view> &pointWords)
+Result<Texts> Texts::load(std::string_view words, const std::vector<std::string_view> &pointWords,
+                          const std::vector<std::string_view> &benchWords)
 {
     const Result<Value> root = parseJson(words);
     if (!root || !(*root)["phrases"].isMap())
@@ -37,6 +38,17 @@ Result<Texts> Texts::load(std::string_view words, const std::vector<std::string_
         points.merge(Value::Map((*zone)["points"].map()));
     }
     all["points"] = std::move(points);
+    for (std::string_view bytes : benchWords) {
+        const Result<Value> subject = parseJson(bytes);
+        const auto name = subject ? (*subject)["subject"].asString() : std::nullopt;
+        if (!name)
+            return unreadable(subject ? "subject" : subject.error().where);
+        all["bench_subjects"].member(*name) = (*subject)["title"];
+        for (const char *group : {"questions", "warnings", "cautions", "words"}) {
+            for (const auto &[slug, text] : (*subject)[group].map())
+                all["bench_" + std::string(group)].member(slug) = text;
+        }
+    }
     Texts texts;
     texts.m_root = std::move(all);
     return texts;
@@ -99,6 +111,13 @@ std::string Texts::phrase(std::string_view slug, const std::vector<std::string> 
     for (std::size_t i = arguments.size(); i > 0; --i)
         out = replaceAll(std::move(out), "%" + std::to_string(i), arguments[i - 1]);
     return out;
+}
+
+std::string Texts::benchWord(std::string_view question, std::string_view slug, std::string_view group) const
+{
+    const Value &words = m_root["bench_questions"][question];
+    const auto text = group.empty() ? words[slug].asString() : words[group][slug].asString();
+    return text.value_or(std::string(slug));
 }
 
 std::string Texts::text(std::string_view slug) const

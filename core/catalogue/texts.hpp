@@ -22,10 +22,11 @@ struct OwnChoices;
 /// Looks words up by slug; an unknown slug reads as the slug itself, so that nothing is ever blank.
 class Texts {
 public:
-    /// From the bytes of texts/<language>.json and of texts/<language>/<zone>.json, one a zone;
-    /// `Corrupt` when one is not such a file.
+    /// From the bytes of texts/<language>.json, of texts/<language>/<zone>.json, one a zone, and of
+    /// texts/bench/<language>/<subject>.json, one a subject; `Corrupt` when one is not such a file.
     [[nodiscard]] static Result<Texts> load(std::string_view words,
-                                            const std::vector<std::string_view> &pointWords);
+                                            const std::vector<std::string_view> &pointWords,
+                                            const std::vector<std::string_view> &benchWords = {});
 
     /// With the words of the owner's own points, as typed, in every language.
     [[nodiscard]] Texts withOwn(const OwnChoices &choices) const;
@@ -45,6 +46,11 @@ public:
     /// A sentence part of the group "phrases", with %1, %2 … filled in.
     [[nodiscard]] std::string phrase(std::string_view slug,
                                      const std::vector<std::string> &arguments = {}) const;
+    /// Words of the bench: "title" or "about" of a question, or with `group` ("inputs", "figures", "lines")
+    /// those of `slug` in it. Warnings, cautions, words to choose from and subjects are words of
+    /// bench_warnings and so on.
+    [[nodiscard]] std::string benchWord(std::string_view question, std::string_view slug,
+                                        std::string_view group = {}) const;
     /// A top-level text such as report_footer.
     [[nodiscard]] std::string text(std::string_view slug) const;
 

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bench/sealant.hpp"
+#include "bench/joints/sealant.hpp"
 #include "due/ordered.hpp"
 
 namespace snugwalk {

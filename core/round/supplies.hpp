@@ -44,7 +44,8 @@ struct OnHand {
 /// The shopping list: what the open findings need (not those mended and waiting), and the points that are
 /// due now or may fall due within `days`. One line an item, in the list's order.
 ///
-/// Formula: need = Σ over uses; bead A·L·(1 + waste) as bench/sealant, with 25 mm of lap at each end of a
+/// Formula: need = Σ over uses; bead A·L·(1 + waste) as bench/joints/sealant, with 25 mm of lap at each end
+/// of a
 ///          measured crack (common practice); counts ⌈each·n·(1 + waste)⌉; hubs each·wheels·(1 + waste) +
 ///          spare; packs = ⌈(need − on hand) / (pack·fill)⌉
 /// Basis:   common practice, see supplies.json; the bead is computed

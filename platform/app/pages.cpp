@@ -13,7 +13,7 @@ const QStringList &pageNames()
 {
     static const QStringList names =
         QStringLiteral(
-            "rig due logbook bench start walk lines attention look_reasons finish "
+            "rig due logbook bench bench_question start walk lines attention look_reasons finish "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
             "import new_rig "
             "settings emergency")

@@ -62,6 +62,8 @@ void addRoadProfileCommands(CLI::App &road, Registry &registry);
 void addRoadSeriesCommands(CLI::App &road, Registry &registry);
 /// road and shake of a trip.
 void addTripRoadCommands(CLI::App &trip, Registry &registry);
+/// One command a question of the bench; only `asked` for are its table and words read.
+void addBenchCommands(CLI::App &app, Registry &registry, bool asked);
 void addWeatherCommands(CLI::App &app, Registry &registry);
 /// at, and rig by the second.
 void addWeatherPlaceCommands(CLI::App &weather, Registry &registry);

@@ -59,10 +59,10 @@ int fail(const Error &error, bool json)
     return exitCode(error.code);
 }
 
-bool asksForJson(int argc, char **argv)
+bool names(std::string_view word, int argc, char **argv)
 {
     for (int i = 1; i < argc; ++i) {
-        if (std::string_view(argv[i]) == "--json")
+        if (std::string_view(argv[i]) == word)
             return true;
     }
     return false;
@@ -109,10 +109,11 @@ int run(int argc, char **argv)
     addHoldCommands(app, registry);
     addRoadCommands(app, registry);
     addWeatherCommands(app, registry);
+    addBenchCommands(app, registry, names("bench", argc, argv));
     try {
         line.parse(argc, argv);
     } catch (const ::CLI::ParseError &fault) {
-        return parseFailed(line, fault, asksForJson(argc, argv));
+        return parseFailed(line, fault, names("--json", argc, argv));
     }
     Session session(globals);
     const Result<Answer> answer = registry.chosen()(session);

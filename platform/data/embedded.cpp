@@ -49,7 +49,8 @@ Result<Texts> productTexts(std::string_view language)
     const std::string folder = "texts/" + std::string(language);
     const auto found = embeddedFiles().find(folder + ".json");
     if (found != embeddedFiles().end())
-        return Texts::load(found->second, filesUnder(folder + "/"));
+        return Texts::load(found->second, filesUnder(folder + "/"),
+                           filesUnder("texts/bench/" + std::string(language) + "/"));
     return Error{Errc::NotFound, "no words in \"" + std::string(language) + "\"", "language", "use en or es"};
 }
 

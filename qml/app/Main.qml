@@ -12,11 +12,11 @@ Window {
     id: root
 
     required property Session session
-    /// "rig", "due", "logbook", "bench", "start", "walk", "lines", "attention", "look_reasons", "finish",
+    /// "rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish",
     /// "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why",
     /// "what_if", "trip", "import", "new_rig", "settings" or "emergency".
     property string currentPlace: "rig"
-    /// What the place is about: a finding's id on "finding", a photo on "draw"; "" is the first there is.
+    /// What the place is about: a finding's id on "finding", a photo on "draw", a question; "" is the first there is.
     property string currentThing: ""
 
     readonly property bool loaded: root.session.loaded

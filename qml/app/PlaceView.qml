@@ -135,5 +135,9 @@ FocusScope {
     Once { wanted: root.page === "points"; PointsPage { anchors.fill: root; points: root.session.points; onAddAsked: root.went("add_point", "") } }
     Once { wanted: root.page === "add_point"; AddPointPage { anchors.fill: root; points: root.session.points; onDone: root.backAsked() } }
     Once { wanted: root.page === "supplies"; SuppliesPage { anchors.fill: root; supplies: root.session.supplies } }
-    Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench } }
+    Once { wanted: root.page === "bench"; BenchPage { anchors.fill: root; bench: root.session.bench; onOpened: question => root.went("bench_question", question) } }
+    Once {
+        wanted: root.page === "bench_question"
+        QuestionPage { anchors.fill: root; bench: root.session.bench; question: root.thing; onTrendAsked: point => root.went("trend", point); onWhyAsked: point => root.went("why", point) }
+    }
 }

@@ -26,7 +26,7 @@ Session::Session(AppParts parts, QObject *parent)
     m_rig = new RigModel(&m_desk, m_walk, this);
     m_due = new DueModel(&m_desk, this);
     m_book = new BookModel(&m_desk, this);
-    m_bench = new BenchModel(this);
+    m_bench = new BenchModel(&m_desk, this);
     m_drawing = new DrawingModel(&m_desk, this);
     m_camera = new CameraModel(&m_desk, this);
     m_points = new PointsModel(&m_desk, this);
@@ -36,6 +36,7 @@ Session::Session(AppParts parts, QObject *parent)
     m_whatIf = new WhatIfModel(&m_desk, this);
     m_trip = new TripModel(&m_desk, this);
     m_intake = new IntakeModel(&m_desk, this);
+    connect(m_bench, &BenchModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);

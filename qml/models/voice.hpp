@@ -40,6 +40,8 @@ public:
     [[nodiscard]] QString inUnit(Dimension dimension, double si, std::string_view unit) const;
     [[nodiscard]] QString extent(const std::optional<Extent> &extent) const;
     [[nodiscard]] QString number(double value, int decimals) const;
+    /// "448.2 kPa" with the number as the person's language writes it.
+    [[nodiscard]] QString localised(const std::string &formatted) const;
 
     [[nodiscard]] QString date(CivilDate date) const;
     [[nodiscard]] QString date(const LocalTime &time) const { return date(civilDate(time)); }
@@ -63,7 +65,6 @@ public:
     }
 
 private:
-    [[nodiscard]] QString localised(const std::string &formatted) const;
     [[nodiscard]] QString far(Length length) const;
 };
 

@@ -16,7 +16,7 @@ ARROWS = {
     "due": "base rig catalogue walk trip weather road",
     "concern": "base rig catalogue walk due",
     "compare": "base rig catalogue walk due",
-    "bench": "base rig",
+    "bench": "base rig weather due",
     "logbook": "base keys rig catalogue walk trip",
     "round": "base rig catalogue walk trip weather road due concern compare bench logbook",
     "report": "base rig catalogue walk trip concern compare due round",

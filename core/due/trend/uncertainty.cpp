@@ -31,6 +31,8 @@ double readingUncertainty(Dimension dimension, double si)
         return std::max(0.1, 0.02 * size);
     case Dimension::Resistance:
         return std::max(0.1, 0.02 * size);
+    case Dimension::Charge:
+        return std::max(3600.0, 0.05 * size); // a counter at the battery
     case Dimension::Fraction:
         return 0.02;
     case Dimension::Count:

@@ -12,6 +12,7 @@ namespace {
 
 constexpr double magnusA = 17.625;
 constexpr double magnusB = 243.04;
+constexpr double driest = 1e-3; // percent; the logarithm of less soon means nothing
 
 double inCelsius(Temperature t) { return (t - celsius(0.0)).si(); }
 
@@ -35,7 +36,7 @@ Result<Temperature> dewPoint(Temperature air, double humidity)
     if (!(t >= -40.0 && t <= 50.0))
         return Error{Errc::OutOfRange, "the dew point is not known there", "temperature",
                      "give -40 °C to 50 °C"};
-    if (!(humidity > 0.0) || !std::isfinite(humidity))
+    if (!(humidity >= driest) || !std::isfinite(humidity))
         return Error{Errc::OutOfRange, "no air is that dry", "humidity", "give percent above 0, such as 60"};
     const double g = std::log(std::min(humidity, 100.0) / 100.0) + magnusA * t / (magnusB + t);
     return celsius(magnusB * g / (magnusA - g));

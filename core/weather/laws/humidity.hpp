@@ -19,7 +19,7 @@ namespace snugwalk {
 /// Temperature to which air must cool until water comes out; the inverse of `saturationPressure`.
 ///
 /// \param humidity percent; above 100 counts as 100
-/// \returns `OutOfRange` for a humidity of 0 or less, or air outside -40 to 50 °C.
+/// \returns `OutOfRange` for a humidity under 0.001, or air outside -40 to 50 °C.
 [[nodiscard]] Result<Temperature> dewPoint(Temperature air, double humidity);
 
 /// Percent, at most 100.

@@ -9,7 +9,7 @@
 
 namespace snugwalk {
 
-inline constexpr double sealantColdest = 4.0;  ///< °C
+inline constexpr double sealantColdest = 5.0;  ///< °C
 inline constexpr double sealantHottest = 32.0; ///< °C
 inline constexpr double sealantAboveDew = 3.0; ///< K
 
@@ -22,12 +22,13 @@ struct SealantWindow {
     [[nodiscard]] bool open() const { return !tooCold && !tooHot && !tooDamp; }
 };
 
-/// Air and surface between 4 and 32 °C, surface at least 3 K above the dew point.
+/// Air and surface between 5 and 32 °C, surface at least 3 K above the dew point.
 ///
 /// \param surface that of the joint; without it, the air's is taken
 /// \returns errors of `dewPoint`; `OutOfRange` for a surface outside -40 to 90 °C.
-/// Basis:   4 to 32 °C (40 to 90 °F) stand in public guide specifications, the 3 K is common practice; the
-///          label of the cartridge goes before them
+/// Basis:   guide specifications print 4 to 32 °C (40 to 90 °F), product sheets 5 °C: the stricter one
+/// stands;
+///          the 3 K is common practice; the label of the cartridge goes before them
 /// Tests:   tests/published/weather/tst_humidity.cpp
 [[nodiscard]] Result<SealantWindow> sealantWindow(Temperature air, double humidity,
                                                   std::optional<Temperature> surface = std::nullopt);

@@ -29,6 +29,8 @@ const std::vector<Row> table = {
     {"metric ton (t)", Dimension::Mass, "t", 1.0e3, 0}, // from memory
     {"pound-force (lbf)", Dimension::Force, "lbf", 4.448222, 1e-6},
     {"pound-force per square inch (psi) (lbf/in2)", Dimension::Pressure, "psi", 6.894757e3, 1e-3},
+    {"inch of water, conventional (inH2O)", Dimension::Pressure, "inWC", 2.490889e2, 1e-4},
+    {"ampere hour (A h)", Dimension::Charge, "A·h", 3.6e3, 0},
     {"bar (bar)", Dimension::Pressure, "bar", 1.0e5, 0},
     {"millibar (mbar)", Dimension::Pressure, "mbar", 1.0e2, 0},
     {"pound-force foot (lbf ft)", Dimension::Torque, "lb·ft", 1.355818, 1e-6},

@@ -85,8 +85,12 @@ TEST_CASE("the first unit of each dimension is SI, and names lead back to the di
         }
         CHECK(findDimension(dimensionName(unit.dimension)) == unit.dimension);
     }
-    CHECK(seen.size() == 18);
+    CHECK(seen.size() == 19);
     CHECK(formatFor(Dimension::Current, 0.05, UnitSystem::Si) == "50\u00a0mA");
+    CHECK(formatFor(Dimension::Duration, 47 * 3600.0, UnitSystem::Us) == "47.0\u00a0h");
+    CHECK(formatFor(Dimension::Duration, 5.4 * 86400.0, UnitSystem::Us) == "5.4\u00a0d");
+    CHECK(formatFor(Dimension::Duration, 10 * 365.2425 * 86400.0, UnitSystem::Si) == "10.0\u00a0y");
+    CHECK(formatFor(Dimension::Charge, 360000.0, UnitSystem::Us) == "100\u00a0A·h");
     CHECK_FALSE(findDimension("colour"));
 }
 

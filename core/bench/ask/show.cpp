@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+// Digits and units of the bench's figures.
+#include "bench/ask/show.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "base/text.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr int digits = 4;
+
+std::string significant(double value)
+{
+    const double size = std::fabs(value);
+    const int before = size > 0.0 && std::isfinite(size) ? static_cast<int>(std::floor(std::log10(size))) : 0;
+    std::string text = fixed(value, std::clamp(digits - 1 - before, 0, 9));
+    if (text.find('.') == std::string::npos)
+        return text;
+    while (text.back() == '0')
+        text.pop_back();
+    if (text.back() == '.')
+        text.pop_back();
+    return text == "-0" ? "0" : text;
+}
+
+bool isUs(const Unit &unit)
+{
+    constexpr auto symbols =
+        std::to_array<std::string_view>({"in", "ft", "mi", "lb", "oz", "lbf", "psi", "lb·ft", "lb·in", "°F",
+                                         "mph", "in²", "ft²", "gal", "fl oz"});
+    return std::find(symbols.begin(), symbols.end(), unit.symbol) != symbols.end();
+}
+
+} // namespace
+
+std::string showIn(const Unit &unit, double si)
+{
+    const std::string number = significant(fromSi(unit, si));
+    if (unit.symbol.empty())
+        return number;
+    return number + (unit.symbol == "°" ? "" : "\u00a0") + std::string(unit.symbol);
+}
+
+std::string showFor(Dimension dimension, double si, UnitSystem units)
+{
+    return showIn(displayUnit(dimension, units, si), si);
+}
+
+std::string showBoth(const Unit &written, double si)
+{
+    const std::string first = showIn(written, si);
+    const std::string metric = showFor(written.dimension, si, UnitSystem::Si);
+    const std::string us = showFor(written.dimension, si, UnitSystem::Us);
+    const std::string &other = isUs(written) ? metric : us;
+    return metric == us || other == first ? first : first + " = " + other;
+}
+
+std::string showFigure(const BenchFigure &figure, double value, UnitSystem units)
+{
+    if (figure.dimension)
+        return showFor(*figure.dimension, value, units);
+    return significant(value) + (figure.estimate.unit.empty() ? "" : "\u00a0" + figure.estimate.unit);
+}
+
+} // namespace snugwalk
