@@ -34,6 +34,12 @@ def main():
         named += [("cautions", slug) for slugs in CAUTIONS.findall(body) for slug in slugs.split()]
         checked += len(named)
         faults += [f"{where}: no words for '{slug}' among the {group}" for group, slug in named if slug not in known[group]]
+    # Refusals are found by the core's own sentence; one that the core no longer says is left over.
+    sentences = re.sub(r'"\s*"', "", "".join(repo.text(path) for path in sorted((base / "core" / "bench").rglob("*.cpp"))))
+    for name, file in files["en"].items():
+        checked += len(file.get("refusals", {}))
+        faults += [f"{TEXTS}: {name}: the core refuses nothing with '{what}'" for what in file.get("refusals", {})
+                   if f'"{what}"' not in sentences]
     repo.report(faults, checked)
 
 

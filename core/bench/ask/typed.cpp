@@ -84,7 +84,10 @@ Result<BenchTyped> BenchTyped::read(const BenchQuestion &question, const BenchTe
         if (second.empty())
             continue;
         found->second = first;
-        if (!all.emplace(input.at, second).second)
+        std::string &other = all[std::string(input.at)];
+        const bool taken = !trim(other).empty();
+        other = second;
+        if (taken)
             return Error{Errc::InvalidInput, "typed twice", std::string(input.at), "leave one of them out"};
     }
     for (const auto &[name, text] : all) {

@@ -220,6 +220,7 @@ constexpr auto moistureInputs = std::to_array<BenchInput>({
     {.name = "humidity", .dimension = Dimension::Fraction, .low = 0.05, .high = 0.95, .required = true},
     {.name = "wood", .dimension = Dimension::Temperature, .typical = 293.0, .low = 253.15, .high = 333.15},
     {.name = "last-reading", .dimension = Dimension::Fraction, .low = 0.0, .high = 0.6},
+    {.name = "humidity-within", .dimension = Dimension::Fraction, .low = 0.0, .high = 0.5},
 });
 
 // The law counts in percent, JSON in shares.
@@ -238,6 +239,7 @@ Result<BenchAnswer> answerMoisture(const BenchTyped &typed)
     reading.wood = typed.quantity<Temperature>("wood");
     reading.air = typed.the<Temperature>("air");
     reading.humidity = typed.theNumber("humidity");
+    reading.humidityWithin = typed.number("humidity-within").value_or(0.0);
     if (const auto last = typed.number("last-reading"))
         reading.lastReading = 100.0 * *last;
     const auto excess = moistureExcess(reading);

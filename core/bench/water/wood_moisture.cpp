@@ -42,8 +42,19 @@ void addWarnings(const MoistureReading &r, const MoistureExcess &m, std::vector<
     const Temperature wood = r.wood.value_or(r.air);
     if (percent >= wet && wood >= decayFrom && wood <= decayTo)
         warnings.emplace_back("decay_possible");
+    if (r.humidityWithin > 0.1)
+        warnings.emplace_back("air_estimated");
     if (r.reading > meterEnds)
         warnings.emplace_back("beyond_meter");
+}
+
+// Points either way that a humidity known within so much makes of wood's own moisture.
+double humidityDoubt(const MoistureReading &r)
+{
+    const auto at = [&](double humidity) {
+        return equilibriumMoisture(r.air, std::clamp(humidity, 0.05, 0.95)).value().value; // r.air was taken
+    };
+    return (at(r.humidity + r.humidityWithin) - at(r.humidity - r.humidityWithin)) / 2.0;
 }
 
 } // namespace
@@ -90,12 +101,18 @@ Result<MoistureExcess> moistureExcess(const MoistureReading &r)
     const auto baseline = equilibriumMoisture(r.air, r.humidity);
     if (!baseline)
         return baseline.error();
+    SNUG_TRY(within(0.0, r.humidityWithin, 0.5,
+                    {Errc::OutOfRange, "no humidity is that uncertain", "humidity-within",
+                     "give half of its range, 0 to 50 %"}));
     MoistureExcess m;
     m.corrected = *corrected;
-    m.baseline = *baseline;
+    const double air = humidityDoubt(r);
+    m.baseline =
+        around(baseline->value, std::hypot(sorptionDoubt, air), {"%", baseline->basis, baseline->source});
+    m.baseline.low = std::max(0.0, m.baseline.low);
     const double correction = corrected->high - corrected->value;
-    const double spread =
-        std::sqrt(sorptionDoubt * sorptionDoubt + meterDoubt * meterDoubt + correction * correction);
+    const double spread = std::sqrt(sorptionDoubt * sorptionDoubt + air * air + meterDoubt * meterDoubt +
+                                    correction * correction);
     m.excess = around(corrected->value - baseline->value, spread, {"%", "computed", "FPL-GTR-282"});
     if (!r.wood)
         m.excess.inputsDefaulted.emplace_back("wood");

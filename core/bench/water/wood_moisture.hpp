@@ -33,6 +33,7 @@ struct MoistureReading {
     std::optional<Temperature> wood = {};   ///< where it was read
     Temperature air;                        ///< of the last week
     double humidity = 0.0;                  ///< fraction, of the last week
+    double humidityWithin = 0.0;            ///< fraction either way, where the humidity is not measured
     std::optional<double> lastReading = {}; ///< percent, at the same station before
 };
 
@@ -42,9 +43,13 @@ struct MoistureExcess {
     Estimate corrected; ///< percent, at 20 °C
 };
 
+/// A humidity that is known within so much carries through the law into both ranges; half the spread between
+/// the ends, in quadrature.
+///
 /// \returns warnings on `excess`: `moisture_over_baseline` above 4 points, `moisture_wet` from 20 %,
 ///          `moisture_rising` from 3 points since the last reading, `decay_possible` from 20 % with the wood
-///          between 2 and 38 °C [FPL-GTR-282], `beyond_meter` above 30 % [FPL-GTR-6].
+///          between 2 and 38 °C [FPL-GTR-282], `beyond_meter` above 30 % [FPL-GTR-6], `air_estimated` when
+///          the humidity is not known within 10 points.
 /// Source:   limits common practice
 /// Limits:   foil, wet glue and gel coat read false; a change at one station says more than any limit
 /// Tests:    tests/published/bench/water/tst_wood_moisture.cpp

@@ -10,6 +10,8 @@
 #include "cli/bench/bench_keep.hpp"
 #include "cli/commands.hpp"
 #include "data/embedded.hpp"
+#include "round/bench_of_rig.hpp"
+#include "round/history.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -17,6 +19,7 @@ namespace {
 struct Typed {
     std::map<std::string, std::string, std::less<>> texts;
     std::map<std::string, bool, std::less<>> flags;
+    bool ofRig = false;
     KeepOptions keep;
 };
 
@@ -91,6 +94,16 @@ Result<Answer> ask(Session &session, const BenchQuestion &question, const Typed 
     const Result<LocalTime> now = session.now();
     if (!now)
         return now.error();
+    if (typed.ofRig) {
+        const Result<Rig> rig = session.rig();
+        if (!rig)
+            return rig.error();
+        const Result<RigHistory> history = loadHistory(**session.book(), rig->id);
+        if (!history)
+            return history.error();
+        texts = withTextsOfRig(question, std::move(texts), *history, &session.world(), session.units(),
+                               civilDate(*now));
+    }
     const Result<BenchAnswer> answer = askBench(question, texts, session.units(), civilDate(*now));
     if (!answer)
         return flagged(question, answer.error());
@@ -117,6 +130,10 @@ void addQuestion(CLI::App &bench, Registry &registry, const BenchQuestion &quest
             sub->add_option((input.positional ? "" : "--") + name, typed->texts[name],
                             words + (input.required ? " REQUIRED" : ""));
     }
+    sub->add_flag("--of-rig", typed->ofRig,
+                  "take what is not typed from the rig in the logbook: placard, sidewall, ratings, studs, "
+                  "torque, and for "
+                  "moisture the air of the last seven days where it stands");
     addKeepOptions(*sub, question, typed->keep);
     registry.add(*sub, exampleWords(question, texts, civilDate(SystemClock().now())),
                  [&question, typed](Session &s) { return ask(s, question, *typed); });

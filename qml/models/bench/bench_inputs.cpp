@@ -117,29 +117,6 @@ BenchInputModel::BenchInputModel(QObject *parent)
                parent)
 {}
 
-BenchTexts benchTextsOfRig(const Shown &shown, const BenchQuestion &question)
-{
-    BenchTexts texts;
-    if (shown.history() == nullptr)
-        return texts;
-    const Rig &rig = shown.history()->rig;
-    const auto put = [&](const char *name, const auto &figure) {
-        if (figure)
-            texts[name] = format(*figure, shown.voice->units);
-    };
-    put("placard", rig.tires.placard);
-    put("max-pressure", rig.tires.maxPressure);
-    put("max-load", rig.tires.maxLoad);
-    if (question.subject == "weights")
-        put("gvwr", rig.ratings.gross);
-    if (question.subject != "wheels")
-        return texts;
-    put("torque", rig.wheels.torque);
-    if (rig.wheels.studs)
-        texts["studs"] = std::to_string(*rig.wheels.studs);
-    return texts;
-}
-
 std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestion &question,
                                           const BenchTexts &texts, CivilDate today)
 {

@@ -32,9 +32,6 @@ public:
     explicit BenchInputModel(QObject *parent);
 };
 
-/// What the rig's plates say for inputs of their names, in the person's units.
-[[nodiscard]] BenchTexts benchTextsOfRig(const Shown &shown, const BenchQuestion &question);
-
 /// One row an input, each read by itself, so that a fault stands at its own field.
 [[nodiscard]] std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestion &question,
                                                         const BenchTexts &texts, CivilDate today);

@@ -4,13 +4,13 @@
 
 #include <algorithm>
 
-#include "bench_example.hpp"
 #include "bench_pictures.hpp"
 #include "bench_words.hpp"
 #include "catalogue/pick.hpp"
 #include "due/band.hpp"
 #include "due_words.hpp"
 #include "logbook/query.hpp"
+#include "round/bench_of_rig.hpp"
 #include "round/keep_figure.hpp"
 #include "wheel_map.hpp"
 
@@ -138,18 +138,12 @@ QVariantMap BenchModel::fitting() const
 
 BenchTexts BenchModel::texts() const
 {
-    BenchTexts all;
-    const BenchTexts ofRig = benchTextsOfRig(m_shown, *m_open);
-    const auto typed = m_typed.find(std::string(m_open->name));
-    for (const BenchInput &input : m_open->inputs) {
-        if (const auto found = ofRig.find(input.name); found != ofRig.end())
-            all.insert(*found);
-        if (typed == m_typed.end())
-            continue;
-        if (const auto found = typed->second.find(input.name); found != typed->second.end())
-            all[found->first] = found->second;
-    }
-    return all;
+    const auto found = m_typed.find(std::string(m_open->name));
+    BenchTexts typed = found == m_typed.end() ? BenchTexts() : found->second;
+    if (m_shown.history() == nullptr)
+        return typed;
+    return withTextsOfRig(*m_open, std::move(typed), *m_shown.history(), m_shown.snapshot->world.get(),
+                          m_shown.voice->units, today());
 }
 
 void BenchModel::show(const Shown &shown)
@@ -184,7 +178,7 @@ void BenchModel::showExample()
 {
     if (m_open == nullptr)
         return;
-    BenchTexts typed = benchExample(*m_open);
+    BenchTexts typed = exampleOf(*m_open);
     for (const BenchInput &input : m_open->inputs)
         typed.try_emplace(std::string(input.name)); // nothing of this rig beside the example's figures
     m_typed[std::string(m_open->name)] = std::move(typed);

@@ -203,9 +203,10 @@ QString benchRefusal(const Voice &voice, const BenchQuestion &question, const Er
 
 QString benchConflict(const Voice &voice, const Error &error)
 {
-    if (voice.locale.language() == QLocale::English)
-        return Words::tr("%1. Read it again.", "what does not go together")
-            .arg(capital(Voice::text(error.what)));
+    const bool isEnglish = voice.locale.language() == QLocale::English;
+    const QString known = isEnglish ? Voice::text(error.what) : voice.word("bench_refusals", error.what);
+    if (isEnglish || known != Voice::text(error.what)) // a word that is missing comes back as its slug
+        return Words::tr("%1. Read it again.", "what does not go together").arg(capital(known));
     return error.code == Errc::OutOfRange
                ? Words::tr("Beyond what can be worked out. Read it again.")
                : Words::tr("This does not go with the other figures. Read it again.");

@@ -5,6 +5,7 @@
 #include "../sourced.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/units.hpp"
 #include "bench/water/wood_moisture.hpp"
@@ -24,7 +25,7 @@ bool warns(const MoistureExcess &m, const char *slug)
 }
 MoistureReading at(double reading, double degC = 20, double percent = 65)
 {
-    return {reading, celsius(20), celsius(degC), percent / 100.0, {}};
+    return {reading, celsius(20), celsius(degC), percent / 100.0};
 }
 
 } // namespace
@@ -86,4 +87,18 @@ TEST_CASE("where the law ends it is not stretched: refusals name the input")
     CHECK(equilibriumMoisture(celsius(20), 65).error().where == "humidity"); // percent typed as a fraction
     CHECK(moistureExcess(at(0.0)).error().where == "reading");
     CHECK(atTwentyDegrees(15.0, celsius(-40)).error().where == "wood");
+}
+
+TEST_CASE("humidity of 65 % known within 15 points: wood at 9.2 to 16.0 %, so 3.4 points more either way")
+{
+    MoistureReading r = at(19.5);
+    r.humidityWithin = 0.15;
+    const MoistureExcess m = moistureExcess(r).value();
+    const double half = (emc(20, 80) - emc(20, 50)) / 2.0;
+    SOURCED("computed", half, 3.4, 0.05);
+    CHECK(m.baseline.high - m.baseline.value == doctest::Approx(std::hypot(1.5, half)));
+    CHECK(m.excess.high - m.excess.low >
+          (moistureExcess(at(19.5)).value().excess.high - moistureExcess(at(19.5)).value().excess.low));
+    CHECK(warns(m, "air_estimated"));
+    CHECK_FALSE(warns(moistureExcess(at(19.5)).value(), "air_estimated"));
 }

@@ -83,6 +83,9 @@ TEST_CASE("two figures in one: volts at a temperature")
         CHECK(typed.theNumber("temperature") == doctest::Approx(278.15));
     }
     CHECK(read({{"volts", "12.45 V at 5 °C"}, {"temperature", "6 °C"}}).error().where == "temperature");
+    // a field of the app that was emptied is not typed
+    const BenchTyped emptied = read({{"volts", "12.45 V at 5 °C"}, {"temperature", " "}}).value();
+    CHECK(emptied.theNumber("temperature") == doctest::Approx(278.15));
 }
 
 TEST_CASE("a bare number is read in the person's units, and told so where the units differ")
