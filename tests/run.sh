@@ -59,7 +59,7 @@ build() {
     shift 2
     # shellcheck disable=SC2046
     cmake -S . -B "build/$folder" -G Ninja -DSNUGWALK_TESTS=ON $(launcher) "$@" &&
-        cmake --build "build/$folder" --target "$target"
+        cmake --build "build/$folder" --target "$target" 2>&1 | tee "$results/$folder.build.log"
 }
 
 # folder labels-left-out names: results land in one JUnit file a folder
@@ -99,5 +99,8 @@ step "build without Qt, with sanitizers" build asan $readers -DCMAKE_BUILD_TYPE=
     -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DCMAKE_CXX_COMPILER=clang++ -DSNUGWALK_APP=OFF -DSNUGWALK_PCH=ON \
     '-DSNUGWALK_SANITIZE=address;undefined'
 step "run without Qt, with sanitizers" run asan "$again" "$names"
+
+# What stopped a build stands far above by now: said again, where a reader of the end finds it.
+grep -hs -m 12 -E 'FAILED: |error: ' $results/*.build.log || true
 
 exec python3 tests/arch/tally.py $results
