@@ -38,6 +38,16 @@ def examples(program):
             check(program.run("--units", units, "--language", language, *words).strip(), f"{name} says nothing")
 
 
+def hubs(program):
+    """Two stops before this one, four hubs at each: the last hub gains on its mates."""
+    now = ["bench", "hub", "--hubs", "112; 118; 109; 151 °F", "--earlier", "96; 98; 95; 104; 104; 107; 102; 125 °F"]
+    answer = program.json(*now)
+    check(answer["stops"] == 3 and answer["fastest"] == 4, f"{answer.get('stops')} {answer.get('fastest')}")
+    # over the mean of its mates: 151 - 113 = 38, 104 - 96.33 = 7.67; the difference in kelvins, worked by hand
+    near(answer["figures"]["growth"]["value"], (38 - (104 - 289 / 3)) * 5 / 9, 1e-6, "growth")
+    program.refused("bench", "hub", "--hubs", "112; 118; 109; 151 °F", "--earlier", "96; 98; 95 °F", code=3, saying=["--earlier"])
+
+
 def tires(program):
     load = ["bench", "tire-pressure", "--class", "lt", "--max-load", "2680 lb", "--max-pressure", "80 psi", "--load", "2,000 lb"]
     alone = program.json(*load)
@@ -95,6 +105,7 @@ def main():
         try:
             examples(program)
             tires(program)
+            hubs(program)
             wheels(program)
         except Failed as fault:
             print("failed:", fault)

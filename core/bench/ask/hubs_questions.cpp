@@ -2,6 +2,7 @@
 // What the bench asks about bearings and hubs.
 #include <algorithm>
 #include <array>
+#include <cstddef>
 #include <string>
 
 #include "base/units.hpp"
@@ -145,7 +146,7 @@ constexpr auto hubInputs = std::to_array<BenchInput>({
     {.name = "stood", .dimension = Dimension::Duration, .typical = 300.0, .low = 0.0, .high = day},
     {.name = "sun", .kind = AskKind::Word, .words = "left right"},
     {.name = "descent", .kind = AskKind::Flag},
-    {.name = "first",
+    {.name = "earlier",
      .kind = AskKind::List,
      .dimension = Dimension::Temperature,
      .typical = 320.0,
@@ -174,15 +175,33 @@ HubStop stopFrom(const BenchTyped &typed)
     return stop;
 }
 
+// The stops before, as typed one after another, and this one.
+Result<std::vector<HubStop>> stopsUpTo(const HubStop &now, const std::vector<Temperature> &earlier)
+{
+    const std::size_t hubs = now.hubs.size();
+    if (earlier.size() % hubs != 0)
+        return Error{Errc::InvalidInput, "the stops have another number of hubs", "earlier",
+                     "give every hub of the rig at every stop, the first stop first"};
+    std::vector<HubStop> stops;
+    for (std::size_t i = 0; i < earlier.size(); i += hubs) {
+        const auto from = earlier.begin() + static_cast<std::ptrdiff_t>(i);
+        stops.push_back(now);
+        stops.back().hubs.assign(from, from + static_cast<std::ptrdiff_t>(hubs));
+    }
+    stops.push_back(now);
+    return stops;
+}
+
 // Adds how much the fastest hub gained on its mates since the first stop.
 Status addTrend(const BenchTyped &typed, const HubStop &now, BenchAnswer &answer)
 {
-    HubStop first = now;
-    first.hubs = temperatures(typed.list("first"));
-    auto trends = hubTrends(std::array{first, now});
+    const auto stops = stopsUpTo(now, temperatures(typed.list("earlier")));
+    if (!stops)
+        return stops.error();
+    auto trends = hubTrends(*stops);
     if (!trends) {
         Error error = trends.error();
-        error.where = "first";
+        error.where = "earlier";
         return error;
     }
     const auto fastest = std::max_element(trends->begin(), trends->end(), [](const auto &a, const auto &b) {
@@ -196,6 +215,7 @@ Status addTrend(const BenchTyped &typed, const HubStop &now, BenchAnswer &answer
         growth.warnings.emplace_back("growing_over_mates");
     answer.figures.push_back({"growth", Dimension::TemperatureDifference, growth});
     answer.extra.member("fastest") = static_cast<std::size_t>(fastest - trends->begin()) + 1;
+    answer.extra.member("stops") = stops->size();
     return done();
 }
 
@@ -222,7 +242,7 @@ Result<BenchAnswer> answerHub(const BenchTyped &typed)
     answer.lines = {{round->hottest % 2 == 0 ? "hottest-left" : "hottest-right",
                      {std::to_string(round->hottest / 2 + 1)}},
                     {slug(round->call), {}}};
-    if (typed.has("first"))
+    if (typed.has("earlier"))
         SNUG_TRY(addTrend(typed, stop, answer));
     return answer;
 }

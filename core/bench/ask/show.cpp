@@ -27,6 +27,20 @@ std::string significant(double value)
     return text == "-0" ? "0" : text;
 }
 
+// As many digits as the doubt leaves: its fifth, rounded down to a power of ten, is the last place shown.
+std::string withinDoubt(double value, double half)
+{
+    if (!(half > 0.0) || !std::isfinite(half))
+        return significant(value);
+    const int place = static_cast<int>(std::floor(std::log10(half / 5.0)));
+    const double step = std::pow(10.0, place);
+    const double rounded = place > 0 ? std::round(value / step) * step : value;
+    const std::string text = fixed(rounded, std::clamp(-place, 0, 9));
+    const std::string most = significant(value);
+    const std::string shorter = text.size() <= most.size() ? text : most;
+    return shorter.find_first_of("123456789") == std::string::npos ? "0" : shorter; // never "-0.0"
+}
+
 bool isUs(const Unit &unit)
 {
     constexpr auto symbols =
@@ -35,15 +49,16 @@ bool isUs(const Unit &unit)
     return std::find(symbols.begin(), symbols.end(), unit.symbol) != symbols.end();
 }
 
-} // namespace
-
-std::string showIn(const Unit &unit, double si)
+std::string withUnit(const std::string &number, const Unit &unit)
 {
-    const std::string number = significant(fromSi(unit, si));
     if (unit.symbol.empty())
         return number;
     return number + (unit.symbol == "°" ? "" : "\u00a0") + std::string(unit.symbol);
 }
+
+} // namespace
+
+std::string showIn(const Unit &unit, double si) { return withUnit(significant(fromSi(unit, si)), unit); }
 
 std::string showFor(Dimension dimension, double si, UnitSystem units)
 {
@@ -61,9 +76,12 @@ std::string showBoth(const Unit &written, double si)
 
 std::string showFigure(const BenchFigure &figure, double value, UnitSystem units)
 {
-    if (figure.dimension)
-        return showFor(*figure.dimension, value, units);
-    return significant(value) + (figure.estimate.unit.empty() ? "" : "\u00a0" + figure.estimate.unit);
+    const double half = (figure.estimate.high - figure.estimate.low) / 2.0;
+    if (!figure.dimension)
+        return withinDoubt(value, half) +
+               (figure.estimate.unit.empty() ? "" : "\u00a0" + figure.estimate.unit);
+    const Unit unit = displayUnit(*figure.dimension, units, value);
+    return withUnit(withinDoubt(fromSi(unit, value), fromSi(unit, value + half) - fromSi(unit, value)), unit);
 }
 
 } // namespace snugwalk

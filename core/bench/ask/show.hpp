@@ -15,7 +15,7 @@ namespace snugwalk {
 [[nodiscard]] std::string showFor(Dimension dimension, double si, UnitSystem units);
 /// "65 psi = 448.2 kPa": in the unit it was written in, then in the other system's where that differs.
 [[nodiscard]] std::string showBoth(const Unit &written, double si);
-/// A value of the figure, such as its `low`, in a person's units.
+/// A value of the figure, such as its `low`, in a person's units, to a fifth of its doubt.
 [[nodiscard]] std::string showFigure(const BenchFigure &figure, double value, UnitSystem units);
 
 } // namespace snugwalk

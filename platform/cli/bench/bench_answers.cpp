@@ -41,6 +41,14 @@ std::string figureLine(const BenchQuestion &question, const BenchFigure &figure,
     return line + "  [" + basisWords(e, texts) + "]\n";
 }
 
+// "cold pressure on the placard: the maker's figure" names it and says what is meant; here the name will do.
+std::string nameOf(std::string words)
+{
+    for (const char *more : {": ", ", \"", ", such as "})
+        words = words.substr(0, words.find(more));
+    return words;
+}
+
 } // namespace
 
 Value benchJson(const BenchQuestion &question, const BenchAnswer &answer)
@@ -70,7 +78,7 @@ std::string benchWords(const BenchQuestion &question, const BenchAnswer &answer,
 {
     std::string out = texts.phrase("bench_understood") + "\n";
     for (const BenchUnderstood &u : answer.understood)
-        out += "  " + texts.benchWord(question.name, u.name, "inputs") + ": " + u.text + "\n";
+        out += "  " + nameOf(texts.benchWord(question.name, u.name, "inputs")) + ": " + u.text + "\n";
     std::vector<std::string> warnings;
     for (const BenchFigure &figure : answer.figures) {
         out += figureLine(question, figure, texts, units);

@@ -175,3 +175,21 @@ TEST_CASE("the worked example as typed; every question is found by its name")
         CHECK(findBenchQuestion(q.name) == &q);
     CHECK(findBenchQuestion("nobody") == nullptr);
 }
+
+TEST_CASE("a figure is shown to a fifth of its doubt, and never with more than four digits")
+{
+    const auto shown = [](double value, double half, Dimension dimension) {
+        Estimate e;
+        e.value = value;
+        e.low = value - half;
+        e.high = value + half;
+        const BenchFigure figure{"figure", dimension, e};
+        return showFigure(figure, e.value, UnitSystem::Si) + " " + showFigure(figure, e.low, UnitSystem::Si);
+    };
+    CHECK(shown(54166.7, 16250.0, Dimension::Force) == "54000\u00a0N 38000\u00a0N");
+    CHECK(shown(180.0, 23.1, Dimension::Mass) == "180\u00a0kg 157\u00a0kg");
+    CHECK(shown(0.02103, 0.0417, Dimension::Fraction) == "2.1\u00a0% -2.1\u00a0%");
+    CHECK(shown(2118.31, 0.01, Dimension::Mass) == "2118\u00a0kg 2118\u00a0kg");
+    CHECK(shown(700.0, 0.0, Dimension::Mass) == "700\u00a0kg 700\u00a0kg");
+    CHECK(shown(0.0, 1.0, Dimension::Mass) == "0\u00a0kg -1\u00a0kg");
+}
