@@ -2789,12 +2789,16 @@
 <context>
     <name>StarPicture</name>
     <message>
-        <source>Both rounds are through.</source>
-        <translation>Both rounds are through.</translation>
+        <source>All rounds are through.</source>
+        <translation>All rounds are through.</translation>
     </message>
     <message>
-        <source>Second round, wheel on the ground: to the maker&apos;s figure</source>
-        <translation>Second round, wheel on the ground: to the maker&apos;s figure</translation>
+        <source>Last round, wheel on the ground: to the maker&apos;s figure</source>
+        <translation>Last round, wheel on the ground: to the maker&apos;s figure</translation>
+    </message>
+    <message>
+        <source>Second round, wheel on the ground: to about two thirds</source>
+        <translation>Second round, wheel on the ground: to about two thirds</translation>
     </message>
     <message>
         <source>First round, wheel off the ground: to about a third of the maker&apos;s figure</source>

@@ -2789,12 +2789,16 @@
 <context>
     <name>StarPicture</name>
     <message>
-        <source>Both rounds are through.</source>
-        <translation>Las dos vueltas están hechas.</translation>
+        <source>All rounds are through.</source>
+        <translation>Todas las vueltas están hechas.</translation>
     </message>
     <message>
-        <source>Second round, wheel on the ground: to the maker&apos;s figure</source>
-        <translation>Segunda vuelta, rueda en el suelo: a la cifra del fabricante</translation>
+        <source>Last round, wheel on the ground: to the maker&apos;s figure</source>
+        <translation>Última vuelta, rueda en el suelo: a la cifra del fabricante</translation>
+    </message>
+    <message>
+        <source>Second round, wheel on the ground: to about two thirds</source>
+        <translation>Segunda vuelta, rueda en el suelo: a dos tercios, más o menos</translation>
     </message>
     <message>
         <source>First round, wheel off the ground: to about a third of the maker&apos;s figure</source>

@@ -44,7 +44,7 @@ Result<Texts> Texts::load(std::string_view words, const std::vector<std::string_
         if (!name)
             return unreadable(subject ? "subject" : subject.error().where);
         all["bench_subjects"].member(*name) = (*subject)["title"];
-        for (const char *group : {"questions", "warnings", "cautions", "words", "refusals"}) {
+        for (const char *group : {"questions", "warnings", "cautions", "words", "refusals", "sources"}) {
             for (const auto &[slug, text] : (*subject)[group].map())
                 all["bench_" + std::string(group)].member(slug) = text;
         }

@@ -29,12 +29,13 @@ int finishWith(const Status &status) { return status ? 0 : tell(status.error());
 int runScreens(Options options)
 {
     const QString folder = options.screensFolder;
+    const QString only = options.screensOnly;
     Result<ScratchBook> scratch = ScratchBook::copyOf(options.book);
     if (!scratch)
         return tell(scratch.error());
     options.book = scratch->file();
     Result<std::unique_ptr<Wiring>> wiring = Wiring::make(options, Wiring::Mode::Still);
-    return wiring ? finishWith(drawScreens(**wiring, folder)) : tell(wiring.error());
+    return wiring ? finishWith(drawScreens(**wiring, folder, only)) : tell(wiring.error());
 }
 
 int runSelfTest(Options options)

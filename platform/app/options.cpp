@@ -25,6 +25,10 @@ Result<Options> readOptions(const QStringList &arguments)
     const QCommandLineOption screens(
         QStringLiteral("screens"), QStringLiteral("Draw every page into this folder, on a copy, and leave."),
         QStringLiteral("folder"));
+    const QCommandLineOption only(
+        QStringLiteral("only"),
+        QStringLiteral("Of --screens, the pages whose name begins so, such as bench."),
+        QStringLiteral("page"));
     const QCommandLineOption nmea(QStringLiteral("nmea"),
                                   QStringLiteral("Take positions from an NMEA 0183 log."),
                                   QStringLiteral("file"));
@@ -42,7 +46,7 @@ Result<Options> readOptions(const QStringList &arguments)
                                       QStringLiteral("Open every page once and fail on any warning."));
     const QCommandLineOption untilUsable(
         QStringLiteral("until-usable"), QStringLiteral("Leave after the first frame on which one can work."));
-    parser.addOptions({help, book, screens, nmea, camera, now, language, selfTest, untilUsable});
+    parser.addOptions({help, book, screens, only, nmea, camera, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
     if (!parser.positionalArguments().isEmpty())
@@ -54,6 +58,7 @@ Result<Options> readOptions(const QStringList &arguments)
     options.helpText = parser.helpText();
     options.book = parser.value(book);
     options.screensFolder = parser.value(screens);
+    options.screensOnly = parser.value(only);
     options.nmeaFile = parser.value(nmea);
     options.cameraFolder = parser.value(camera);
     options.language = parser.value(language);

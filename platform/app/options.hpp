@@ -14,6 +14,7 @@ namespace snugwalk {
 struct Options {
     QString book;                 ///< logbook file; the usual one when empty
     QString screensFolder;        ///< draw every page into this folder
+    QString screensOnly;          ///< of these, the pages whose name begins so
     QString nmeaFile;             ///< positions from a log
     QString cameraFolder;         ///< photos from files, as a camera would give them
     QString language;             ///< en or es; the kept one or the system's when empty

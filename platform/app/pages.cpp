@@ -13,7 +13,9 @@ const QStringList &pageNames()
 {
     static const QStringList names =
         QStringLiteral(
-            "rig due logbook bench bench_question start walk lines attention look_reasons finish "
+            "rig due logbook bench bench_question bench_question/star bench_question/weigh "
+            "bench_question/sealant "
+            "start walk lines attention look_reasons finish "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
             "import new_rig "
             "settings emergency")
@@ -23,8 +25,15 @@ const QStringList &pageNames()
 
 bool openPage(Wiring &wiring, const QString &name)
 {
-    wiring.window().setProperty("currentThing", QString());
-    wiring.window().setProperty("currentPlace", name);
+    const QString thing = name.section(u'/', 1);
+    // the same page of another thing is made anew
+    wiring.window().setProperty("currentPlace", QStringLiteral("rig"));
+    wiring.window().setProperty("currentThing", thing);
+    wiring.window().setProperty("currentPlace", name.section(u'/', 0, 0));
+    if (!waitUntilSettled(wiring.session(), wiring.window()))
+        return false;
+    if (name.startsWith(QStringLiteral("bench_question/")))
+        wiring.session().bench()->showExample(); // an empty form shows nothing of its answer
     return waitUntilSettled(wiring.session(), wiring.window());
 }
 

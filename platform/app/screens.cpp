@@ -35,7 +35,7 @@ Status drawPage(Wiring &wiring, const QString &page, const QString &file)
 
 } // namespace
 
-Status drawScreens(Wiring &wiring, const QString &folder)
+Status drawScreens(Wiring &wiring, const QString &folder, const QString &only)
 {
     if (!QDir().mkpath(folder))
         return failure(QStringLiteral("the folder cannot be made"), folder);
@@ -48,8 +48,10 @@ Status drawScreens(Wiring &wiring, const QString &folder)
             for (const QSize &size : sizes) {
                 wiring.window().resize(size);
                 for (const QString &page : pageNames()) {
+                    if (!page.startsWith(only))
+                        continue;
                     const QString name = QStringLiteral("%1-%2x%3-%4-%5.png")
-                                             .arg(page)
+                                             .arg(QString(page).replace(u'/', u'_'))
                                              .arg(size.width())
                                              .arg(size.height())
                                              .arg(QLatin1String(theme), QLatin1String(language));

@@ -12,6 +12,7 @@ class Wiring;
 
 /// Writes page-size-theme-language.png into `folder`. \returns `Io` when a picture cannot be written or a
 /// page never stands still.
-[[nodiscard]] Status drawScreens(Wiring &wiring, const QString &folder);
+/// \param only pages whose name begins so; empty for all
+[[nodiscard]] Status drawScreens(Wiring &wiring, const QString &folder, const QString &only);
 
 } // namespace snugwalk

@@ -12,7 +12,7 @@ Item {
     required property var picture
 
     readonly property real aspect: Math.max(0.02, Math.min(50, root.picture.aspect ?? 1))
-    readonly property real roomAcross: Math.max(40, Math.min(Tone.px(260), root.width - 2 * high.width - 40))
+    readonly property real roomAcross: Math.max(40, Math.min(Tone.px(260), root.width - 2 * high.width - 64))
     readonly property real roomUp: Tone.px(130)
     readonly property real wide: Math.max(10, Math.min(root.roomAcross, root.roomUp / root.aspect))
     readonly property real tall: Math.max(6, root.wide * root.aspect)

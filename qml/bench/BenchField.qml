@@ -14,6 +14,8 @@ ColumnLayout {
     required property string note
     /// "number", "text", "date", "words" or "flag"
     required property string kind
+    /// Several figures are typed in it.
+    required property bool wide
     /// {slug, name}
     required property var choices
     required property string typed

@@ -33,6 +33,7 @@ ColumnLayout {
         BodyText { text: root.bench.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
         BodyText { visible: text !== ""; text: root.bench.about; quiet: true; Layout.fillWidth: true }
         GridLayout {
+            id: form
             columns: Math.max(1, Math.floor(width / Tone.px(260)))
             columnSpacing: 16
             rowSpacing: 10
@@ -43,6 +44,7 @@ ColumnLayout {
                     Layout.fillWidth: true
                     Layout.preferredWidth: 10
                     Layout.alignment: Qt.AlignTop
+                    Layout.columnSpan: wide ? form.columns : 1
                     onSaid: text => root.bench.type(name, text)
                 }
             }

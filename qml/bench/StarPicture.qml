@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // The nuts of a wheel in the order they are tightened: the next one filled, done ones with a hub, a line to
-// the one after. A press goes on; the second round is with the wheel on the ground.
+// the one after. A press goes on; after the first round the wheel stands on the ground.
 pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
@@ -14,14 +14,15 @@ Column {
 
     readonly property var sequence: root.picture.sequence
     readonly property int count: root.sequence.length
-    /// Nuts tightened, over both rounds.
+    /// Nuts tightened, over all rounds.
     property int done: 0
-    readonly property bool finished: root.done >= 2 * root.count
+    readonly property bool finished: root.done >= 3 * root.count
     readonly property int step: root.done % root.count
-    readonly property bool onGround: root.done >= root.count
+    readonly property int round: Math.floor(root.done / Math.max(1, root.count))
     readonly property int next: root.finished ? 0 : root.sequence[root.step]
-    readonly property string stage: root.finished ? qsTr("Both rounds are through.")
-        : root.onGround ? qsTr("Second round, wheel on the ground: to the maker's figure")
+    readonly property string stage: root.finished ? qsTr("All rounds are through.")
+        : root.round === 2 ? qsTr("Last round, wheel on the ground: to the maker's figure")
+        : root.round === 1 ? qsTr("Second round, wheel on the ground: to about two thirds")
         : qsTr("First round, wheel off the ground: to about a third of the maker's figure")
     readonly property string now: root.finished ? "" : qsTr("nut %1, %2 of %3", "which nut, how many").arg(root.next).arg(root.step + 1).arg(root.count)
 

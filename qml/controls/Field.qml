@@ -34,6 +34,8 @@ ColumnLayout {
         selectByMouse: true
         inputMethodHints: root.numeric ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
         onTextEdited: root.edited(text)
+        // what others wrote is read from its beginning
+        onTextChanged: if (!activeFocus) cursorPosition = 0
         onAccepted: root.accepted()
         Accessible.role: Accessible.EditableText
         Accessible.name: root.label

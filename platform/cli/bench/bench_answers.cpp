@@ -24,7 +24,12 @@ std::vector<std::string> cautionsOf(const BenchQuestion &question)
 std::string basisWords(const Estimate &e, const Texts &texts)
 {
     const std::string basis = texts.phrase("basis_" + e.basis);
-    return e.source.empty() || e.source == "CP" ? basis : basis + ", " + e.source;
+    std::vector<std::string> sources;
+    for (const std::string_view source : split(e.source, ';')) {
+        if (!trim(source).empty() && trim(source) != "CP")
+            sources.push_back(texts.word("bench_sources", trim(source)));
+    }
+    return sources.empty() ? basis : basis + ", " + join(sources, "; ");
 }
 
 std::string figureLine(const BenchQuestion &question, const BenchFigure &figure, const Texts &texts,

@@ -53,7 +53,7 @@ QString unitNote(const Voice &voice, const BenchInput &input)
 QString noteOf(const Voice &voice, const BenchInput &input, const QString &about)
 {
     QStringList parts;
-    if (!about.isEmpty())
+    if (!about.isEmpty() && input.kind != AskKind::Word) // its words stand there to be pressed
         parts << about;
     if (input.kind == AskKind::List)
         parts << Words::tr("parted by semicolons");
@@ -69,13 +69,17 @@ QString noteOf(const Voice &voice, const BenchInput &input, const QString &about
     return parts.join(QStringLiteral("; "));
 }
 
-// "65 psi = 448.2 kPa" with both numbers as the language writes them.
+// "65 psi = 448.2 kPa; 70 psi = 482.6 kPa" with all numbers as the language writes them.
 QString bothSides(const Voice &voice, const std::string &text)
 {
-    QStringList sides;
-    for (const QString &side : Voice::text(text).split(QStringLiteral(" = ")))
-        sides << voice.localised(side.toStdString());
-    return sides.join(QStringLiteral(" = "));
+    QStringList figures;
+    for (const QString &figure : Voice::text(text).split(QStringLiteral("; "))) {
+        QStringList sides;
+        for (const QString &side : figure.split(QStringLiteral(" = ")))
+            sides << voice.localised(side.toStdString());
+        figures << sides.join(QStringLiteral(" = "));
+    }
+    return figures.join(QStringLiteral("; "));
 }
 
 // One input apart from the rest; one that its text may fill as well comes along.
@@ -109,6 +113,7 @@ BenchInputModel::BenchInputModel(QObject *parent)
                 {"label", [](const BenchInputRow &r) { return QVariant(r.label); }},
                 {"note", [](const BenchInputRow &r) { return QVariant(r.note); }},
                 {"kind", [](const BenchInputRow &r) { return QVariant(r.kind); }},
+                {"wide", [](const BenchInputRow &r) { return QVariant(r.wide); }},
                 {"choices", [](const BenchInputRow &r) { return QVariant(r.choices); }},
                 {"typed", [](const BenchInputRow &r) { return QVariant(r.typed); }},
                 {"understood", [](const BenchInputRow &r) { return QVariant(r.understood); }},
@@ -127,6 +132,7 @@ std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestio
         row.key = Voice::text(input.name);
         row.label = label.name;
         row.kind = kindOf(input);
+        row.wide = input.kind == AskKind::List;
         row.choices = choicesOf(voice, input);
         row.note = noteOf(voice, input, label.about);
         row.required = input.required;

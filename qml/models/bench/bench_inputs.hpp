@@ -17,6 +17,7 @@ struct BenchInputRow {
     QString label;
     QString note;         ///< what is meant by it, and what a bare number is read as
     QString kind;         ///< "number", "text", "date", "words" or "flag"
+    bool wide = false;    ///< several figures are typed in it
     QVariantList choices; ///< of words: [{slug, name}]
     QString typed;
     QString understood; ///< "65 psi = 448.2 kPa"; empty until something is

@@ -50,5 +50,5 @@ QtObject {
         ["torque", "Torque", "the maker's figure; without a unit: N·m", "number", [], "120 lb·ft", "120 lb·ft = 162.7 N·m", "", false],
         ["checked", "Checked on", "written as 2026-11-24", "date", [], "tomorrow", "", "Not a date. Write it as 2026-11-24.", false],
         ["wet", "Lubricated studs", "", "flag", [], "", "", "", false]
-    ].map(p => ({ name: p[0], label: p[1], note: p[2], kind: p[3], choices: p[4], typed: p[5], understood: p[6], problem: p[7], needed: p[8] }))
+    ].map(p => ({ name: p[0], label: p[1], note: p[2], kind: p[3], wide: false, choices: p[4], typed: p[5], understood: p[6], problem: p[7], needed: p[8] }))
 }

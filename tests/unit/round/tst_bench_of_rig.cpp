@@ -11,7 +11,7 @@ using namespace snugwalk;
 namespace {
 
 const CivilDate today = *parseDate("2026-11-24");
-const GeoPoint yard{43.6, -70.3, {}};
+const GeoPoint yard{43.6, -70.3, {}, {}};
 
 const BenchQuestion &question(const char *name) { return *findBenchQuestion(name); }
 
@@ -88,6 +88,6 @@ TEST_CASE("a week that is not known whole gives no air: no place, no table, or a
     history.weather.push_back(record(6)); // the first of the seven is missing
     CHECK_FALSE(weekAir(history, nullptr, today).has_value());
     history.weather.back() = record(7);
-    history.weather.back().place = {44.6, -70.3, {}}; // 111 km north
+    history.weather.back().place = {44.6, -70.3, {}, {}}; // 111 km north
     CHECK_FALSE(weekAir(history, nullptr, today).has_value());
 }

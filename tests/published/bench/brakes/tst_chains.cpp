@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // Chains: classes of [SAE-J684] as restated, working loads of [CFR49-393-108] as restated, breaking at three
 // or four times those from memory. Wear and stretch are common practice, no source.
-#include <doctest/doctest.h>
+#include "../sourced.hpp"
 
 #include <algorithm>
 
@@ -9,6 +9,7 @@
 #include "bench/brakes/chains.hpp"
 
 using namespace snugwalk;
+using snugwalk::test::half;
 
 namespace {
 
@@ -29,9 +30,9 @@ bool warns(const SafetyChains &c, const char *slug)
 
 TEST_CASE("the trade's example at 7,400 lb: 1/4 in grade 30 breaks at 5,200 lb, 43 at 7,800, 70 at 12,600")
 {
-    CHECK(breaking(ChainGrade::G30, 0.25) == doctest::Approx(5200));
-    CHECK(breaking(ChainGrade::G43, 0.25) == doctest::Approx(7800));
-    CHECK(breaking(ChainGrade::G70, 0.25) == doctest::Approx(12600));
+    SOURCED("computed", breaking(ChainGrade::G30, 0.25), 5200, half(1));
+    SOURCED("computed", breaking(ChainGrade::G43, 0.25), 7800, half(1));
+    SOURCED("computed", breaking(ChainGrade::G70, 0.25), 12600, half(1));
     CHECK(warns({ChainGrade::G30, inches(0.25), {}, pounds(7400)}, "chain_weak"));
     CHECK_FALSE(warns({ChainGrade::G43, inches(0.25), {}, pounds(7400)}, "chain_weak"));
     CHECK_FALSE(warns({ChainGrade::G70, inches(0.25), {}, pounds(7400)}, "chain_weak"));
@@ -46,9 +47,10 @@ TEST_CASE("working loads in pounds by grade and size")
                 {ChainGrade::G43, 2600, 3900, 5400},
                 {ChainGrade::G70, 3150, 4700, 6600}};
     for (const auto &row : rows) {
-        CHECK(workingLoad(row.grade, inches(0.25))->si() / pound == doctest::Approx(row.quarter));
-        CHECK(workingLoad(row.grade, inches(0.3125))->si() / pound == doctest::Approx(row.fiveSixteenths));
-        CHECK(workingLoad(row.grade, inches(0.375))->si() / pound == doctest::Approx(row.threeEighths));
+        const auto load = [&](double size) { return workingLoad(row.grade, inches(size))->si() / pound; };
+        SOURCED("CFR49-393-108", load(0.25), row.quarter, half(1));
+        SOURCED("CFR49-393-108", load(0.3125), row.fiveSixteenths, half(1));
+        SOURCED("CFR49-393-108", load(0.375), row.threeEighths, half(1));
     }
     CHECK(workingLoad(ChainGrade::G30, millimetres(8)).has_value()); // 5/16 in by its metric name
     CHECK_FALSE(workingLoad(ChainGrade::G30, inches(0.5)).has_value());
@@ -56,12 +58,12 @@ TEST_CASE("working loads in pounds by grade and size")
 
 TEST_CASE("classes: to 2,000, 3,500 and 5,000 lb that much a chain, above that the gross rating")
 {
-    CHECK(chainWanted(pounds(1500)).si() / pound == doctest::Approx(2000));
-    CHECK(chainWanted(pounds(2000)).si() / pound == doctest::Approx(2000));
-    CHECK(chainWanted(pounds(2001)).si() / pound == doctest::Approx(3500));
-    CHECK(chainWanted(pounds(3500)).si() / pound == doctest::Approx(3500));
-    CHECK(chainWanted(pounds(5000)).si() / pound == doctest::Approx(5000));
-    CHECK(chainWanted(pounds(7400)).si() / pound == doctest::Approx(7400));
+    SOURCED("SAE-J684", chainWanted(pounds(1500)).si() / pound, 2000, half(1));
+    SOURCED("SAE-J684", chainWanted(pounds(2000)).si() / pound, 2000, half(1));
+    SOURCED("SAE-J684", chainWanted(pounds(2001)).si() / pound, 3500, half(1));
+    SOURCED("SAE-J684", chainWanted(pounds(3500)).si() / pound, 3500, half(1));
+    SOURCED("SAE-J684", chainWanted(pounds(5000)).si() / pound, 5000, half(1));
+    SOURCED("SAE-J684", chainWanted(pounds(7400)).si() / pound, 7400, half(1));
 }
 
 TEST_CASE("the tag wins over the table; wear over 10 %, stretch over 3 %, a weld and a single chain are told")

@@ -71,6 +71,16 @@ TEST_CASE("what two, four and six magnets commonly draw passes without a maker's
     }
 }
 
+TEST_CASE("magnets of 3.0 and 4.0 Ω draw 4.0 and 3.0 A at 12 V")
+{
+    const auto expected = [](double ohms) {
+        const MagnetReading reading{amps(14), 4, amps(3.75), Voltage::fromSi(12.0), Resistance::fromSi(ohms)};
+        return magnetDraw(reading).value().expected->value;
+    };
+    SOURCED("CP", expected(3.0), 4.0, half(0.1));
+    SOURCED("CP", expected(4.0), 3.0, half(0.1));
+}
+
 TEST_CASE("Ohm's law: 12 V over 3.2 Ω is 3.75 A, and a reading far from it is told")
 {
     MagnetReading reading{amps(15.0), 4, amps(3.75), Voltage::fromSi(12.0), Resistance::fromSi(3.2)};

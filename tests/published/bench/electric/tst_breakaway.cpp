@@ -9,6 +9,7 @@
 #include "bench/electric/breakaway.hpp"
 
 using namespace snugwalk;
+using snugwalk::test::half;
 
 namespace {
 
@@ -35,8 +36,8 @@ TEST_CASE("5 A·h: 17.0 and 11.5 min on four magnets, 36 and 26 on two")
 {
     SOURCED("computed", minutes(12.0, 1.1), 17.0, 0.05);
     SOURCED("computed", minutes(12.0, 1.2), 11.5, 0.05);
-    SOURCED("computed", minutes(6.0, 1.1), 36.0, 0.5);
-    SOURCED("computed", minutes(6.0, 1.2), 26.5, 0.5); // "26", cut off
+    SOURCED("computed", minutes(6.0, 1.1), 36.0, half(1));
+    SOURCED("computed", minutes(6.0, 1.2), 26.0, half(1));
 }
 
 TEST_CASE("a new 5 A·h is marginal for four brakes against the 15 min asked of it")

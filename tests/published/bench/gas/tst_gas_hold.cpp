@@ -9,6 +9,7 @@
 #include "bench/gas/gas_hold.hpp"
 
 using namespace snugwalk;
+using snugwalk::test::half;
 
 namespace {
 
@@ -33,9 +34,10 @@ bool warns(const GasHoldResult &r, const char *slug)
 
 } // namespace
 
-TEST_CASE("the air is 407 inWC, and one kelvin moves the gauge 1.4 inWC")
+TEST_CASE("a psi is 27.7 inWC, the air 407, and one kelvin moves the gauge 1.4 inWC")
 {
-    SOURCED("computed", 101325.0 / inWc, 407.0, 0.5);
+    SOURCED("computed", psi(1).si() / inWc, 27.7, half(0.1));
+    SOURCED("computed", GasHold().air.si() / inWc, 407.0, half(1));
     const auto r = gasHold(hold(9.0, 9.0, 20.0, 21.0)).value();
     SOURCED("computed", r.temperature.value / inWc, 1.4, 0.05);
     CHECK(warns(r, "temperature_moved"));

@@ -7,6 +7,7 @@
 #include "bench/tires/tire_wear.hpp"
 
 using namespace snugwalk;
+using snugwalk::test::half;
 
 namespace {
 
@@ -23,6 +24,9 @@ TEST_CASE("13,500 miles left, with its band")
     // computed apart: sd = sqrt(2 (1/sqrt 3 / 2)^2 + (1/sqrt 3 / 3)^2) = 0.451335, times 1.2815516
     SOURCED("computed", std::log(left.high / left.value), 1.2815516 * 0.4513355, 1e-6);
     CHECK(left.low * left.high == doctest::Approx(left.value * left.value));
+    // in front of a motorized rig 4/32 in is the limit: half of that is left
+    const TreadReadings front{thirtySeconds(7), thirtySeconds(5), miles(9000), thirtySeconds(4)};
+    SOURCED("49CFR570", treadLeft(front).value().value / 1609.344, 4500, half(1));
 }
 
 TEST_CASE("at the limit nothing is left; too little worn, or too short a way, tells nothing")

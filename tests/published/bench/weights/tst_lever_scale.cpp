@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // A beam, a pivot and a bathroom scale. Common practice, no source, but for the lever.
-#include <doctest/doctest.h>
+#include "../sourced.hpp"
 
 #include "base/units.hpp"
 #include "bench/weights/lever_scale.hpp"
@@ -17,7 +17,7 @@ TEST_CASE("tongue 1 ft from the pivot, scale 3 ft: three times the reading less 
 {
     const LeverScale l{kilograms(45), kilograms(3), metres(foot), metres(3 * foot)};
     const Estimate e = tongueByLever(l).value();
-    CHECK(e.value == doctest::Approx(126.0).epsilon(1e-12));
+    SOURCED("CP", e.value, 126.0, 1e-9);
     CHECK(e.low < 126.0);
     CHECK(e.high == doctest::Approx(2 * 126.0 - e.low));
 }

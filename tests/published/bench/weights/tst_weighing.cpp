@@ -68,6 +68,8 @@ TEST_CASE("the trade's example in pounds: 6,920 lb, tongue 780 lb or 11.3 %, 65 
     SOURCED("CP", w.tongue.value / pound, 780, half(1));
     SOURCED("CP", 100 * w.share.value, 11.3, half(0.1));
     SOURCED("CP", 100 * w.restoration->value, 65, half(1));
+    SOURCED("CP", w.frontUnloading.value / pound, 340, half(1));
+    SOURCED("CP", w.movedToAxles->value / pound, 110, half(1)); // 6,250 less 6,140
     CHECK(w.mismatch->value == doctest::Approx(0.0));
     CHECK(w.tongue.warnings.empty());
 }
