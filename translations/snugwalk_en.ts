@@ -2028,6 +2028,10 @@
 <context>
     <name>QuestionPage</name>
     <message>
+        <source>more figures, if known</source>
+        <translation>more figures, if known</translation>
+    </message>
+    <message>
         <source>a worked example</source>
         <translation>a worked example</translation>
     </message>

@@ -2028,6 +2028,10 @@
 <context>
     <name>QuestionPage</name>
     <message>
+        <source>more figures, if known</source>
+        <translation>más cifras, si se saben</translation>
+    </message>
+    <message>
         <source>a worked example</source>
         <translation>un ejemplo resuelto</translation>
     </message>

@@ -24,8 +24,13 @@ ColumnLayout {
     required property bool needed
     signal said(string text)
 
+    /// It held something since the page was opened, and so stays in sight.
+    property bool kept: false
     readonly property bool toType: root.kind !== "words" && root.kind !== "flag"
     readonly property string asked: root.needed || root.kind === "flag" ? root.label : qsTr("%1, if known", "a figure that may stay empty").arg(root.label)
+
+    onTypedChanged: if (root.typed !== "") root.kept = true
+    Component.onCompleted: root.kept = root.typed !== ""
 
     spacing: 2
 

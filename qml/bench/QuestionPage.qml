@@ -16,6 +16,8 @@ ColumnLayout {
     signal trendAsked(string point)
     signal whyAsked(string point)
 
+    /// Figures that may stay empty are folded away where there are many.
+    property bool unfolded: false
     readonly property bool answered: root.bench.figures.length > 0
     readonly property bool cramped: panel.implicitHeight > root.height * 0.45
 
@@ -39,8 +41,10 @@ ColumnLayout {
             rowSpacing: 10
             Layout.fillWidth: true
             Repeater {
+                id: fields
                 model: root.bench.inputs
                 BenchField {
+                    visible: needed || kept || root.unfolded || fields.count <= 6
                     Layout.fillWidth: true
                     Layout.preferredWidth: 10
                     Layout.alignment: Qt.AlignTop
@@ -53,6 +57,7 @@ ColumnLayout {
             spacing: 12
             Layout.fillWidth: true
             Layout.preferredWidth: 10
+            WordButton { visible: fields.count > 6 && !root.unfolded; text: qsTr("more figures, if known"); onClicked: root.unfolded = true }
             WordButton { text: qsTr("a worked example"); onClicked: root.bench.showExample() }
             WordButton { text: qsTr("start again", "takes away what was typed"); onClicked: root.bench.clear() }
         }

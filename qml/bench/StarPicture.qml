@@ -47,7 +47,8 @@ Column {
         x: (root.width - width) / 2
         onClicked: root.goOn()
         background: Rectangle { radius: width / 2; color: wheel.down ? Tone.band : Tone.paper; border.width: Tone.hair; border.color: Tone.line }
-        contentItem: Item {
+        Item {
+            anchors.fill: parent
             Canvas {
                 id: lines
                 anchors.fill: parent

@@ -49,7 +49,8 @@ Column {
                 onClicked: root.chosen = index
                 onToggled: checked = Qt.binding(() => root.chosen === index)
                 background: Item {}
-                contentItem: Item {
+                Item {
+                    anchors.fill: parent
                     Rectangle {
                         id: tire
                         x: wheel.onLeft ? parent.width - width : 0

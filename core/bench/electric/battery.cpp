@@ -20,8 +20,9 @@ struct Row {
 constexpr std::array chargeByGravity = {Row{1.130, 0.0}, Row{1.190, 0.25}, Row{1.220, 0.50}, Row{1.250, 0.75},
                                         Row{1.280, 1.0}};
 // °F, as printed
-constexpr std::array freezeByGravity = {Row{1.100, 19.0}, Row{1.150, 5.0}, Row{1.200, -16.0},
-                                        Row{1.250, -62.0}, Row{1.280, -90.0}};
+constexpr std::array freezeByGravity = {Row{1.100, 19.0},  Row{1.150, 5.0},   Row{1.160, 1.0},
+                                        Row{1.200, -16.0}, Row{1.220, -31.0}, Row{1.250, -62.0},
+                                        Row{1.280, -90.0}};
 constexpr std::array shareByCelsius = {Row{-17.78, 0.40}, Row{0.0, 0.75}, Row{25.0, 1.0}};
 // volts of batteries that left their maker with 1.265
 constexpr std::array weakAcid = {Row{11.89, 0.0}, Row{12.06, 0.25}, Row{12.24, 0.50}, Row{12.45, 0.75},

@@ -82,8 +82,8 @@ TEST_CASE("for any temperature and altitude, what is set now is at or over the p
         const Pressure placard = psi(between(rng, 20, 110));
         TireSetting setting{placard,
                             {},
-                            {celsius(between(rng, -40, 90)), metres(between(rng, -500, 6000))},
-                            {celsius(between(rng, -40, 90)), metres(between(rng, -500, 6000))}};
+                            {celsius(between(rng, -40, 90)), metres(between(rng, -500, 11000))},
+                            {celsius(between(rng, -40, 90)), metres(between(rng, -500, 11000))}};
         if (rng() % 2 == 0)
             setting.maximum = std::min(placard * between(rng, 1.0, 1.5), kilopascals(1000));
         const auto set = pressureToSet(setting);
