@@ -101,8 +101,15 @@ std::optional<Firing> ladder(const DueContext &c, const Point &point, const Poin
     band.atDistance = band.atDistance ? std::min(*band.atDistance, left) : left;
     band.reasons.push_back(reasonWith("wheel_fitted", rung->from, formatDate(civilDate(rung->fitted))));
     const std::string rule = "event:wheel_fitted";
-    if (left > Distance())
-        return ahead(c, left, rung->to - driven, rule);
+    if (left > Distance()) {
+        // What is driven makes it due, whatever the forecast makes of so short a way: not yet, so not today.
+        auto firing = ahead(c, left, rung->to - driven, rule);
+        const CivilDate tomorrow = addDays(civilDate(c.now), 1);
+        if (firing)
+            *firing = {std::max(firing->early, tomorrow), std::max(firing->likely, tomorrow),
+                       std::max(firing->late, tomorrow), rule, firing->basis};
+        return firing;
+    }
     const auto reached = reachedAt(c.history, fitted, rung->from, c.now);
     Firing firing = on(civilDate(reached.value_or(rung->fitted)), rule, basisOf(point));
     if (const auto past = reachedAt(c.history, fitted, rung->to, c.now))
@@ -229,7 +236,8 @@ std::vector<Firing> firings(DueContext &context, const Point &point, const Point
             all.push_back(std::move(*firing));
     };
     add(happening(context, point, clock, band));
-    add(ladder(context, point, clock, band));
+    const auto climbed = ladder(context, point, clock, band);
+    add(climbed);
     const double most = mostLengthening(context.history, point);
     add(months(point, clock, most, band));
     add(distance(context, point, clock, most, band));
@@ -239,7 +247,8 @@ std::vector<Firing> firings(DueContext &context, const Point &point, const Point
     const bool onlyEachMove = band.everyMove && !point.interval.months && !point.interval.distance;
     if (!clock.from && !onlyEachMove) {
         band.reasons.push_back({"never_looked", {}, std::nullopt, Dimension::Count});
-        add(on(civilDate(context.now), "never_looked", basisOf(point)));
+        if (!climbed) // the nuts of a fitted wheel were tightened then
+            add(on(civilDate(context.now), "never_looked", basisOf(point)));
     }
     return all;
 }

@@ -83,20 +83,30 @@ std::string eventList()
     return join(kinds, ", ");
 }
 
-// Of the points that an event makes due, those that this rig has and that are due by it now.
-Result<std::vector<std::string>> pointsDue(Session &session, const Happening &happening, const Rig &rig,
-                                           const std::vector<std::string> &named)
+struct PointsDue {
+    std::vector<std::string> now;
+    std::vector<std::pair<std::string, Distance>> later; ///< after how much more driving
+};
+
+// Of the points that an event makes due, those that this rig has: due by it now, or once it has been driven
+// on.
+Result<PointsDue> pointsDue(Session &session, const Happening &happening, const Rig &rig,
+                            const std::vector<std::string> &named)
 {
     Result<RigHistory> history = loadHistory(**session.book(), rig.id);
     if (!history)
         return history.error();
     weatherHistory(*history, &session.world(), happening.at);
     const auto bands = dueBands(session.catalogue(), *history, happening.at);
-    std::vector<std::string> due;
+    PointsDue due;
     for (const std::string &point : named) {
         const DueBand *band = findBand(bands, point);
-        if (band != nullptr && (band->dueNow || band->everyMove))
-            due.push_back(point);
+        if (band == nullptr)
+            continue;
+        if (band->dueNow || band->everyMove)
+            due.now.push_back(point);
+        else if (band->rule == "event:" + happening.kind && band->atDistance)
+            due.later.emplace_back(point, *band->atDistance);
     }
     return due;
 }
@@ -120,11 +130,24 @@ Result<Answer> event(Session &session, const std::string &kind, const std::strin
         return due.error();
     Value json = toValue(happening);
     json.member("id") = id->text();
-    json.member("due") = Value::List(due->begin(), due->end());
+    json.member("due") = Value::List(due->now.begin(), due->now.end());
+    Value::List later;
     std::string text = session.texts().word("events", kind) + ": written. ";
-    text += due->empty() ? "It makes no point of this rig due.\n" : "Due now:\n";
-    for (const std::string &point : *due)
+    if (due->now.empty() && due->later.empty())
+        text += "It makes no point of this rig due.\n";
+    if (!due->now.empty())
+        text += "Due now:\n";
+    for (const std::string &point : due->now)
         text += "  " + point + "  " + session.texts().point(point).title + "\n";
+    if (!due->later.empty())
+        text += "Due as it is driven:\n";
+    for (const auto &[point, distance] : due->later) {
+        later.emplace_back(
+            Value::Map{{"point", point}, {"after", Value::Map{{"value", distance.si()}, {"unit", "m"}}}});
+        text += "  " + point + "  " + session.texts().point(point).title + ", after " +
+                format(distance, session.units()) + "\n";
+    }
+    json.member("later") = later;
     return Answer{json, text};
 }
 

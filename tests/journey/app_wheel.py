@@ -49,7 +49,7 @@ def main():
                 route = os.path.join(folder, name + ".gpx")
                 track(route, kilometers, day)
                 live(app, "drive-" + name, line.book, route, shots, day + "T17:00:00+13:00")
-            due = line.json("--now", "2026-11-18T09:00:00+13:00", "due", "list")["due"]
+            due = line.json("--at", "2026-11-18T09:00:00+13:00", "due")["due"]
             rules = [one["rule"] for one in due if one["point"] == "wheel-nut-torque"]
             check(rules == ["months"], f"90 km on and looked at three times, the nuts go by {rules}")
             check(line.json("check", "--deep")["faults"] == [], "check found faults")

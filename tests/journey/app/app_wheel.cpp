@@ -53,6 +53,8 @@ void fit(Wiring &app, const QString &shots)
     finger.tapStarting(QStringLiteral("Write down the fitting"));
     finger.waitFor([&] { return !whenDue(app).isEmpty(); }, QStringLiteral("nuts in the due list"));
     expect(!isDueNow(app), QStringLiteral("the nuts are due before a mile was driven"));
+    // the page grows by what is said of the nuts: a finger waits until it stands still
+    expect(waitUntilSettled(app.session(), app.window()), QStringLiteral("the page never stood still"));
     finger.tapStarting(nuts);
     finger.waitFor([&] { return placeOf(app) == QStringLiteral("why"); }, QStringLiteral("why they are due"));
     grab(app, shots, QStringLiteral("wheel-2-due-later"));

@@ -85,6 +85,18 @@ TEST_CASE("the wheel ladder asks at 10, 25 and 50 to 100 miles, and closes after
     CHECK(bandOf(story, "nut", at("2026-01-11")).rule == "months");
 }
 
+TEST_CASE("a wheel just fitted is due by the miles driven, not today, with nuts that nobody looked at before")
+{
+    Story story;
+    story.happening(at("2026-01-02"), "wheel_fitted");
+    const DueBand band = bandOf(story, "nut", at("2026-01-02", 1));
+    CHECK(band.rule == "event:wheel_fitted");
+    CHECK_FALSE(band.dueNow);
+    CHECK(band.early == parseDate("2026-01-03")); // ten miles are driven in a day, by the usual year
+    story.trip(at("2026-01-02", 60), at("2026-01-02", 120), miles(11));
+    CHECK(bandOf(story, "nut", at("2026-01-02", 180)).dueNow);
+}
+
 TEST_CASE("past 100 miles without a look the ladder is past due")
 {
     Story story;
