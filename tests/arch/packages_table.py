@@ -51,6 +51,7 @@ PROGRAMS = {
     "nm": ["g++"],
     "python3": ["python3"],
     "shellcheck": ["shellcheck"],
+    "units": ["units"],
 }
 
 QML_MODULES = {
