@@ -36,7 +36,7 @@ bool columnsAgree(const Entry &entry, const Statement &row)
 // A device is named by the hash of its key, see core/keys.
 Status checkStreams(Connection &db, CheckReport &report)
 {
-    Result<Statement> rows = db.prepare("SELECT id, name, public_key FROM stream ORDER BY id");
+    Result<Statement> rows = db.prepare("SELECT id, name, public_key, partial FROM stream ORDER BY id");
     if (!rows)
         return rows.error();
     for (;;) {
@@ -47,7 +47,8 @@ Status checkStreams(Connection &db, CheckReport &report)
             return done();
         ++report.streams;
         // a stream that others only named has no key yet
-        if (rows->bytes(2) != std::string(32, '\0') &&
+        const bool isOnlyNamed = rows->integer(3) != 0 && rows->bytes(2) == std::string(32, '\0');
+        if (!isOnlyNamed &&
             blake2b(rows->bytes(2)).view().substr(0, 16) != std::string_view(rows->bytes(1)).substr(0, 16))
             report.faults.push_back("stream " + std::to_string(rows->integer(0)) +
                                     ": its key is not the device's");

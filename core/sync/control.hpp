@@ -38,5 +38,7 @@ struct SignedControl {
 
 /// Size, shape, strict CBOR, ranges, the signer's name, the signature. `Corrupt`, `OutOfRange`.
 [[nodiscard]] Result<ControlRecord> readControl(std::string_view bytes);
+/// The same for a record that was verified when it was kept.
+[[nodiscard]] Result<ControlRecord> readKeptControl(std::string_view bytes);
 
 } // namespace snugwalk

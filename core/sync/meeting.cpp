@@ -146,7 +146,7 @@ Status Meeting::publishControls()
     if (!stored)
         return stored.error();
     for (const std::string &bytes : *stored) {
-        const auto record = readControl(bytes);
+        const auto record = readKeptControl(bytes);
         if (!record)
             return record.error();
         SNUG_TRY(publish(rigFolder(m_rig) + "/c/" + record->signer.text(),

@@ -266,7 +266,7 @@ Result<RigMembers> membersOf(Logbook &book, const Id &space)
         return Error{Errc::NotFound, "this rig is not shared", space.shortText(), "share it first"};
     std::vector<ControlRecord> records;
     for (const std::string &bytes : *stored) {
-        Result<ControlRecord> record = readControl(bytes);
+        Result<ControlRecord> record = readKeptControl(bytes);
         if (!record)
             return Error{Errc::Corrupt, "a stored record of who belongs to this rig is damaged",
                          space.shortText(), "run `snugwalk check`"};
