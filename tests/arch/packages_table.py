@@ -33,6 +33,7 @@ PKG_CONFIG = {
     "libjpeg": ["libjpeg62-turbo-dev"],
     "libpng": ["libpng-dev"],
     "libsodium": ["libsodium-dev"],
+    "libzip": ["libzip-dev"],
     "sqlite3": ["libsqlite3-dev"],
 }
 
