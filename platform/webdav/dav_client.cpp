@@ -73,7 +73,8 @@ DavMeaning meaningOfReply(const DavRequest &asked, const QNetworkReply &reply, c
     const DavMeaning meaning = meaningOf(asked.verb, answer.status);
     if (meaning != DavMeaning::Done)
         return meaning;
-    if (looksLikeAPage(reply, answer.body) && (asked.verb == DavVerb::Get || asked.verb == DavVerb::Head))
+    // a PUT answered 201 may come with a page of the server's own; a sign-in page comes with 200
+    if (answer.status == 200 && looksLikeAPage(reply, answer.body))
         return DavMeaning::StopPortal;
     const bool isCut = asked.verb == DavVerb::Get && answer.length && *answer.length != answer.body.size();
     return isCut ? DavMeaning::Retry : DavMeaning::Done;
@@ -105,8 +106,10 @@ DavAnswer DavClient::send(const DavRequest &asked)
     QNetworkRequest request = plainRequest(asked, m_tls, m_times);
     if (!m_authorization.isEmpty())
         request.setRawHeader("Authorization", m_authorization);
+    // a HEAD sent as a custom verb would wait for the body that its header announces
     const std::unique_ptr<QNetworkReply> reply(
-        m_network.sendCustomRequest(request, verbName(asked.verb), asked.body));
+        asked.verb == DavVerb::Head ? m_network.head(request)
+                                    : m_network.sendCustomRequest(request, verbName(asked.verb), asked.body));
     DavAnswer answer;
     bool isTlsFault = false;
     QEventLoop loop;

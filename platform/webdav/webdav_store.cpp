@@ -119,6 +119,7 @@ struct WebdavStore::Inside {
 
     DavAnswer ensureFolder(const std::string &folder);
     DavAnswer tryPublish(const std::string &name, const QByteArray &bytes, bool &isThere);
+    DavAnswer lookedAt(const std::string &name, const QByteArray &bytes);
     DavAnswer upload(const std::string &part, const QByteArray &bytes);
     DavAnswer putInPlace(const std::string &name, const QByteArray &bytes);
     Status settle(const std::string &name, std::string_view bytes);
@@ -151,28 +152,27 @@ DavAnswer WebdavStore::Inside::ensureFolder(const std::string &folder)
     return answer;
 }
 
-// A new file, and whether all of it arrived.
-DavAnswer WebdavStore::Inside::upload(const std::string &part, const QByteArray &bytes)
+// Whether all of it arrived: an answer of success alone may come from anyone on the way.
+DavAnswer WebdavStore::Inside::lookedAt(const std::string &name, const QByteArray &bytes)
 {
-    DavAnswer answer = send(DavVerb::Put, part, bytes);
-    if (answer.meaning != DavMeaning::Done)
-        return answer;
-    answer = send(DavVerb::Head, part);
-    if (answer.meaning == DavMeaning::Done && answer.length != bytes.size())
+    DavAnswer answer = send(DavVerb::Head, name);
+    const bool isCut = answer.meaning == DavMeaning::Done && answer.length != bytes.size();
+    if (isCut || answer.meaning == DavMeaning::Missing)
         answer.meaning = DavMeaning::Retry;
     return answer;
+}
+
+DavAnswer WebdavStore::Inside::upload(const std::string &part, const QByteArray &bytes)
+{
+    const DavAnswer answer = send(DavVerb::Put, part, bytes);
+    return answer.meaning == DavMeaning::Done ? lookedAt(part, bytes) : answer;
 }
 
 // Where a server does not move files: readers verify hashes, so a cut file harms nobody and is sent again.
 DavAnswer WebdavStore::Inside::putInPlace(const std::string &name, const QByteArray &bytes)
 {
-    DavAnswer answer = send(DavVerb::Put, name, bytes, smallAnswer, {{"If-None-Match", "*"}});
-    if (answer.meaning != DavMeaning::Done)
-        return answer;
-    answer = send(DavVerb::Head, name);
-    if (answer.meaning == DavMeaning::Done && answer.length != bytes.size())
-        answer.meaning = DavMeaning::Retry;
-    return answer;
+    const DavAnswer answer = send(DavVerb::Put, name, bytes, smallAnswer, {{"If-None-Match", "*"}});
+    return answer.meaning == DavMeaning::Done ? lookedAt(name, bytes) : answer;
 }
 
 // One try from the start; a lost reply of the last one shows as a file that is there.
@@ -193,10 +193,10 @@ DavAnswer WebdavStore::Inside::tryPublish(const std::string &name, const QByteAr
     if (answer.meaning == DavMeaning::Done) {
         const QByteArray target = davChild(root, name).toEncoded();
         answer = send(DavVerb::Move, part, {}, smallAnswer, {{"Destination", target}, {"Overwrite", "F"}});
+        if (answer.meaning == DavMeaning::Done)
+            return lookedAt(name, bytes);
         if (answer.meaning == DavMeaning::Refused)
             answer = putInPlace(name, bytes);
-        else if (answer.meaning == DavMeaning::Done)
-            return answer;
         isThere = answer.meaning == DavMeaning::Taken;
     }
     if (answer.meaning == DavMeaning::Missing) // what we had just written: someone tidied up

@@ -39,6 +39,7 @@ def main():
     here = Path(tempfile.mkdtemp())
     (here / "file").write_bytes(CONTENT)
     false, wrong, cells, passed = [], [], 0, 0
+    call(server, "probe")
 
     def note(ok, *what):
         if not ok:
@@ -55,6 +56,8 @@ def main():
                 false.append((verb, fault, answer))
     for verb, words in [("GET", ("read", NAME, "100000")), ("PROPFIND", ("list", "snugwalk1/a"))]:
         for fault in STATUS + WORDS:
+            if (verb, fault) == ("GET", 200):
+                continue  # no fault: whole bytes of someone, which who reads compares with a hash
             server.clear(Plan(verb, fault))
             server.folders |= {"/dav/snugwalk1/", "/dav/snugwalk1/a/"}
             server.files["/dav/" + NAME] = CONTENT
@@ -77,7 +80,7 @@ def main():
             cells += 1
             passed += 1
             note(answer["ok"] and server.files.get("/dav/" + NAME) == CONTENT, "did not go through", verb, fault, answer)
-    for fault, code in [(401, "network"), (403, "network"), (413, "io"), (507, "io"), ((302, "/x"), "network"),
+    for fault, code in [(401, "network"), (403, "network"), (413, "storage"), (507, "storage"), ((302, "/x"), "network"),
                         ("portal", "network")]:
         server.clear(Plan("PUT", fault, only_part=True))
         answer = call(server, "publish", NAME, str(here / "file"), tries=5)
@@ -106,7 +109,7 @@ def main():
     note(call(server, "read", "big", "2000")["ok"], "a file at the limit")
     note(call(server, "read", "gone", "10").get("code") == "not_found", "a missing file")
     note(call(server, "probe")["ok"] and not [f for f in server.files if "probe" in f or f.endswith(".part")],
-         "the first contact leaves something")
+         "the first contact leaves something", list(server.files))
     # addresses and passwords that are never used
     for words in [("--address", "http://192.0.2.1/dav/"), ("--address", "ftp://127.0.0.1/"), ("--address", "nonsense"),
                   ("--address", server.address, "--user", "u", "--password", "p"),

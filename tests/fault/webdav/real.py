@@ -175,7 +175,7 @@ def full_disk(authority, base):
         answer = call(server.address, authority.file, "publish-all", files)
         there = kept(server)
         whole = sum(there.get(n) == h for n, h in tree(files).items())
-        note(not answer["ok"] and answer["code"] in ("io", "network"), "a full disk is told", answer)
+        note(not answer["ok"] and answer["code"] in ("storage", "network"), "a full disk is told", answer)
         note(whole == len([n for n in there if n.startswith("snugwalk1/f/")]), f"{whole} files whole, none in part")
         if not limited:
             for name in list(there)[:]:

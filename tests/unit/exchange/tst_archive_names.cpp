@@ -17,7 +17,7 @@ TEST_CASE("our own names are known, others are left alone")
     REQUIRE(photo);
     CHECK(photo->kind == MemberKind::Photo);
     CHECK(photo->photo == hash);
-    for (const std::string other :
+    for (const std::string &other :
          {std::string("notes.txt"), std::string("Manifest.json"), std::string("photos/holiday.jpg"),
           "photos/" + hash.text() + ".gif", "photos/x/" + hash.text() + ".jpg", hash.text() + ".jpg",
           std::string("console.txt"), std::string("a..b"), std::string("caf\u00e9.txt")}) {
@@ -30,7 +30,7 @@ TEST_CASE("our own names are known, others are left alone")
 TEST_CASE("names that lead elsewhere or fool a reader are refused")
 {
     using namespace std::string_literals;
-    for (const std::string name :
+    for (const std::string &name :
          {""s, "/etc/passwd"s, "//server/share"s, "../x"s, "a/../b"s, "photos/../../x"s, ".."s, "."s, "./x"s,
           "a//b"s, "a/./b"s, "C:/x"s, "c:x"s, "..\\x"s, "a\\b"s, "\\\\server\\x"s, "x\0y"s, "x\ny"s, "x\x7fy"s,
           "con"s, "CON"s, "nul.txt"s, "photos/aux"s, "Com1.jpg"s, "lpt9"s, "PRN .txt"s, "x."s, "x "s, " x"s,
