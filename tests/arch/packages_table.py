@@ -34,6 +34,7 @@ PKG_CONFIG = {
     "libpng": ["libpng-dev"],
     "libsodium": ["libsodium-dev"],
     "libzstd": ["libzstd-dev"],
+    "libzip": ["libzip-dev"],
     "sqlite3": ["libsqlite3-dev"],
 }
 
