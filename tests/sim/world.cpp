@@ -58,6 +58,10 @@ void World::begin()
     SNUG_ASSERT(shareRig(founder.book(), founder.keys, m_rig).has_value());
     m_people[0].enrolled = true;
     m_people[0].role = SyncRole::Owner;
+    for (std::size_t i = 1; i < count; ++i) {
+        if (!m_dice.oneIn(4))
+            enroll(i);
+    }
 }
 
 void World::write(std::size_t who)
