@@ -2,6 +2,7 @@
 // Row 29 and the way of photos: pieces before the entry, thumbnails first, originals when wanted.
 #include <doctest/doctest.h>
 
+#include "logbook/acts.hpp"
 #include "logbook/photo_store.hpp"
 #include "row.hpp"
 #include "support/party.hpp"
@@ -79,18 +80,14 @@ TEST_CASE("a fetch that breaks off goes on with the pieces it has")
     s.owner.meet(s.store);
     const auto chunks = namesWith(s.store, ".chk");
     REQUIRE(chunks.size() == 4);
-    const MemoryStore whole = [&] {
-        MemoryStore copy;
-        copy.files = s.store.files;
-        return copy;
-    }();
+    const auto whole = s.store.files;
     // the piece that is looked for last is not there yet
     const PhotoStore photos(s.other.book().photoFolder());
     for (std::size_t i = 0; i < chunks.size(); ++i)
         s.store.files.erase(chunks[i]);
     s.other.meet(s.store, all);
     CHECK_FALSE(photos.exists(photo));
-    s.store.files = whole.files;
+    s.store.files = whole;
     const auto summary = s.other.meet(s.store, all);
     CHECK(summary.photosReceived == 1);
     CHECK(photos.verify(photo));

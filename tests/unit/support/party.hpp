@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include "logbook/thing.hpp"
 #include "support/book.hpp"
 #include "sync/exchange.hpp"
 #include "sync/memory_store.hpp"

@@ -107,7 +107,8 @@ TEST_CASE("a signature for one purpose says nothing for another")
     CHECK_FALSE(isSignedBy(envelope, DeviceKey::random().publicKey(), "one"));
     // RFC 9052 section 4.2 [RFC9052]: tag 18, four parts, EdDSA as RFC 9053 section 2.2 [RFC9053] numbers it
     CHECK(toHex(bytes.substr(0, 8)) == "d28443a10127a047");
-    for (const std::size_t size : {0, 23, 24, 255, 256, 65'535, 65'536}) {
+    for (const std::size_t size : {std::size_t{0}, std::size_t{23}, std::size_t{24}, std::size_t{255},
+                                   std::size_t{256}, std::size_t{65'535}, std::size_t{65'536}}) {
         const std::string payload(size, 'p');
         CHECK(parseSigned1(signed1(key, "one", payload)).value().payload == payload);
     }
@@ -140,7 +141,8 @@ TEST_CASE("a thousand marks as people make them: bytes an entry")
     REQUIRE(entries.size() == 1000);
     const auto sealed =
         sealSegment(key, Secret::random(), factsOf(key), entries, party.home.clock.now()).value();
-    MESSAGE("1000 marks, each an act of its own: ", sealed.bytes.size() / 1000.0, " bytes an entry");
+    MESSAGE("1000 marks, each an act of its own: ", static_cast<double>(sealed.bytes.size()) / 1000.0,
+            " bytes an entry");
     CHECK(sealed.bytes.size() <
           48 * 1000); // an act's and a thing's id are 32 bytes of it that nothing shortens
 }

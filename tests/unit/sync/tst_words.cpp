@@ -38,7 +38,7 @@ TEST_CASE("one wrong letter is told at its word, nearly always; never taken")
     int tried = 0;
     int located = 0;
     for (std::size_t at = 0; at < words.size(); ++at) {
-        for (const std::size_t letter : {0, 1, 2, 3, 4}) {
+        for (std::size_t letter = 0; letter < 5; ++letter) {
             for (const char c : std::string_view("bdfghjklmnprstvzaiou")) {
                 auto wrong = words;
                 wrong[at][letter] = c;
