@@ -58,6 +58,10 @@ void World::begin()
     SNUG_ASSERT(shareRig(founder.book(), founder.keys, m_rig).has_value());
     m_people[0].enrolled = true;
     m_people[0].role = SyncRole::Owner;
+    for (std::size_t i = 1; i < count; ++i) {
+        if (!m_dice.oneIn(4))
+            enroll(i);
+    }
 }
 
 void World::write(std::size_t who)
@@ -235,6 +239,10 @@ void World::restore(std::size_t who)
             elsewhere.merge(tokensIn(*m_people[i].device, false));
     }
     device.restoreCopy();
+    if (person.enrolled) // the copy may be from before: whoever restores shows the code again
+        SNUG_ASSERT(
+            joinRig(device.book(), m_rig, sharedRigs(m_people[0].device->book()).value().front().second)
+                .has_value());
     const std::set<std::string> after = tokensIn(device, false);
     for (const std::string &token : before) {
         const auto found = m_written.find(token);
@@ -287,22 +295,35 @@ void World::stranger()
 void World::step()
 {
     const std::size_t who = m_dice.below(m_people.size());
+    // each schedule has its own temper: one rare thing is common in it
+    const std::size_t temper = m_seed % 5;
     const std::size_t what = m_dice.below(100);
-    if (what < 45)
+    if (what < 15) {
+        if (temper == 0)
+            revoke(who);
+        else if (temper == 1)
+            restore(who);
+        else if (temper == 2)
+            adopt();
+        else if (temper == 3)
+            stranger();
+        else
+            carry();
+    } else if (what < 50)
         write(who);
-    else if (what < 75)
-        meet(who, m_dice.below(2), true);
     else if (what < 80)
+        meet(who, m_dice.below(2), true);
+    else if (what < 83)
         carry();
-    else if (what < 88)
+    else if (what < 90)
         enroll(who);
-    else if (what < 91)
-        writePhoto(who);
     else if (what < 93)
-        revoke(who);
+        writePhoto(who);
     else if (what < 95)
+        revoke(who);
+    else if (what < 97)
         adopt();
-    else if (what < 98)
+    else if (what < 99)
         restore(who);
     else
         stranger();
