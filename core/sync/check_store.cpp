@@ -35,11 +35,12 @@ std::string entriesIn(const std::string &bytes, const RigKeys &keys, const RigMe
     std::string text = std::to_string(head->count) + " entries of " +
                        (writer == nullptr ? head->facts.stream.device.shortText() : writer->name);
     const auto key = keys.all.find(head->epoch);
-    const auto entries = key == keys.all.end() ? Result<std::vector<IncomingEntry>>(Error{})
-                                               : openSegment(bytes, key->second);
+    const auto entries =
+        key == keys.all.end() ? Result<std::vector<IncomingEntry>>(Error{}) : openSegment(bytes, key->second);
     if (entries && !entries->empty())
-        text += ", " + entries->front().entry.id.stream.text() + " " + std::to_string(entries->front().entry.id.seq) +
-                " to " + std::to_string(entries->back().entry.id.seq);
+        text += ", " + entries->front().entry.id.stream.text() + " " +
+                std::to_string(entries->front().entry.id.seq) + " to " +
+                std::to_string(entries->back().entry.id.seq);
     return text;
 }
 
@@ -66,8 +67,9 @@ private:
     [[nodiscard]] Status segments();
     [[nodiscard]] Status photos();
     [[nodiscard]] Status photo(const Photo &photo, const Hash &hash);
-    [[nodiscard]] Result<Names> wholeFiles(const std::string &kind, std::size_t limit, const char *what,
-                                           const std::function<bool(std::string_view, const std::string &)> &fine);
+    [[nodiscard]] Result<Names>
+    readAll(const std::string &kind, std::size_t limit, const char *what,
+            const std::function<bool(std::string_view, const std::string &)> &fine);
 
     Logbook &m_book;
     const Keys &m_keys;
@@ -79,11 +81,12 @@ private:
     std::map<std::string, std::string> m_known; ///< what a file of that hash has, for people
 };
 
-// Reads all files below <rig>/<kind>/*/ and gives the hashes of those that are whole.
-Result<Names> StoreCheck::wholeFiles(const std::string &kind, std::size_t limit, const char *what,
-                                     const std::function<bool(std::string_view, const std::string &)> &fine)
+// Reads all files below <rig>/<kind>/*/ and tells of those that are damaged; gives the hashes that names
+// claim.
+Result<Names> StoreCheck::readAll(const std::string &kind, std::size_t limit, const char *what,
+                                  const std::function<bool(std::string_view, const std::string &)> &fine)
 {
-    Names whole;
+    Names seen;
     const std::string folder = rigFolder(m_rig) + "/" + kind;
     const auto writers = m_view.list(folder);
     if (!writers)
@@ -101,16 +104,15 @@ Result<Names> StoreCheck::wholeFiles(const std::string &kind, std::size_t limit,
             });
             if (!bytes)
                 return bytes.error();
-            if (*bytes) {
-                whole.insert(hash);
+            seen.insert(hash);
+            if (*bytes)
                 continue;
-            }
             const auto known = m_known.find(hash);
             m_lines.push_back(std::string(what) + " " + path + "/" + file.first + " is damaged" +
                               (known == m_known.end() ? "" : ": " + known->second));
         }
     }
-    return whole;
+    return seen;
 }
 
 Status StoreCheck::controls()
@@ -118,15 +120,15 @@ Status StoreCheck::controls()
     const auto kept = controlsOf(m_book, m_rig);
     if (!kept)
         return kept.error();
-    const auto whole =
-        wholeFiles("c", maxControlBytes, "record of members", [&](std::string_view bytes, const std::string &device) {
-            const auto record = readControl(bytes);
-            return record && record->space == m_rig && record->signer.text() == device;
-        });
-    if (!whole)
-        return whole.error();
+    const auto seen = readAll("c", maxControlBytes, "record of members",
+                              [&](std::string_view bytes, const std::string &device) {
+                                  const auto record = readControl(bytes);
+                                  return record && record->space == m_rig && record->signer.text() == device;
+                              });
+    if (!seen)
+        return seen.error();
     for (const std::string &bytes : *kept) {
-        if (whole->count(blake2b(bytes).text().substr(0, shortHash)) == 0)
+        if (seen->count(blake2b(bytes).text().substr(0, shortHash)) == 0)
             m_lines.emplace_back("a record of members is not at the store");
     }
     return done();
@@ -143,16 +145,16 @@ Status StoreCheck::segments()
             return bytes.error();
         m_known[segment.facts.hash.text().substr(0, shortHash)] = entriesIn(*bytes, m_open, m_members);
     }
-    const auto whole =
-        wholeFiles("s", maxSegmentBytes, "file of entries", [&](std::string_view bytes, const std::string &stream) {
+    const auto seen = readAll(
+        "s", maxSegmentBytes, "file of entries", [&](std::string_view bytes, const std::string &stream) {
             const auto head = readSegmentHead(bytes);
             return head && head->facts.space == m_rig && toHex(head->facts.stream.bytes()) == stream;
         });
-    if (!whole)
-        return whole.error();
+    if (!seen)
+        return seen.error();
     for (const auto &[hash, text] : m_known) {
-        if (whole->count(hash) == 0)
-            m_lines.push_back("a file of entries is not whole at the store: " + text);
+        if (seen->count(hash) == 0)
+            m_lines.push_back("a file of entries is not at the store: " + text);
     }
     return done();
 }
@@ -184,8 +186,8 @@ Status StoreCheck::photo(const Photo &photo, const Hash &hash)
             continue;
         }
         for (std::size_t i = 0; i < manifest->chunks.size(); ++i)
-            m_known[manifest->chunks[i].text()] = name + ", piece " + std::to_string(i + 1) + " of " +
-                                                  std::to_string(manifest->chunks.size());
+            m_known[manifest->chunks[i].text()] =
+                name + ", piece " + std::to_string(i + 1) + " of " + std::to_string(manifest->chunks.size());
     }
     if (!isListed && PhotoStore(m_book.photoFolder()).exists(hash))
         m_lines.push_back(name + ": here, not at the store");
@@ -202,13 +204,13 @@ Status StoreCheck::photos()
         if (const auto hash = Hash::parse(item.hash))
             SNUG_TRY(photo(item, *hash));
     }
-    const auto whole =
-        wholeFiles("b", maxSealedChunk, "piece of a photo", [](std::string_view, const std::string &) { return true; });
-    if (!whole)
-        return whole.error();
+    const auto seen = readAll("b", maxSealedChunk, "piece of a photo",
+                              [](std::string_view, const std::string &) { return true; });
+    if (!seen)
+        return seen.error();
     for (const auto &[chunk, text] : m_known) {
-        if (whole->count(chunk) == 0)
-            m_lines.push_back(text + " is not whole at the store");
+        if (seen->count(chunk) == 0)
+            m_lines.push_back(text + " is not at the store");
     }
     return done();
 }
