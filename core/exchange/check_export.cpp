@@ -16,10 +16,7 @@ namespace {
 
 constexpr std::uint64_t maxTextBytes = std::uint64_t{1} << 30;
 
-std::string nameOf(const EntryId &id)
-{
-    return "entry " + id.stream.text() + " " + std::to_string(id.seq);
-}
+std::string nameOf(const EntryId &id) { return "entry " + id.stream.text() + " " + std::to_string(id.seq); }
 
 class Checking {
 public:
@@ -155,8 +152,8 @@ Status ChainFollower::follow(const EntryLine &line)
     const Hash computed = chainHash(told, entry.bytes);
     m_last[entry.id.stream] = {entry.id.seq, entry.hash, computed, m_damaged};
     if (isNext || line.previous) {
-        const bool agrees = computed == entry.hash ||
-                            (isNext && chainHash(before.computed, entry.bytes) == entry.hash);
+        const bool agrees =
+            computed == entry.hash || (isNext && chainHash(before.computed, entry.bytes) == entry.hash);
         if (agrees && entry.id.seq > before.seq)
             return done();
         return Error{Errc::Corrupt, "its bytes or hash were changed", "", ""};
@@ -182,7 +179,8 @@ Result<ExportCheck> checkExport(const std::string &file)
         checking.checkMembers(*archive);
     const bool isOnlyTheFrame = report.faults.empty();
     if (*whole)
-        report.faults.push_back(**whole + (isOnlyTheFrame ? "; every entry and photo in it is as written" : ""));
+        report.faults.push_back(**whole +
+                                (isOnlyTheFrame ? "; every entry and photo in it is as written" : ""));
     return report;
 }
 

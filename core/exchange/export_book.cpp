@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "base/text.hpp"
 #include "exchange/archive_names.hpp"
 #include "exchange/check_export.hpp"
 #include "exchange/entry_line.hpp"
@@ -13,7 +14,6 @@
 #include "exchange/whole_file.hpp"
 #include "exchange/zip_reader.hpp"
 #include "exchange/zip_writer.hpp"
-#include "base/text.hpp"
 #include "logbook/files.hpp"
 #include "logbook/image_codec.hpp"
 #include "logbook/query.hpp"
@@ -137,11 +137,10 @@ Status collectThings(Connection &db, const Scope &scope, Content &content)
         Result<Value> doc = decodeCbor(rows->bytes(2));
         if (!doc)
             return doc.error();
-        content.things += toJson(Value::Map{{"id", id.text()},
-                                            {"type", rows->text(1)},
-                                            {"fields", std::move(doc).value()}},
-                                 false) +
-                          "\n";
+        content.things +=
+            toJson(Value::Map{{"id", id.text()}, {"type", rows->text(1)}, {"fields", std::move(doc).value()}},
+                   false) +
+            "\n";
     }
 }
 
@@ -239,7 +238,8 @@ Result<ExportReport> write(Logbook &book, const std::string &part, Content conte
     report.entries = content.manifest.entries;
     report.streams = static_cast<std::int64_t>(content.manifest.streams.size());
     if (content.photos.size() > maxZipMembers - 4)
-        return Error{Errc::Unsupported, "more photos than one archive takes", part, "export one rig at a time"};
+        return Error{Errc::Unsupported, "more photos than one archive takes", part,
+                     "export one rig at a time"};
     Result<ZipWriter> writer = ZipWriter::create(part, book.now().instant);
     if (!writer)
         return writer.error();
