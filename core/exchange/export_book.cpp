@@ -83,6 +83,23 @@ void notePhoto(std::string_view bytes, Content &content)
         content.photos.insert(*hash);
 }
 
+// The entry before in its stream.
+struct Last {
+    Hash hash;
+    bool isOut = false; ///< of this export
+};
+
+// What the line must name so that its hash can be computed from the export alone. An entry that came by
+// itself, without the one before it in its stream, has the hash of an entry with nothing before.
+Result<std::optional<Hash>> previousOf(const Last &before, std::string_view bytes, const Hash &hash)
+{
+    if (chainHash(before.hash, bytes) == hash)
+        return before.isOut ? std::optional(before.hash) : std::nullopt;
+    if (chainHash(Hash{}, bytes) == hash)
+        return std::optional(Hash{});
+    return Error{Errc::Corrupt, "an entry whose hash is not that of its bytes", "", "run `snugwalk check`"};
+}
+
 Status collectEntries(Connection &db, const Scope &scope, Content &content)
 {
     Result<Statement> rows =
@@ -90,10 +107,6 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
                    "entry.stream ORDER BY hlc, name, seq");
     if (!rows)
         return rows.error();
-    struct Last {
-        Hash hash;
-        bool isOut = false;
-    };
     std::map<std::int64_t, Last> last;
     for (;;) {
         const Result<bool> row = rows->step();
@@ -106,8 +119,10 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
         const Hash hash = Hash::fromBytes(rows->bytes(3)).value_or(Hash{});
         if (isIn) {
             const std::string bytes = rows->bytes(2);
-            const Result<std::string> line =
-                lineOf(bytes, hash, before.isOut ? std::optional(before.hash) : std::nullopt);
+            const Result<std::optional<Hash>> previous = previousOf(before, bytes, hash);
+            if (!previous)
+                return previous.error();
+            const Result<std::string> line = lineOf(bytes, hash, *previous);
             if (!line)
                 return line.error();
             if (line->size() > maxLineBytes)

@@ -130,7 +130,7 @@ def certificates(server, authority, base):
 
 def cut(server, authority, base):
     files = make_files(base / "cut", 20, 30_000)
-    proxy = CuttingProxy(server.port, lambda: random.choice([0, 300, 2_000, 6_000, 15_000, 60_000, 200_000]))
+    proxy = CuttingProxy(server.port, lambda: random.choice([0, 300, 2_000, 6_000, 15_000, 60_000, 400_000]))
     rounds = 0
     for rounds in range(1, 200):
         answer = call(proxy.address, authority.file, "publish-all", files, tries=4)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// PROPFIND answers as the two servers write them, and as nobody should.
+// PROPFIND answers [RFC4918] as the two servers write them, and as nobody should; escapes [RFC3986].
 #include <doctest/doctest.h>
 
 #include "sync/webdav_listing.hpp"
