@@ -47,7 +47,8 @@ bool isHonest(std::string_view name)
 {
     const bool hasBadByte = std::any_of(name.begin(), name.end(), [](char c) {
         const auto byte = static_cast<unsigned char>(c);
-        return byte < 0x20 || byte == 0x7F || std::string_view("\\:*?\"<>|").find(c) != std::string_view::npos;
+        return byte < 0x20 || byte == 0x7F ||
+               std::string_view("\\:*?\"<>|").find(c) != std::string_view::npos;
     });
     if (name.empty() || name.size() > 255 || hasBadByte || !isUtf8(name) || hasDirectionMark(name))
         return false;

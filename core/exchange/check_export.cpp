@@ -16,10 +16,7 @@ namespace {
 
 constexpr std::uint64_t maxTextBytes = std::uint64_t{1} << 30;
 
-std::string nameOf(const EntryId &id)
-{
-    return "entry " + id.stream.text() + " " + std::to_string(id.seq);
-}
+std::string nameOf(const EntryId &id) { return "entry " + id.stream.text() + " " + std::to_string(id.seq); }
 
 class Checking {
 public:
@@ -150,20 +147,20 @@ Status ChainFollower::follow(const EntryLine &line)
     const auto found = m_last.find(entry.id.stream);
     const Last before = found == m_last.end() ? Last{} : found->second;
     const bool isNext = entry.id.seq == before.seq + 1;
-    const bool mayBeDamaged = entry.id.seq > before.seq && m_damaged > before.damaged;
-    const Hash told = isNext ? before.told : line.previous.value_or(Hash{});
-    const Hash computed = chainHash(told, entry.bytes);
+    const bool mayBeDamaged = m_damaged > before.damaged;
+    const Hash computed = chainHash(line.previous.value_or(before.told), entry.bytes);
     m_last[entry.id.stream] = {entry.id.seq, entry.hash, computed, m_damaged};
-    if (isNext || line.previous) {
-        const bool agrees = computed == entry.hash ||
-                            (isNext && chainHash(before.computed, entry.bytes) == entry.hash);
-        if (agrees && entry.id.seq > before.seq)
-            return done();
-        return Error{Errc::Corrupt, "its bytes or hash were changed", "", ""};
+    if (entry.id.seq <= before.seq)
+        return Error{Errc::Corrupt, "it is there twice, or out of order", "", ""};
+    if (!isNext && !line.previous) {
+        if (mayBeDamaged)
+            return done(); // told already; from its own hash on the chain is followed again
+        return Error{Errc::NotFound, "the entry before it is missing", "", ""};
     }
-    if (mayBeDamaged)
-        return done(); // told already; from its own hash on the chain is followed again
-    return Error{Errc::NotFound, "the entry before it is missing", "", ""};
+    // after an entry whose hash was changed, not its bytes, the chain goes on from the hash it should have
+    const bool agrees = computed == entry.hash ||
+                        (!line.previous && chainHash(before.computed, entry.bytes) == entry.hash);
+    return agrees ? done() : Status(Error{Errc::Corrupt, "its bytes or hash were changed", "", ""});
 }
 
 Result<ExportCheck> checkExport(const std::string &file)
@@ -182,7 +179,8 @@ Result<ExportCheck> checkExport(const std::string &file)
         checking.checkMembers(*archive);
     const bool isOnlyTheFrame = report.faults.empty();
     if (*whole)
-        report.faults.push_back(**whole + (isOnlyTheFrame ? "; every entry and photo in it is as written" : ""));
+        report.faults.push_back(**whole +
+                                (isOnlyTheFrame ? "; every entry and photo in it is as written" : ""));
     return report;
 }
 

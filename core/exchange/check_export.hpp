@@ -14,7 +14,8 @@ struct ExportCheck {
     std::int64_t entries = 0;
     std::int64_t streams = 0;
     std::int64_t photos = 0;
-    std::vector<std::string> faults; ///< one line each, naming the entry, photo or part; empty when all is well
+    std::vector<std::string>
+        faults; ///< one line each, naming the entry, photo or part; empty when all is well
 };
 
 /// Reads every byte: the whole file's checksum, each file against the manifest, each entry against its hash

@@ -93,8 +93,9 @@ Result<std::string> lineOf(std::string_view bytes, const Hash &hash, const std::
     Result<Value> entry = decodeCbor(bytes);
     if (!entry)
         return entry.error();
-    const bool isTaken = std::any_of(addedMembers.begin(), addedMembers.end(),
-                                     [&](std::string_view name) { return entry->map().count(std::string(name)) > 0; });
+    const bool isTaken = std::any_of(addedMembers.begin(), addedMembers.end(), [&](std::string_view name) {
+        return entry->map().count(std::string(name)) > 0;
+    });
     if (!entry->isMap() || isTaken)
         return Error{Errc::Corrupt, "an entry that cannot be read", "", "run `snugwalk check`"};
     return lineText(entry->map(), bytes, hash, previous);

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "base/text.hpp"
 #include "exchange/archive_names.hpp"
 #include "exchange/check_export.hpp"
 #include "exchange/entry_line.hpp"
@@ -13,7 +14,6 @@
 #include "exchange/whole_file.hpp"
 #include "exchange/zip_reader.hpp"
 #include "exchange/zip_writer.hpp"
-#include "base/text.hpp"
 #include "logbook/files.hpp"
 #include "logbook/image_codec.hpp"
 #include "logbook/query.hpp"
@@ -83,6 +83,23 @@ void notePhoto(std::string_view bytes, Content &content)
         content.photos.insert(*hash);
 }
 
+// The entry before in its stream.
+struct Last {
+    Hash hash;
+    bool isOut = false; ///< of this export
+};
+
+// What the line must name so that its hash can be computed from the export alone. An entry that came by
+// itself, without the one before it in its stream, has the hash of an entry with nothing before.
+Result<std::optional<Hash>> previousOf(const Last &before, std::string_view bytes, const Hash &hash)
+{
+    if (chainHash(before.hash, bytes) == hash)
+        return before.isOut ? std::optional(before.hash) : std::nullopt;
+    if (chainHash(Hash{}, bytes) == hash)
+        return std::optional(Hash{});
+    return Error{Errc::Corrupt, "an entry whose hash is not that of its bytes", "", "run `snugwalk check`"};
+}
+
 Status collectEntries(Connection &db, const Scope &scope, Content &content)
 {
     Result<Statement> rows =
@@ -90,10 +107,6 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
                    "entry.stream ORDER BY hlc, name, seq");
     if (!rows)
         return rows.error();
-    struct Last {
-        Hash hash;
-        bool isOut = false;
-    };
     std::map<std::int64_t, Last> last;
     for (;;) {
         const Result<bool> row = rows->step();
@@ -106,8 +119,10 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
         const Hash hash = Hash::fromBytes(rows->bytes(3)).value_or(Hash{});
         if (isIn) {
             const std::string bytes = rows->bytes(2);
-            const Result<std::string> line =
-                lineOf(bytes, hash, before.isOut ? std::optional(before.hash) : std::nullopt);
+            const Result<std::optional<Hash>> previous = previousOf(before, bytes, hash);
+            if (!previous)
+                return previous.error();
+            const Result<std::string> line = lineOf(bytes, hash, *previous);
             if (!line)
                 return line.error();
             if (line->size() > maxLineBytes)
@@ -137,11 +152,10 @@ Status collectThings(Connection &db, const Scope &scope, Content &content)
         Result<Value> doc = decodeCbor(rows->bytes(2));
         if (!doc)
             return doc.error();
-        content.things += toJson(Value::Map{{"id", id.text()},
-                                            {"type", rows->text(1)},
-                                            {"fields", std::move(doc).value()}},
-                                 false) +
-                          "\n";
+        content.things +=
+            toJson(Value::Map{{"id", id.text()}, {"type", rows->text(1)}, {"fields", std::move(doc).value()}},
+                   false) +
+            "\n";
     }
 }
 
@@ -239,7 +253,8 @@ Result<ExportReport> write(Logbook &book, const std::string &part, Content conte
     report.entries = content.manifest.entries;
     report.streams = static_cast<std::int64_t>(content.manifest.streams.size());
     if (content.photos.size() > maxZipMembers - 4)
-        return Error{Errc::Unsupported, "more photos than one archive takes", part, "export one rig at a time"};
+        return Error{Errc::Unsupported, "more photos than one archive takes", part,
+                     "export one rig at a time"};
     Result<ZipWriter> writer = ZipWriter::create(part, book.now().instant);
     if (!writer)
         return writer.error();

@@ -169,9 +169,8 @@ Result<ImportReport> importFrom(Logbook &book, const ZipReader &archive, const I
     if (!lines)
         return lines.error();
     PhotoImport photos(archive, *contents, codec, PhotoStore(book.photoFolder()));
-    const Result<ImportCount> count =
-        importEntries(book, manifest->streams, std::move(lines->entries),
-                      [&] { return photos.bring(lines->photos, report); });
+    const Result<ImportCount> count = importEntries(book, manifest->streams, std::move(lines->entries),
+                                                    [&] { return photos.bring(lines->photos, report); });
     if (!count)
         return count.error();
     report.entriesAdded = count->added;

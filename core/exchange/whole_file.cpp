@@ -76,7 +76,8 @@ Result<std::optional<std::string>> sealFault(const std::string &file)
         return std::optional<std::string>();
     if (whole->comment.starts_with(words))
         return std::optional<std::string>("the file as a whole is not what was written");
-    return std::optional<std::string>("the file does not end with its checksum: it was cut, changed or packed anew");
+    return std::optional<std::string>(
+        "the file does not end with its checksum: it was cut, changed or packed anew");
 }
 
 } // namespace snugwalk

@@ -41,7 +41,8 @@ bool tellsTooMany(const std::string &file, std::uint64_t size)
     in.seekg(static_cast<std::streamoff>(size - length));
     in.read(tail.data(), static_cast<std::streamsize>(length));
     const std::size_t at = tail.rfind("PK\5\6");
-    return in && at != std::string::npos && at + 12 <= tail.size() && tail.compare(at + 10, 2, "\xFF\xFF") == 0;
+    return in && at != std::string::npos && at + 12 <= tail.size() &&
+           tail.compare(at + 10, 2, "\xFF\xFF") == 0;
 }
 
 bool isFileOrFolder(std::uint32_t attributes)

@@ -94,10 +94,11 @@ Status ZipWriter::addFile(const std::string &name, const std::filesystem::path &
 
 Status ZipWriter::close(const std::string &comment)
 {
-    if (zip_set_archive_comment(m_archive.get(), comment.data(), static_cast<zip_uint16_t>(comment.size())) != 0)
+    if (zip_set_archive_comment(m_archive.get(), comment.data(), static_cast<zip_uint16_t>(comment.size())) !=
+        0)
         return lastError();
     if (zip_close(m_archive.get()) != 0)
-        return lastError(); // the archive is still open and is thrown away with this object
+        return lastError();                 // the archive is still open and is thrown away with this object
     static_cast<void>(m_archive.release()); // closing freed it
     m_bytes.clear();
     return done();

@@ -16,10 +16,7 @@ using sqlite::Transaction;
 // A stamp beyond this (the year 6429) would leave our own clock no room to go on.
 constexpr std::int64_t lastHlc = std::numeric_limits<std::int64_t>::max() - (std::int64_t{1} << 32);
 
-std::string nameOf(const EntryId &id)
-{
-    return "entry " + id.stream.text() + " " + std::to_string(id.seq);
-}
+std::string nameOf(const EntryId &id) { return "entry " + id.stream.text() + " " + std::to_string(id.seq); }
 
 Error corrupt(const std::string &what, const std::string &where)
 {
@@ -77,7 +74,8 @@ Result<Tail> tailOf(Connection &db, const StreamId &stream)
 // An entry of that name is stored: it must be this one.
 Status compareStored(Connection &db, const Tail &tail, const ForeignEntry &entry)
 {
-    Result<Statement> rows = db.prepare("SELECT hash = ? AND bytes = ? FROM entry WHERE stream = ? AND seq = ?");
+    Result<Statement> rows =
+        db.prepare("SELECT hash = ? AND bytes = ? FROM entry WHERE stream = ? AND seq = ?");
     if (!rows)
         return rows.error();
     rows->bindBytes(1, entry.hash.view());
@@ -112,7 +110,8 @@ Result<Entry> verified(const ForeignEntry &foreign, const Tail &tail)
 
 Status storeRow(Connection &db, const StoredEntry &stored)
 {
-    Result<Statement> insert = db.prepare("INSERT INTO entry VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    Result<Statement> insert = db.prepare(
+        "INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, hash) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
     if (!insert)
         return insert.error();
     insert->bind(1, stored.streamRow);

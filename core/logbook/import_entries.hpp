@@ -28,7 +28,8 @@ struct ImportCount {
     std::int64_t added = 0;
     std::int64_t known = 0;
     std::int64_t streams = 0; ///< new ones
-    /// This logbook's own stream was behind (a restored file): it was closed, and the next opening starts another.
+    /// This logbook's own stream was behind (a restored file): it was closed, and the next opening starts
+    /// another.
     bool mustReopen = false;
 };
 

@@ -16,10 +16,7 @@ Error damaged(const std::string &what)
             "ask for it again; nothing was taken from it"};
 }
 
-Error tooLarge(const std::string &what)
-{
-    return {Errc::OutOfRange, what, "", "ask who made this file"};
-}
+Error tooLarge(const std::string &what) { return {Errc::OutOfRange, what, "", "ask who made this file"}; }
 
 struct Line {
     std::string name;

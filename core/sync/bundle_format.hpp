@@ -33,8 +33,8 @@ using BundleIndex = std::map<std::string, BundleItem, std::less<>>;
 /// \returns `Corrupt` when they are none, `OutOfRange` for an index over the limit.
 [[nodiscard]] Result<std::size_t> bundleIndexLength(std::string_view trailer);
 
-/// \param head the first bytes, \param index those that `bundleIndexLength` told of, \param total of the bundle.
-/// \returns `Corrupt` for anything but what `bundleIndexText` writes over exactly `total` bytes;
+/// \param head the first bytes, \param index those that `bundleIndexLength` told of, \param total of the
+/// bundle. \returns `Corrupt` for anything but what `bundleIndexText` writes over exactly `total` bytes;
 /// `OutOfRange` over the limits above.
 [[nodiscard]] Result<BundleIndex> parseBundleIndex(std::string_view head, std::string_view index,
                                                    std::string_view trailer, std::int64_t total);

@@ -94,7 +94,8 @@ Status BundleStore::readIndex()
     if (total < least)
         return Error{Errc::Corrupt, "this is no bundle, or it is damaged: it is too short", m_file,
                      "ask for it again; nothing was taken from it"};
-    const auto trailer = readAt(m_file, total - static_cast<std::int64_t>(bundleTrailerBytes), bundleTrailerBytes);
+    const auto trailer =
+        readAt(m_file, total - static_cast<std::int64_t>(bundleTrailerBytes), bundleTrailerBytes);
     const auto head = readAt(m_file, 0, bundleHead.size());
     if (!trailer || !head)
         return trailer ? head.error() : trailer.error();
@@ -169,7 +170,8 @@ Status BundleStore::publish(std::string_view name, std::string_view bytes)
                          "keep both and ask the owner"};
     }
     if (m_old.size() + m_new.size() >= maxBundleFiles)
-        return Error{Errc::OutOfRange, "more than 100,000 files for one bundle", m_file, "begin another file"};
+        return Error{Errc::OutOfRange, "more than 100,000 files for one bundle", m_file,
+                     "begin another file"};
     if (!m_spool)
         m_spool = std::make_unique<Spool>(freshPart(m_file));
     const BundleItem item{m_spool->size, static_cast<std::int64_t>(bytes.size()), hash};
@@ -191,7 +193,8 @@ Status BundleStore::writeWhole(const std::string &part)
     merged.insert(m_new.begin(), m_new.end());
     auto offset = static_cast<std::int64_t>(bundleHead.size());
     for (auto &[name, item] : merged) {
-        const Result<std::string> bytes = verified(m_old.count(name) > 0 ? m_file : m_spool->path, item, name);
+        const Result<std::string> bytes =
+            verified(m_old.count(name) > 0 ? m_file : m_spool->path, item, name);
         if (!bytes)
             return bytes.error();
         item.offset = offset;

@@ -11,13 +11,19 @@ namespace {
 bool isOwnCode(DavVerb verb, int status)
 {
     switch (verb) {
-    case DavVerb::List: return status == 207;
+    case DavVerb::List:
+        return status == 207;
     case DavVerb::Get:
-    case DavVerb::Head: return status == 200;
-    case DavVerb::Put: return status == 200 || status == 201 || status == 204;
-    case DavVerb::Move: return status == 201 || status == 204;
-    case DavVerb::MakeFolder: return status == 201;
-    case DavVerb::Delete: return status == 200 || status == 204;
+    case DavVerb::Head:
+        return status == 200;
+    case DavVerb::Put:
+        return status == 200 || status == 201 || status == 204;
+    case DavVerb::Move:
+        return status == 201 || status == 204;
+    case DavVerb::MakeFolder:
+        return status == 201;
+    case DavVerb::Delete:
+        return status == 200 || status == 204;
     }
     return false;
 }
@@ -51,18 +57,26 @@ DavMeaning meaningOf(DavVerb verb, int status)
     switch (status) {
     case 401:
     case 403:
-    case 407: return DavMeaning::StopAuth;
+    case 407:
+        return DavMeaning::StopAuth;
     case 404:
-    case 410: return DavMeaning::Missing;
-    case 409: return DavMeaning::Parent;
-    case 412: return DavMeaning::Taken;
+    case 410:
+        return DavMeaning::Missing;
+    case 409:
+        return DavMeaning::Parent;
+    case 412:
+        return DavMeaning::Taken;
     case 413:
-    case 507: return DavMeaning::StopFull;
-    case 423: return DavMeaning::Locked;
+    case 507:
+        return DavMeaning::StopFull;
+    case 423:
+        return DavMeaning::Locked;
     case 408:
     case 425:
-    case 429: return DavMeaning::Retry;
-    default: break;
+    case 429:
+        return DavMeaning::Retry;
+    default:
+        break;
     }
     if (status >= 500)
         return DavMeaning::Retry;
@@ -78,9 +92,11 @@ Error errorOf(DavMeaning meaning, int status, std::string_view where)
     const std::string at(where);
     switch (meaning) {
     case DavMeaning::Missing:
-        return {Errc::NotFound, told("the store does not have it", status), at, "look at the store's address"};
+        return {Errc::NotFound, told("the store does not have it", status), at,
+                "look at the store's address"};
     case DavMeaning::Parent:
-        return {Errc::Network, told("the folder above is not there", status), at, "look at the store's address"};
+        return {Errc::Network, told("the folder above is not there", status), at,
+                "look at the store's address"};
     case DavMeaning::Taken:
         return {Errc::Conflict, told("the store has something else under this name", status), at,
                 "keep both and ask the owner"};
@@ -102,13 +118,14 @@ Error errorOf(DavMeaning meaning, int status, std::string_view where)
         return {Errc::Network, told("the address leads somewhere else", status), at,
                 "enter the address that it leads to, if you know it"};
     case DavMeaning::StopPortal:
-        return {Errc::Network, told("something else than the store answered, perhaps a sign-in page", status), at,
-                "open a browser and sign in to this network, then try again"};
+        return {Errc::Network, told("something else than the store answered, perhaps a sign-in page", status),
+                at, "open a browser and sign in to this network, then try again"};
     case DavMeaning::Bug:
         return {Errc::Network, told("the server did not understand the request", status), at,
                 "look whether the address is a WebDAV folder"};
     case DavMeaning::Done:
-    case DavMeaning::Retry: break;
+    case DavMeaning::Retry:
+        break;
     }
     return {Errc::Network, told("the store could not be reached, or broke off", status), at,
             "try again when the connection is better; what was sent stays sent"};
@@ -121,7 +138,8 @@ std::chrono::milliseconds waitBefore(int tries, double luck, std::optional<std::
     const int doublings = std::clamp(tries - 1, 0, 20);
     const milliseconds plain = std::min(milliseconds(1000LL << doublings), most);
     const double share = std::clamp(luck, 0.0, 1.0) / 2;
-    const auto spread = plain + milliseconds(static_cast<long long>(share * static_cast<double>(plain.count())));
+    const auto spread =
+        plain + milliseconds(static_cast<long long>(share * static_cast<double>(plain.count())));
     const milliseconds wish = std::clamp(milliseconds(retryAfter.value_or(std::chrono::seconds(0))),
                                          milliseconds(0), milliseconds(std::chrono::minutes(15)));
     return std::max(spread, wish);

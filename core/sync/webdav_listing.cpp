@@ -170,8 +170,8 @@ Result<std::vector<StoreFile>> parseListing(std::string_view xml, std::string_vi
 {
     if (xml.size() > maxListingBytes)
         return notAListing("over 4 MiB");
-    const std::unique_ptr<XML_ParserStruct, decltype(&XML_ParserFree)> parser(XML_ParserCreateNS("UTF-8", '|'),
-                                                                              &XML_ParserFree);
+    const std::unique_ptr<XML_ParserStruct, decltype(&XML_ParserFree)> parser(
+        XML_ParserCreateNS("UTF-8", '|'), &XML_ParserFree);
     if (!parser)
         return notAListing("no memory");
     Reading reading;

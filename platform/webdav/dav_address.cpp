@@ -7,10 +7,7 @@
 namespace snugwalk {
 namespace {
 
-Error refused(const char *what, const char *act)
-{
-    return {Errc::InvalidInput, what, "", act};
-}
+Error refused(const char *what, const char *act) { return {Errc::InvalidInput, what, "", act}; }
 
 bool isThisMachine(const QString &host)
 {

@@ -13,16 +13,25 @@
 namespace snugwalk {
 namespace {
 
+constexpr qint64 errorPageBytes = 65'536; // of what a server writes about an error
+
 QByteArray verbName(DavVerb verb)
 {
     switch (verb) {
-    case DavVerb::List: return "PROPFIND";
-    case DavVerb::Get: return "GET";
-    case DavVerb::Head: return "HEAD";
-    case DavVerb::Put: return "PUT";
-    case DavVerb::Move: return "MOVE";
-    case DavVerb::MakeFolder: return "MKCOL";
-    case DavVerb::Delete: return "DELETE";
+    case DavVerb::List:
+        return "PROPFIND";
+    case DavVerb::Get:
+        return "GET";
+    case DavVerb::Head:
+        return "HEAD";
+    case DavVerb::Put:
+        return "PUT";
+    case DavVerb::Move:
+        return "MOVE";
+    case DavVerb::MakeFolder:
+        return "MKCOL";
+    case DavVerb::Delete:
+        return "DELETE";
     }
     return "GET";
 }
@@ -64,6 +73,8 @@ DavMeaning meaningOfReply(const DavRequest &asked, const QNetworkReply &reply, c
     const auto fault = static_cast<int>(reply.error());
     if (isTlsFault || reply.error() == QNetworkReply::SslHandshakeFailedError)
         return DavMeaning::StopTls;
+    if (answer.status >= 300) // what else it says does not matter, nor whether it came whole
+        return meaningOf(asked.verb, answer.status);
     if (answer.isTooLong)
         return DavMeaning::Bug;
     if (fault == QNetworkReply::ProxyAuthenticationRequiredError)
@@ -90,7 +101,8 @@ void readHeaders(const QNetworkReply &reply, DavAnswer &answer)
     const int seconds = reply.rawHeader("Retry-After").trimmed().toInt(&isNumber);
     if (isNumber && seconds >= 0)
         answer.retryAfter = std::chrono::seconds(seconds);
-    const QDateTime date = QDateTime::fromString(QString::fromLatin1(reply.rawHeader("Date")), Qt::RFC2822Date);
+    const QDateTime date =
+        QDateTime::fromString(QString::fromLatin1(reply.rawHeader("Date")), Qt::RFC2822Date);
     if (date.isValid())
         answer.serverSeconds = date.toSecsSinceEpoch();
 }
@@ -118,19 +130,22 @@ DavAnswer DavClient::send(const DavRequest &asked)
     QObject::connect(&deadline, &QTimer::timeout, reply.get(), &QNetworkReply::abort);
     QObject::connect(reply.get(), &QNetworkReply::sslErrors, &loop, [&] { isTlsFault = true; });
     QObject::connect(reply.get(), &QNetworkReply::finished, &loop, &QEventLoop::quit);
+    const auto take = [&] {
+        const int status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute).toInt();
+        const qint64 limit = status >= 300 ? errorPageBytes : asked.limit;
+        if (!answer.isTooLong && reply->isOpen())
+            answer.body += reply->read(limit + 1 - answer.body.size());
+        answer.isTooLong = answer.isTooLong || answer.body.size() > limit;
+    };
     QObject::connect(reply.get(), &QNetworkReply::readyRead, &loop, [&] {
-        answer.body += reply->read(asked.limit + 1 - answer.body.size());
-        if (answer.body.size() > asked.limit) {
-            answer.isTooLong = true;
+        take();
+        if (answer.isTooLong)
             reply->abort();
-        }
     });
     deadline.start(m_times.total);
     if (!reply->isFinished())
         loop.exec();
-    if (reply->isOpen() && !answer.isTooLong)
-        answer.body += reply->read(asked.limit + 1 - answer.body.size());
-    answer.isTooLong = answer.isTooLong || answer.body.size() > asked.limit;
+    take();
     readHeaders(*reply, answer);
     answer.meaning = meaningOfReply(asked, *reply, answer, isTlsFault);
     return answer;

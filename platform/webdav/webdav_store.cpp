@@ -54,10 +54,7 @@ void needApplication()
         static QCoreApplication application(count, names);
 }
 
-QByteArray toBytes(std::string_view text)
-{
-    return {text.data(), static_cast<qsizetype>(text.size())};
-}
+QByteArray toBytes(std::string_view text) { return {text.data(), static_cast<qsizetype>(text.size())}; }
 
 double luck()
 {
@@ -81,12 +78,13 @@ struct WebdavStore::Inside {
     std::optional<qint64> serverSeconds;
 
     Inside(WebdavSettings from, QUrl url, const QSslConfiguration &tls, const QByteArray &authorization)
-        : settings(std::move(from)), root(std::move(url)),
+        : settings(std::move(from)),
+          root(std::move(url)),
           client(tls, authorization, {settings.idle, settings.total})
     {}
 
-    DavAnswer send(DavVerb verb, std::string_view name, const QByteArray &body = {}, qint64 limit = smallAnswer,
-                   std::vector<std::pair<QByteArray, QByteArray>> headers = {})
+    DavAnswer send(DavVerb verb, std::string_view name, const QByteArray &body = {},
+                   qint64 limit = smallAnswer, std::vector<std::pair<QByteArray, QByteArray>> headers = {})
     {
         DavAnswer answer = client.send({verb, davChild(root, name), std::move(headers), body, limit});
         if (answer.serverSeconds)
@@ -280,8 +278,9 @@ Result<std::vector<StoreFile>> WebdavStore::list(std::string_view folder)
         return Error{Errc::InvalidInput, "not a name that a store keeps", std::string(folder), ""};
     const std::string path = folder.empty() ? "" : std::string(folder) + "/";
     for (int tries = 1;; ++tries) {
-        DavAnswer answer = m_inside->send(DavVerb::List, path, propertiesAsked, maxListingBytes,
-                                          {{"Depth", "1"}, {"Content-Type", "application/xml; charset=utf-8"}});
+        DavAnswer answer =
+            m_inside->send(DavVerb::List, path, propertiesAsked, maxListingBytes,
+                           {{"Depth", "1"}, {"Content-Type", "application/xml; charset=utf-8"}});
         if (answer.meaning == DavMeaning::Missing)
             return std::vector<StoreFile>();
         Result<std::vector<StoreFile>> files = errorOf(answer.meaning, answer.status, folder);

@@ -18,10 +18,10 @@ struct WebdavSettings {
     std::string user;          ///< empty for none
     std::string password;      ///< sent as Basic over TLS, with every request
     std::string authorityFile; ///< PEM of the only authority that is believed; empty for the system's
-    std::chrono::milliseconds idle{30'000};          ///< a request ends after so long without a byte
-    std::chrono::milliseconds total{600'000};        ///< a request ends after so long in any case
-    int tries = 4;                                   ///< of each request that may pass
-    std::chrono::milliseconds longestWait{900'000};  ///< between two tries
+    std::chrono::milliseconds idle{30'000};         ///< a request ends after so long without a byte
+    std::chrono::milliseconds total{600'000};       ///< a request ends after so long in any case
+    int tries = 4;                                  ///< of each request that may pass
+    std::chrono::milliseconds longestWait{900'000}; ///< between two tries
     /// How to wait; blocks the thread when not given. Tests and a person's *stop* put their own in:
     /// false ends the trying.
     std::function<bool(std::chrono::milliseconds)> wait;

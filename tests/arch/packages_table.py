@@ -32,6 +32,7 @@ PKG_CONFIG = {
     "libexif": ["libexif-dev"],
     "libjpeg": ["libjpeg62-turbo-dev"],
     "libpng": ["libpng-dev"],
+    "libqrencode": ["libqrencode-dev"],
     "libsodium": ["libsodium-dev"],
     "libzstd": ["libzstd-dev"],
     "libzip": ["libzip-dev"],
@@ -53,6 +54,7 @@ PROGRAMS = {
     "nm": ["g++"],
     "python3": ["python3"],
     "shellcheck": ["shellcheck"],
+    "zbarimg": ["zbar-tools"],
 }
 
 QML_MODULES = {

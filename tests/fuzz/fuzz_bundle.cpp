@@ -24,8 +24,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
     for (int shift = 56; shift >= 0; shift -= 8)
         trailer += static_cast<char>(static_cast<std::uint64_t>(text.size()) >> shift & 0xFF);
     trailer += bundleTail;
-    const auto index = parseBundleIndex(bundleHead, text, trailer,
-                                        static_cast<std::int64_t>(bundleHead.size() + text.size() + trailer.size()));
+    const auto index =
+        parseBundleIndex(bundleHead, text, trailer,
+                         static_cast<std::int64_t>(bundleHead.size() + text.size() + trailer.size()));
     if (index)
         SNUG_ASSERT(bundleEnd(*index) == text + trailer);
     return 0;

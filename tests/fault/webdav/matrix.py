@@ -107,7 +107,7 @@ def main():
     server.files["/dav/big"] = b"x" * 2000
     note(call(server, "read", "big", "1999").get("code") == "out_of_range", "limit of a file")
     note(call(server, "read", "big", "2000")["ok"], "a file at the limit")
-    note(call(server, "read", "gone", "10").get("code") == "not_found", "a missing file")
+    note(call(server, "read", "gone", "1").get("code") == "not_found", "a missing file")
     note(call(server, "probe")["ok"] and not [f for f in server.files if "probe" in f or f.endswith(".part")],
          "the first contact leaves something", list(server.files))
     # addresses and passwords that are never used

@@ -37,7 +37,7 @@ def note(ok, *what):
 
 def make_files(folder, count, largest):
     for i in range(count):
-        path = folder / f"snugwalk1/space{i % 3}/dev{i % 2}/{i:06d}.seg"
+        path = folder / f"snugwalk1/{folder.name}{i % 3}/dev{i % 2}/{i:06d}.seg"
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(random.randbytes(random.randint(0 if i else 1, largest)))
     return folder
@@ -59,7 +59,7 @@ def exchange(server, authority, base):
     note(answer.get("published") == 24 and kept(server) == tree(mine), "again changes nothing", answer)
     answer = call(server.address, authority.file, "fetch-all", theirs)
     note(answer.get("fetched") == 24 and tree(theirs) == tree(mine), "and back", answer)
-    name = "snugwalk1/space0/dev0/000000.seg"
+    name = "snugwalk1/mine0/dev0/000000.seg"
     (base / "other").write_bytes(b"other bytes")
     before = tree(server.data)
     answer = call(server.address, authority.file, "publish", name, base / "other")
@@ -130,7 +130,7 @@ def certificates(server, authority, base):
 
 def cut(server, authority, base):
     files = make_files(base / "cut", 20, 30_000)
-    proxy = CuttingProxy(server.port, lambda: random.choice([0, 300, 2_000, 6_000, 15_000, 60_000, 10**7]))
+    proxy = CuttingProxy(server.port, lambda: random.choice([0, 300, 2_000, 6_000, 15_000, 60_000, 400_000]))
     rounds = 0
     for rounds in range(1, 200):
         answer = call(proxy.address, authority.file, "publish-all", files, tries=4)

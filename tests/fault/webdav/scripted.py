@@ -133,7 +133,7 @@ class Handler(BaseHTTPRequestHandler):
                 return answer(204 if server.files.pop(path, None) is not None else 404)
             if self.command in ("GET", "HEAD"):
                 if path not in server.files:
-                    return answer(404)
+                    return answer(404, b"there is no such file here")
                 return answer(200, server.files[path], [("Content-Type", "application/octet-stream")])
             if self.command == "PROPFIND":
                 if path not in server.folders:

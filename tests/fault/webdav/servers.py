@@ -44,7 +44,7 @@ Listen 127.0.0.1:{port}
 PidFile {base}/pid
 ErrorLog {base}/logs/error.log
 {modules}
-TypesConfig /etc/mime.types
+TypesConfig /dev/null
 {user}
 DavLockDB {base}/tmp/davlock
 DocumentRoot {base}/data

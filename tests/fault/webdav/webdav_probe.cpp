@@ -64,6 +64,10 @@ Status fetchFolder(Store &store, const std::string &folder, const std::filesyste
             SNUG_TRY(fetchFolder(store, name.substr(0, name.size() - 1), into, count));
             continue;
         }
+        if (std::filesystem::exists(into / name)) { // of a round before
+            ++count;
+            continue;
+        }
         const auto bytes = store.read(name, 64 << 20);
         if (!bytes)
             return bytes.error();

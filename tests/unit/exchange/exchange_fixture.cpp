@@ -49,8 +49,9 @@ void fillWithEverything(Walker &walker)
 
 std::string portableProjection(Logbook &book)
 {
-    return rowsOf(book, "SELECT entity, field, name, seq, hlc, value FROM head JOIN stream ON stream.id = stream "
-                        "ORDER BY entity, field, name, seq") +
+    return rowsOf(book,
+                  "SELECT entity, field, name, seq, hlc, value FROM head JOIN stream ON stream.id = stream "
+                  "ORDER BY entity, field, name, seq") +
            rowsOf(book, "SELECT entity, field, name, seq FROM dead JOIN stream ON stream.id = stream "
                         "ORDER BY entity, field, name, seq") +
            rowsOf(book, "SELECT id, type, rig, parent, key, sort, doc FROM thing ORDER BY id");
@@ -58,8 +59,9 @@ std::string portableProjection(Logbook &book)
 
 std::string portableLog(Logbook &book)
 {
-    return rowsOf(book, "SELECT name, public_key, seq, hlc, entity, act, scope, undoes, bytes, hash FROM entry JOIN "
-                        "stream ON stream.id = stream ORDER BY name, seq");
+    return rowsOf(
+        book, "SELECT name, public_key, seq, hlc, entity, act, scope, undoes, bytes, hash FROM entry JOIN "
+              "stream ON stream.id = stream ORDER BY name, seq");
 }
 
 } // namespace snugwalk::test

@@ -57,7 +57,8 @@ TEST_CASE("numbers, text, lists and nulls come back as they were")
 
 TEST_CASE("what JSON has no word for travels as bytes as well")
 {
-    for (const Value &value : {Value(Bytes{std::string("\0\xFF", 2)}), Value(Value::Map{{"deep", Bytes{"abc"}}})}) {
+    for (const Value &value :
+         {Value(Bytes{std::string("\0\xFF", 2)}), Value(Value::Map{{"deep", Bytes{"abc"}}})}) {
         const Entry entry = sample({{"odd", value}});
         const std::string line = lineFor(entry);
         CHECK(line.find("\"cbor\"") != std::string::npos);

@@ -51,9 +51,9 @@ TEST_CASE("every byte of a small export, one bit each")
         unnoticed += check->faults.empty() ? 1 : 0;
         if (at >= picture && at < pictureEnd && !names(*check, "photo " + photo.text()))
             ++unnamed;
-        const auto line = 1 + std::count(whole.begin() + static_cast<std::ptrdiff_t>(entries),
-                                         whole.begin() + static_cast<std::ptrdiff_t>(at > entries ? at : entries),
-                                         '\n');
+        const auto line =
+            1 + std::count(whole.begin() + static_cast<std::ptrdiff_t>(entries),
+                           whole.begin() + static_cast<std::ptrdiff_t>(at > entries ? at : entries), '\n');
         const std::string place = "entries.jsonl line " + std::to_string(line);
         if (at >= entries && at < entriesEnd && whole[at] != '\n' && !names(*check, place))
             ++unnamed;

@@ -59,9 +59,12 @@ TEST_CASE("a changed byte, a wrong hash, a foreign key: nothing comes in")
     load.entries.erase(load.entries.begin() + 2);
     CHECK(refusal(other, load) == Errc::NotFound);
     load = whole;
-    CHECK(importEntries(other.book(), load.streams, load.entries, [] {
-              return Status(Error{Errc::Io, "no room", "", ""});
-          }).error().code == Errc::Io);
+    CHECK(importEntries(other.book(), load.streams, load.entries,
+                        [] {
+                            return Status(Error{Errc::Io, "no room", "", ""});
+                        })
+              .error()
+              .code == Errc::Io);
     CHECK(entryCount(other.book()) == 0);
     REQUIRE(importEntries(other.book(), whole.streams, whole.entries));
     CHECK(portableProjection(other.book()) == portableProjection(walker.book()));

@@ -51,7 +51,8 @@ TEST_CASE("of two rigs only one goes out; it checks, and is refused where the re
     REQUIRE(home);
     CHECK(home->entriesKnown == 1);
 
-    const auto none = exportLogbook(walker.book(), walker.home.folder().file("none.zip"), walker.book().newId());
+    const auto none =
+        exportLogbook(walker.book(), walker.home.folder().file("none.zip"), walker.book().newId());
     REQUIRE_FALSE(none);
     CHECK(none.error().code == Errc::NotFound);
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// PROPFIND answers as the two servers write them, and as nobody should.
+// PROPFIND answers [RFC4918] as the two servers write them, and as nobody should; escapes [RFC3986].
 #include <doctest/doctest.h>
 
 #include "sync/webdav_listing.hpp"
@@ -32,9 +32,9 @@ std::string folder(const std::string &href)
 
 TEST_CASE("files and folders directly under the one asked for")
 {
-    const std::string xml = answer(folder("/dav/a/") + file("/dav/a/1.seg", "12") +
-                                   file("https://example.org:8443/dav/a/%32.seg", "7") + folder("/dav/a/sub/") +
-                                   folder("/dav/a/other") + file("/dav/a/sub/deep", "1"));
+    const std::string xml = answer(
+        folder("/dav/a/") + file("/dav/a/1.seg", "12") + file("https://example.org:8443/dav/a/%32.seg", "7") +
+        folder("/dav/a/sub/") + folder("/dav/a/other") + file("/dav/a/sub/deep", "1"));
     const auto files = parseListing(xml, "/dav/a/");
     REQUIRE(files);
     REQUIRE(files->size() == 4);
@@ -52,8 +52,10 @@ TEST_CASE("another prefix for the namespace, properties found and not found, whi
     const std::string xml =
         "<multistatus xmlns=\"DAV:\"><response><href>\n /d/a.seg \n</href>"
         "<propstat><prop><getetag/><resourcetype/></prop><status>HTTP/1.1 404 Not Found</status></propstat>"
-        "<propstat><prop><getcontentlength> 5 </getcontentlength></prop><status>HTTP/1.1 200 OK</status></propstat>"
-        "</response><response><href>/d/b.seg</href><status>HTTP/1.1 403 Forbidden</status></response></multistatus>";
+        "<propstat><prop><getcontentlength> 5 </getcontentlength></prop><status>HTTP/1.1 200 "
+        "OK</status></propstat>"
+        "</response><response><href>/d/b.seg</href><status>HTTP/1.1 403 "
+        "Forbidden</status></response></multistatus>";
     const auto files = parseListing(xml, "/d");
     REQUIRE(files);
     REQUIRE(files->size() == 1);
@@ -63,11 +65,12 @@ TEST_CASE("another prefix for the namespace, properties found and not found, whi
 
 TEST_CASE("names of strangers and tricks are left out")
 {
-    const auto files = parseListing(
-        answer(file("/d/../etc", "1") + file("/d/%2e%2e", "1") + file("/d/..%2fx", "1") + file("/d/A.seg", "1") +
-               file("/d/a%00b", "1") + file("/d/a%2", "1") + file("/other/a", "1") + file("/d/a%5cb", "1") +
-               file("/dd", "1") + file("", "1") + file("/d/neg", "-5") + file("/d/nan", "x") + file("/d/fine", "1")),
-        "/d");
+    const auto files =
+        parseListing(answer(file("/d/../etc", "1") + file("/d/%2e%2e", "1") + file("/d/..%2fx", "1") +
+                            file("/d/A.seg", "1") + file("/d/a%00b", "1") + file("/d/a%2", "1") +
+                            file("/other/a", "1") + file("/d/a%5cb", "1") + file("/dd", "1") + file("", "1") +
+                            file("/d/neg", "-5") + file("/d/nan", "x") + file("/d/fine", "1")),
+                     "/d");
     REQUIRE(files);
     REQUIRE(files->size() == 1);
     CHECK(files->front().name == "fine");
@@ -78,14 +81,15 @@ TEST_CASE("a sign-in page, a broken answer, entities, bombs")
     std::string deep;
     for (int i = 0; i < 2000; ++i)
         deep += "<x>";
-    for (const std::string &xml :
-         {std::string(), std::string("<html><body>Sign in</body></html>"), std::string("<!DOCTYPE html><html>"),
-          answer("").substr(0, 60), std::string("{}"),
-          R"(<!DOCTYPE x [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><D:multistatus xmlns:D="DAV:">&b;</D:multistatus>)" +
-              std::string(),
-          R"(<!DOCTYPE x SYSTEM "file:///etc/passwd"><D:multistatus xmlns:D="DAV:"/>)" + std::string(), answer(deep),
-          answer("<D:response><D:href>" + std::string(20'000, 'a') + "</D:href></D:response>"),
-          std::string("<multistatus xmlns='other:'/>"), std::string(maxListingBytes + 1, ' ')}) {
+    for (
+        const std::string &xml :
+        {std::string(), std::string("<html><body>Sign in</body></html>"),
+         std::string("<!DOCTYPE html><html>"), answer("").substr(0, 60), std::string("{}"),
+         R"(<!DOCTYPE x [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><D:multistatus xmlns:D="DAV:">&b;</D:multistatus>)" +
+             std::string(),
+         R"(<!DOCTYPE x SYSTEM "file:///etc/passwd"><D:multistatus xmlns:D="DAV:"/>)" + std::string(),
+         answer(deep), answer("<D:response><D:href>" + std::string(20'000, 'a') + "</D:href></D:response>"),
+         std::string("<multistatus xmlns='other:'/>"), std::string(maxListingBytes + 1, ' ')}) {
         const auto files = parseListing(xml, "/d");
         REQUIRE_FALSE(files);
         CHECK(files.error().code == Errc::Network);

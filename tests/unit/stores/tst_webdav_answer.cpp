@@ -11,9 +11,9 @@ using namespace snugwalk;
 
 TEST_CASE("a success is one of the codes that the verb itself has")
 {
-    // RFC 4918 sections 9.1, 9.3, 9.7, 9.9; RFC 9110 sections 9.3.1, 9.3.2, 9.3.4, 9.3.5 (from memory)
+    // [RFC4918] sections 9.1, 9.3, 9.7, 9.9; [RFC9110] sections 9.3.1, 9.3.2, 9.3.4, 9.3.5 (from memory)
     const std::map<DavVerb, std::set<int>> own = {
-        {DavVerb::List, {207}},      {DavVerb::Get, {200}},        {DavVerb::Head, {200}},
+        {DavVerb::List, {207}},          {DavVerb::Get, {200}},       {DavVerb::Head, {200}},
         {DavVerb::Put, {200, 201, 204}}, {DavVerb::Move, {201, 204}}, {DavVerb::MakeFolder, {201}},
         {DavVerb::Delete, {200, 204}}};
     for (const auto &[verb, codes] : own) {
@@ -49,8 +49,8 @@ TEST_CASE("what to do about the rest")
     CHECK(meaningOf(DavVerb::List, 200) == StopPortal);
     CHECK(meaningOf(DavVerb::MakeFolder, 200) == StopPortal);
     CHECK(meaningOf(DavVerb::Move, 200) == StopPortal);
-    for (const DavMeaning meaning : {Missing, Parent, Taken, Locked, Refused, Retry, StopAuth, StopFull, StopTls,
-                                     StopElsewhere, StopPortal, Bug}) {
+    for (const DavMeaning meaning : {Missing, Parent, Taken, Locked, Refused, Retry, StopAuth, StopFull,
+                                     StopTls, StopElsewhere, StopPortal, Bug}) {
         const Error error = errorOf(meaning, 500, "x");
         CHECK_FALSE(error.what.empty());
         CHECK_FALSE(error.act.empty());
