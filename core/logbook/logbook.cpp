@@ -105,26 +105,36 @@ Status Logbook::joinStream()
     const auto known = ownStream(m_db, m_options.device.deviceId());
     if (!known)
         return known.error();
-    if (*known) {
-        m_stream = **known;
+    if (!*known) {
+        SNUG_TRY(joinNewStream());
     } else {
-        m_stream.device = m_options.device.deviceId();
-        const Id fresh = m_options.ids->next();
-        std::copy_n(fresh.bytes.begin(), m_stream.incarnation.size(), m_stream.incarnation.begin());
-        Result<Statement> insert =
-            m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
-        if (!insert)
-            return insert.error();
-        insert->bindBytes(1, m_stream.bytes());
-        insert->bindBytes(2, m_options.device.publicKey());
-        insert->bind(3, m_options.label);
-        SNUG_TRY(insert->run());
+        m_stream = **known;
+        const auto row = streamRow(m_db, m_stream);
+        if (!row)
+            return row.error();
+        m_streamRow = *row;
     }
+    return std::move(*transaction).commit();
+}
+
+Status Logbook::joinNewStream()
+{
+    m_stream.device = m_options.device.deviceId();
+    const Id fresh = m_options.ids->next();
+    std::copy_n(fresh.bytes.begin(), m_stream.incarnation.size(), m_stream.incarnation.begin());
+    Result<Statement> insert =
+        m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
+    if (!insert)
+        return insert.error();
+    insert->bindBytes(1, m_stream.bytes());
+    insert->bindBytes(2, m_options.device.publicKey());
+    insert->bind(3, m_options.label);
+    SNUG_TRY(insert->run());
     const auto row = streamRow(m_db, m_stream);
     if (!row)
         return row.error();
     m_streamRow = *row;
-    return std::move(*transaction).commit();
+    return done();
 }
 
 Status Logbook::refreshProjection()
