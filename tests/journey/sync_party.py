@@ -69,6 +69,8 @@ def conflict_is_settled(devices, point):
     laptop.refused("conflict", "settle", listed[0]["id"][:8], "--keep", "00000000", code=4, saying=["no such version"])
     settled = laptop.acted("conflict", "settle", listed[0]["id"][:8], "--keep", kept)
     check(settled["settled"]["state"] == "pass" and settled["left"] == [], f"settled {settled}")
+    mark = next(m for m in laptop.json("walk", "show")["marks"] if m["point"] == point)
+    check(not mark.get("reason") and mark["by"] == "phone", f"a pass with the other's reason or writer: {mark}")
     round_of(devices)
     expect_alike(devices)
     check(all(d.json("conflict", "list")["conflicts"] == [] and state(d) == "pass" for d in devices), "not settled everywhere")
@@ -122,6 +124,22 @@ def revoked_then_adopted(phone, laptop, technician, device_id):
     check(listed["revoked"] and listed["reason"] == "job done" and listed["until"] == "2026-12-31", f"listed {listed}")
 
 
+def stick_tells_nothing(phone, folder):
+    """Neither words nor pictures of the logbook can be found at the store."""
+    photos = [os.path.join(where, name) for where, _, names in os.walk(phone.book + ".photos") for name in names]
+    with open(max(photos, key=os.path.getsize), "rb") as file:
+        middle = file.read()[1000:1032]
+    plain = [rig_of(phone).encode(), b"window-frames", b"technician", middle]
+    for where, folders, names in os.walk(os.path.join(folder, "stick")):
+        for name in names:
+            with open(os.path.join(where, name), "rb") as file:
+                data = file.read()
+            # records of members are signed, not sealed: they say who belongs, with which role
+            told = [text for text in plain if text != b"technician" or not name.endswith(".ctl")]
+            found = [text for text in told if text in data]
+            check(not found, f"{name} holds {found} in plain")
+
+
 def export_goes_round(phone, folder):
     """The open export holds the shared logbook, and gives it back."""
     file = os.path.join(folder, "whole.zip")
@@ -142,6 +160,7 @@ def journey(program, source, folder):
     revoked_then_adopted(phone, laptop, technician, device_id)
     check(rig_of(laptop) == rig_of(phone), "another rig")
     check(phone.json("check", "--store", "stick")["faults"] == [], "the stick is damaged")
+    stick_tells_nothing(phone, folder)
     export_goes_round(phone, folder)
 
 
