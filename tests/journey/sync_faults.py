@@ -153,6 +153,21 @@ def refused(program, source, folder):
     other.refused("store", "add", "stick", "folder", folder, code=6, saying=["already"])
     page = other.path("page.snug", "<html>not a bundle</html>" * 40)
     other.refused("store", "add", "page", "file", page, code=5, saying=["page.snug"])
+    secrets = other.path("pw.txt", "five small words\n")
+    web = ("store", "add", "web", "webdav", "https://127.0.0.1:9/dav/", "--user", "rata", "--password-file", secrets)
+    process = other.start("--json", *web)
+    _, error = process.communicate(timeout=60)
+    if process.returncode == 0:  # built with Qt: a server that is not there is an error of the network
+        other.refused("sync", "--store", "web", code=7, saying=["web"])
+        other.json("store", "remove", "web")
+    else:
+        check(process.returncode == 3 and "without WebDAV" in error, f"{process.returncode} {error}")
+    data = os.path.join(other.folder, "data", "snugwalk")
+    for where, _, names in os.walk(data):
+        for name in names:
+            file = os.path.join(where, name)
+            check(os.stat(file).st_mode & 0o077 == 0, f"others may read {name}")
+            check(b"five small words" not in open(file, "rb").read(), f"{name} holds a password in plain")
     other.json("store", "remove", "stick")
     check(other.json("store", "list")["stores"] == [], "a removed store is still listed")
 
