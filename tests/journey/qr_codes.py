@@ -50,7 +50,7 @@ def drawn_on_page(file):
 
 
 def piped(device, data, *arguments):
-    done = subprocess.run([device.path_of_program, "--book", device.book, "--json", *arguments], input=data,
+    done = subprocess.run([device.path, "--book", device.book, "--json", *arguments], input=data,
                           env=device.environment, capture_output=True, timeout=60, check=False)
     check(done.returncode == 0, f"{arguments}: {done.stderr.decode()}")
     return done.stdout.decode()
@@ -59,7 +59,6 @@ def piped(device, data, *arguments):
 def journey(program, source, zbarimg, folder):
     import json
     owner, fresh = Device(program, folder, "owner"), Device(program, folder, "fresh")
-    fresh.path_of_program = owner.path_of_program = program
     owner.run("demo", "--from", os.path.join(source, "demo-rig"))
     picture, page = (os.path.join(folder, name) for name in ("offer.png", "offer.svg"))
     offered = owner.json("share", rig_of(owner), "--role", "helper", "--qr", picture)

@@ -81,7 +81,7 @@ def file_is_handed_over(phone, laptop, folder):
     for device in (phone, laptop):
         device.meets_at("mail", "file", os.path.join(folder, "heron.snug"))
     phone.acted("--at", DAY.format(4), "finding", "add", "roof-membrane", "--new", "--defect", "crack", "--grade", "2",
-                "--face", "roof", "--x", "1 m", "--y", "0 m")
+                "--face", "top", "--x", "1 m", "--y", "0 m")
     phone.syncs(store="mail")
     got = laptop.syncs(store="mail")
     check(got["entries_received"] >= 2, f"by file came {got}")
@@ -103,8 +103,8 @@ def revoked_then_adopted(phone, laptop, technician, device_id):
     technician.syncs()
     phone.syncs()
     phone.json("device", "revoke", device_id[:8], "--reason", "job done")
-    late = technician.acted("--at", DAY.format(6), "finding", "add", "screen-door", "--new", "--defect", "loose",
-                            "--grade", "2", "--place", "door 1")
+    late = technician.acted("--at", DAY.format(6), "finding", "add", "window-frames", "--new", "--defect", "crack",
+                            "--grade", "2", "--place", "window 2")
     technician.syncs()  # has not heard of it and leaves its entries; sealed with the old key
     round_of([phone, laptop])
     known = [f["id"] for f in phone.json("finding", "list")["findings"]]
