@@ -158,8 +158,8 @@ Status ChainFollower::follow(const EntryLine &line)
         return Error{Errc::NotFound, "the entry before it is missing", "", ""};
     }
     // after an entry whose hash was changed, not its bytes, the chain goes on from the hash it should have
-    const bool agrees = computed == entry.hash ||
-                        (!line.previous && chainHash(before.computed, entry.bytes) == entry.hash);
+    const bool agrees =
+        computed == entry.hash || (!line.previous && chainHash(before.computed, entry.bytes) == entry.hash);
     return agrees ? done() : Status(Error{Errc::Corrupt, "its bytes or hash were changed", "", ""});
 }
 

@@ -110,8 +110,8 @@ Result<Entry> verified(const ForeignEntry &foreign, const Tail &tail)
 
 Status storeRow(Connection &db, const StoredEntry &stored)
 {
-    Result<Statement> insert = db.prepare(
-        "INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, hash) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    Result<Statement> insert = db.prepare("INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, "
+                                          "bytes, hash) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
     if (!insert)
         return insert.error();
     insert->bind(1, stored.streamRow);

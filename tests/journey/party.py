@@ -20,7 +20,7 @@ class Device(Program):
     def syncs(self, *arguments, store="stick"):
         return self.json("sync", "--store", store, *arguments)["stores"][0]
 
-    def path(self, name, text):
+    def writes(self, name, text):
         file = os.path.join(self.folder, name)
         with open(file, "w", encoding="utf-8") as out:
             out.write(text)
@@ -30,8 +30,8 @@ class Device(Program):
 def enrolls(owner, fresh, role, *more):
     """An owner's device lets a fresh one in by typed words and the six digits; gives the new device's id."""
     offer = owner.json("share", rig_of(owner), "--role", role, *more)
-    answer = fresh.json("device", "answer", "--role", role, "--from", fresh.path("offer.txt", offer["offer"]))
-    enrolled = owner.json("device", "enroll", "--from", owner.path("answer.txt", answer["answer"]), "--code",
+    answer = fresh.json("device", "answer", "--role", role, "--from", fresh.writes("offer.txt", offer["offer"]))
+    enrolled = owner.json("device", "enroll", "--from", owner.writes("answer.txt", answer["answer"]), "--code",
                           answer["code"], "--name", fresh.name)
     check(enrolled["role"] == role and enrolled["device"] == answer["device"], f"enrolled {enrolled}")
     return enrolled["device"]

@@ -69,6 +69,8 @@ def conflict_is_settled(devices, point):
     laptop.refused("conflict", "settle", listed[0]["id"][:8], "--keep", "00000000", code=4, saying=["no such version"])
     settled = laptop.acted("conflict", "settle", listed[0]["id"][:8], "--keep", kept)
     check(settled["settled"]["state"] == "pass" and settled["left"] == [], f"settled {settled}")
+    mark = next(m for m in laptop.json("walk", "show")["marks"] if m["point"] == point)
+    check(not mark.get("reason") and mark["by"] == "phone", f"a pass with the other's reason or writer: {mark}")
     round_of(devices)
     expect_alike(devices)
     check(all(d.json("conflict", "list")["conflicts"] == [] and state(d) == "pass" for d in devices), "not settled everywhere")
@@ -79,7 +81,7 @@ def file_is_handed_over(phone, laptop, folder):
     for device in (phone, laptop):
         device.meets_at("mail", "file", os.path.join(folder, "heron.snug"))
     phone.acted("--at", DAY.format(4), "finding", "add", "roof-membrane", "--new", "--defect", "crack", "--grade", "2",
-                "--face", "roof", "--x", "1 m", "--y", "0 m")
+                "--face", "top", "--x", "1 m", "--y", "0 m")
     phone.syncs(store="mail")
     got = laptop.syncs(store="mail")
     check(got["entries_received"] >= 2, f"by file came {got}")
@@ -101,8 +103,8 @@ def revoked_then_adopted(phone, laptop, technician, device_id):
     technician.syncs()
     phone.syncs()
     phone.json("device", "revoke", device_id[:8], "--reason", "job done")
-    late = technician.acted("--at", DAY.format(6), "finding", "add", "screen-door", "--new", "--defect", "loose",
-                            "--grade", "2", "--place", "door 1")
+    late = technician.acted("--at", DAY.format(6), "finding", "add", "window-frames", "--new", "--defect", "crack",
+                            "--grade", "2", "--place", "window 2")
     technician.syncs()  # has not heard of it and leaves its entries; sealed with the old key
     round_of([phone, laptop])
     known = [f["id"] for f in phone.json("finding", "list")["findings"]]
@@ -120,6 +122,22 @@ def revoked_then_adopted(phone, laptop, technician, device_id):
     check(after["entries_received"] == 0, f"a revoked device got {after}")
     listed = {d["device"]: d for d in phone.json("device", "list")["devices"]}[device_id]
     check(listed["revoked"] and listed["reason"] == "job done" and listed["until"] == "2026-12-31", f"listed {listed}")
+
+
+def stick_tells_nothing(phone, folder):
+    """Neither words nor pictures of the logbook can be found at the store."""
+    photos = [os.path.join(where, name) for where, _, names in os.walk(phone.book + ".photos") for name in names]
+    with open(max(photos, key=os.path.getsize), "rb") as file:
+        middle = file.read()[1000:1032]
+    plain = [rig_of(phone).encode(), b"window-frames", b"technician", middle]
+    for where, folders, names in os.walk(os.path.join(folder, "stick")):
+        for name in names:
+            with open(os.path.join(where, name), "rb") as file:
+                data = file.read()
+            # records of members are signed, not sealed: they say who belongs, with which role
+            told = [text for text in plain if text != b"technician" or not name.endswith(".ctl")]
+            found = [text for text in told if text in data]
+            check(not found, f"{name} holds {found} in plain")
 
 
 def export_goes_round(phone, folder):
@@ -142,6 +160,7 @@ def journey(program, source, folder):
     revoked_then_adopted(phone, laptop, technician, device_id)
     check(rig_of(laptop) == rig_of(phone), "another rig")
     check(phone.json("check", "--store", "stick")["faults"] == [], "the stick is damaged")
+    stick_tells_nothing(phone, folder)
     export_goes_round(phone, folder)
 
 

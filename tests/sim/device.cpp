@@ -47,7 +47,7 @@ void Device::open()
 {
     m_commitsLeft = -1;
     m_book.emplace(Logbook::open(m_file, {keys.device, name, &clock, &ids, false}).value());
-    SNUG_ASSERT(m_book->db().exec("PRAGMA synchronous = OFF").has_value());
+    SNUG_ASSERT(m_book->db().exec("PRAGMA synchronous = OFF; PRAGMA locking_mode = EXCLUSIVE").has_value());
     if (!mutant.empty()) {
         const std::string sql =
             "CREATE TEMP TRIGGER mutant BEFORE " + mutant + " BEGIN SELECT RAISE(IGNORE); END";

@@ -124,7 +124,7 @@ void World::writePhoto(std::size_t who)
     m_photos[token] = blake2b(bytes);
 }
 
-void World::meet(std::size_t who, std::size_t store, bool faults)
+void World::meet(std::size_t who, std::size_t store, bool faults, bool mend)
 {
     Device &device = *m_people[who].device;
     const std::size_t fault = faults && m_dice.oneIn(2) ? 3 + m_dice.below(40) : 0;
@@ -134,7 +134,7 @@ void World::meet(std::size_t who, std::size_t store, bool faults)
     FaultyStore place(m_stores[store], m_dice, fault, dies);
     ExchangeOptions options;
     options.originals = faults ? Originals::Wanted : Originals::All;
-    options.mend = !faults;
+    options.mend = mend;
     const auto summary = exchange(device.book(), device.keys, place, options);
     ++counts.exchanges;
     if (!summary) {
@@ -202,7 +202,7 @@ void World::revoke(std::size_t who)
     }
     // a file after a gap is beyond the cut although it arrived
     for (const SetAside &aside : asideOf(owner.book(), m_rig).value()) {
-        const auto found = m_written.find(Value(aside.entry.fields)["token"].asString().value_or(""));
+        const auto found = m_written.find(tokenOf(aside.entry));
         if (found != m_written.end() && found->second.device == who)
             found->second.maybeAside = true;
     }
@@ -216,7 +216,7 @@ void World::adopt()
         return;
     const Entry &entry = aside[m_dice.below(aside.size())].entry;
     SNUG_ASSERT(adoptEntries(owner.book(), owner.keys, m_rig, {entry.id}).has_value());
-    const auto found = m_written.find(Value(entry.fields)["token"].asString().value_or(""));
+    const auto found = m_written.find(tokenOf(entry));
     if (found != m_written.end())
         found->second.maybeAside = true;
     ++counts.adopted;

@@ -6,7 +6,7 @@
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/sync/parts.hpp"
-#include "logbook/conflicts.hpp"
+#include "logbook/keep_version.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -14,7 +14,6 @@ namespace {
 struct Typed {
     std::string id;
     std::vector<std::string> keep;
-    std::vector<std::string> fields;
 };
 
 Value conflictJson(const Conflict &conflict)
@@ -81,35 +80,24 @@ Result<Answer> list(Session &session)
                   found->empty() ? "nothing that people wrote differently\n" : text};
 }
 
-// In each field the value of the one version kept that stands there.
-Result<Value::Map> chosenOf(const Conflict &conflict, const Typed &typed)
+// The entries that were named, each once.
+Result<std::vector<EntryId>> keptOf(const Conflict &conflict, const Typed &typed)
 {
-    Value::Map chosen;
-    std::set<std::string> used;
-    for (const FieldConflict &field : conflict.fields) {
-        const bool isAsked = typed.fields.empty() || std::find(typed.fields.begin(), typed.fields.end(),
-                                                               field.field) != typed.fields.end();
-        for (const Version &version : field.versions) {
-            const std::string name = entryName(version.entry);
-            const auto kept =
-                std::find_if(typed.keep.begin(), typed.keep.end(), [&](const std::string &keep) {
-                    return keep.size() >= 4 && name.compare(0, keep.size(), keep) == 0;
-                });
-            if (!isAsked || kept == typed.keep.end())
-                continue;
-            if (chosen.count(field.field) > 0 && chosen[field.field] != version.value)
-                return Error{Errc::Usage, "two versions of one field cannot both be kept", field.field,
-                             "keep one"};
-            chosen[field.field] = version.value;
-            used.insert(*kept);
-        }
-    }
+    std::vector<EntryId> kept;
     for (const std::string &keep : typed.keep) {
-        if (used.count(keep) == 0)
+        std::set<EntryId> found;
+        for (const FieldConflict &field : conflict.fields) {
+            for (const Version &version : field.versions) {
+                if (keep.size() >= 4 && entryName(version.entry).compare(0, keep.size(), keep) == 0)
+                    found.insert(version.entry);
+            }
+        }
+        if (found.size() != 1)
             return Error{Errc::NotFound, "no such version: " + keep, conflict.entity.shortText(),
                          "see `snugwalk conflict list`; it may have changed since"};
+        kept.push_back(*found.begin());
     }
-    return chosen;
+    return kept;
 }
 
 Result<Answer> settle(Session &session, const Typed &typed)
@@ -124,23 +112,19 @@ Result<Answer> settle(Session &session, const Typed &typed)
     const auto conflict = std::find_if(found->begin(), found->end(), starts);
     if (conflict == found->end() || std::count_if(found->begin(), found->end(), starts) > 1)
         return Error{Errc::NotFound, "no one conflict of that id", typed.id, "see `snugwalk conflict list`"};
-    const auto chosen = chosenOf(*conflict, typed);
-    if (!chosen)
-        return chosen.error();
-    const auto receipt = resolveConflict(**session.book(), conflict->entity, *chosen, *doer);
-    if (!receipt)
-        return receipt.error();
-    std::vector<std::string> left;
-    for (const FieldConflict &field : conflict->fields) {
-        if (chosen->count(field.field) == 0)
-            left.push_back(field.field);
-    }
+    const auto kept = keptOf(*conflict, typed);
+    if (!kept)
+        return kept.error();
+    const auto settled = keepVersion(**session.book(), conflict->entity, *kept, *doer);
+    if (!settled)
+        return settled.error();
     return Answer{Value::Map{{"id", conflict->entity.text()},
-                             {"settled", Value(*chosen)},
-                             {"left", Value::List(left.begin(), left.end())}},
-                  counted(static_cast<std::int64_t>(chosen->size()), "field", "fields") +
+                             {"settled", Value(settled->settled)},
+                             {"gone", Value::List(settled->gone.begin(), settled->gone.end())},
+                             {"left", Value::List(settled->left.begin(), settled->left.end())}},
+                  counted(static_cast<std::int64_t>(settled->settled.size()), "field", "fields") +
                       " settled by an entry; the other versions stay in the logbook" +
-                      (left.empty() ? "" : "; still open: " + join(left, ", ")) + "\n"};
+                      (settled->left.empty() ? "" : "; still open: " + join(settled->left, ", ")) + "\n"};
 }
 
 } // namespace
@@ -160,9 +144,8 @@ void addConflictCommands(CLI::App &app, Registry &registry)
     settling
         ->add_option("--keep", typed->keep,
                      "the version to keep, as the list names it; one for each writer kept")
-        ->required();
-    settling->add_option("--field", typed->fields,
-                         "only this field (default: all in which that version stands)");
+        ->required()
+        ->allow_extra_args(false);
     registry.add(*settling, "  snugwalk --by \"M. Rata\" conflict settle 3f2a90bc --keep 7d10c2aa",
                  [typed](Session &s) { return settle(s, *typed); });
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// One bit flipped anywhere in an export is found, and what it hit is named.
+// One bit flipped anywhere in an export, a ZIP [APPNOTE], is found, and what it hit is named.
 #include <doctest/doctest.h>
 
 #include "exchange/check_export.hpp"
