@@ -164,6 +164,18 @@ Result<Receipt> Logbook::record(const std::function<Result<Act>()> &build)
     Result<Transaction> transaction = Transaction::begin(m_db);
     if (!transaction)
         return transaction.error();
+    // another process or thread may have left our stream meanwhile: what is written to it now would meet
+    // another entry of the same number
+    const auto own = ownStream(m_db, m_options.device.deviceId());
+    if (!own)
+        return own.error();
+    if (*own && **own != m_stream) {
+        const auto row = streamRow(m_db, **own);
+        if (!row)
+            return row.error();
+        m_stream = **own;
+        m_streamRow = *row;
+    }
     const Result<Act> act = build();
     if (!act)
         return act.error();
