@@ -44,7 +44,7 @@ std::optional<std::string> judged(const RigMembers &members, Chains &chains, con
     const bool isCarried = entry.id.stream.device != segment.facts.stream.device;
     std::optional<std::string> reason = "written after its device was revoked";
     for (std::size_t i = signer->standings.size(); i-- > 0;) {
-        const Standing &standing = signer->standings[i];
+        const RoleSpan &standing = signer->standings[i];
         if (i + 1 < signer->standings.size()) {
             const Cuts &until = signer->standings[i + 1].until;
             const auto cut = until.find(segment.facts.stream);

@@ -41,15 +41,22 @@ Status Meeting::tell(const char *what, std::int64_t at, std::int64_t of) const
     return Error{Errc::Conflict, "the exchange was stopped", what, "exchange again to go on"};
 }
 
-Status Meeting::refresh()
+Status Meeting::refreshMembers()
 {
     auto members = membersOf(m_book, m_rig);
-    auto segments = segmentsOf(m_book, m_rig);
-    if (!members || !segments)
-        return members ? segments.error() : members.error();
+    if (!members)
+        return members.error();
     m_members = std::move(members).value();
-    m_segments = std::move(segments).value();
     m_open = openKeys(m_members, m_keys);
+    return refresh();
+}
+
+Status Meeting::refresh()
+{
+    auto segments = segmentsOf(m_book, m_rig);
+    if (!segments)
+        return segments.error();
+    m_segments = std::move(segments).value();
     m_judge = judgeOf(m_members, m_segments);
     return done();
 }
@@ -137,7 +144,7 @@ Status Meeting::readControls()
     const auto settled = settleRoles(m_book, m_rig);
     if (!settled)
         return settled.error();
-    return refresh();
+    return fresh->empty() ? done() : refreshMembers();
 }
 
 Status Meeting::publishControls()
@@ -349,7 +356,7 @@ Status Meeting::count()
 
 Status Meeting::run()
 {
-    SNUG_TRY(refresh());
+    SNUG_TRY(refreshMembers());
     SNUG_TRY(tell("records", 0, 1));
     SNUG_TRY(readControls());
     SNUG_TRY(readSegments());

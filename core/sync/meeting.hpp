@@ -56,6 +56,7 @@ private:
     [[nodiscard]] Result<bool> isListed(const Hash &photo);
     [[nodiscard]] Result<std::optional<FoundManifest>> manifestOf(const Hash &photo);
 
+    [[nodiscard]] Status refreshMembers();
     [[nodiscard]] Status refresh();
     [[nodiscard]] Status publish(const std::string &folder, const std::string &what, const std::string &kind,
                                  std::string_view bytes, bool own);

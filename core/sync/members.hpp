@@ -20,7 +20,7 @@ struct Cut {
 using Cuts = std::map<StreamId, Cut>;
 
 /// A role from one record to the next. `until` are the streams' ends under the role before.
-struct Standing {
+struct RoleSpan {
     std::optional<SyncRole> role; ///< nothing once revoked
     Cuts until;
 };
@@ -33,7 +33,7 @@ struct Member {
     std::string accessUntil; ///< a date as people gave it, empty without one; a hint only
     std::string reason;      ///< of the revocation
     LocalTime since;
-    std::vector<Standing> standings; ///< oldest first, never empty
+    std::vector<RoleSpan> standings; ///< oldest first, never empty
     [[nodiscard]] std::optional<SyncRole> role() const { return standings.back().role; }
 };
 

@@ -7,8 +7,10 @@ set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC")
 add_library(snugwalk_test_options INTERFACE)
 target_link_libraries(snugwalk_test_options INTERFACE snugwalk_warnings)
 target_compile_options(snugwalk_test_options INTERFACE ${SNUGWALK_FACE_OPTIONS})
-if(SNUGWALK_PCH AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU") # another of GCC 12's misfires inside std::string
-    target_compile_options(snugwalk_test_options INTERFACE -Wno-array-bounds)
+# More of GCC 12's misfires inside std::string: whether the second comes depends on how long the path of the
+# checkout is, which tests are given as a literal. Clang and the sanitizer build look for real ones.
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
+    target_compile_options(snugwalk_test_options INTERFACE -Wno-array-bounds -Wno-stringop-overflow)
 endif()
 
 find_package(doctest REQUIRED)

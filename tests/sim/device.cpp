@@ -21,6 +21,8 @@ int onCommit(void *left)
 
 } // namespace
 
+std::string mutant;
+
 std::string smallPhoto(Dice &dice, std::size_t size)
 {
     std::string bytes("\xff\xd8\xff\xda\x00\x02", 6);
@@ -45,7 +47,12 @@ void Device::open()
 {
     m_commitsLeft = -1;
     m_book.emplace(Logbook::open(m_file, {keys.device, name, &clock, &ids, false}).value());
-    SNUG_ASSERT(m_book->db().exec("PRAGMA synchronous = OFF").has_value());
+    SNUG_ASSERT(m_book->db().exec("PRAGMA synchronous = OFF; PRAGMA locking_mode = EXCLUSIVE").has_value());
+    if (!mutant.empty()) {
+        const std::string sql =
+            "CREATE TEMP TRIGGER mutant BEFORE " + mutant + " BEGIN SELECT RAISE(IGNORE); END";
+        SNUG_ASSERT(m_book->db().exec(sql.c_str()).has_value());
+    }
     sqlite3_commit_hook(m_book->db().raw(), onCommit, &m_commitsLeft);
 }
 

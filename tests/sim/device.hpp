@@ -13,6 +13,9 @@ namespace snugwalk::sim {
 /// A whole JPEG as far as its marks go; no pixels. The seed decides its bytes.
 [[nodiscard]] std::string smallPhoto(Dice &dice, std::size_t size);
 
+/// A fault put into the program on purpose, as a trigger of the database; the simulation must find it.
+extern std::string mutant;
+
 class Device {
 public:
     /// \param empty a logbook file without streams, copied to begin with

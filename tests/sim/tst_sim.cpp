@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// Runs schedules: tst_sim <how many> [<first seed>]. A failing seed is printed; run it alone with `tst_sim 1
-// SEED`.
+// Runs schedules: tst_sim <how many> [<first seed> [<mutant>]]. A failing seed is printed; run it alone with
+// `tst_sim 1 SEED`. With a mutant the program is broken on purpose, and finding nothing is the failure.
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
@@ -46,6 +46,7 @@ int main(int argc, char **argv)
 {
     const long long schedules = argc > 1 ? std::atoll(argv[1]) : 1;
     const long long first = argc > 2 ? std::atoll(argv[2]) : 1;
+    mutant = argc > 3 ? argv[3] : "";
     std::error_code fault;
     if (std::getenv("TMPDIR") == nullptr && std::filesystem::is_directory("/dev/shm", fault))
         ::setenv("TMPDIR", "/dev/shm", 1); // in memory where there is such a place
@@ -65,10 +66,12 @@ int main(int argc, char **argv)
             failed += faults.empty() ? 0 : 1;
         }
         std::filesystem::remove_all(place);
-        if (failed >= 20)
+        if (failed >= (mutant.empty() ? 20 : 1))
             break;
     }
     print(total, schedules);
     std::printf("%lld schedules failed\n", failed);
+    if (!mutant.empty())
+        return failed > 0 ? 0 : 1;
     return failed == 0 ? 0 : 1;
 }

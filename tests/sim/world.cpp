@@ -58,6 +58,10 @@ void World::begin()
     SNUG_ASSERT(shareRig(founder.book(), founder.keys, m_rig).has_value());
     m_people[0].enrolled = true;
     m_people[0].role = SyncRole::Owner;
+    for (std::size_t i = 1; i < count; ++i) {
+        if (!m_dice.oneIn(4))
+            enroll(i);
+    }
 }
 
 void World::write(std::size_t who)
@@ -120,7 +124,7 @@ void World::writePhoto(std::size_t who)
     m_photos[token] = blake2b(bytes);
 }
 
-void World::meet(std::size_t who, std::size_t store, bool faults)
+void World::meet(std::size_t who, std::size_t store, bool faults, bool mend)
 {
     Device &device = *m_people[who].device;
     const std::size_t fault = faults && m_dice.oneIn(2) ? 3 + m_dice.below(40) : 0;
@@ -130,7 +134,7 @@ void World::meet(std::size_t who, std::size_t store, bool faults)
     FaultyStore place(m_stores[store], m_dice, fault, dies);
     ExchangeOptions options;
     options.originals = faults ? Originals::Wanted : Originals::All;
-    options.mend = !faults;
+    options.mend = mend;
     const auto summary = exchange(device.book(), device.keys, place, options);
     ++counts.exchanges;
     if (!summary) {
@@ -198,7 +202,7 @@ void World::revoke(std::size_t who)
     }
     // a file after a gap is beyond the cut although it arrived
     for (const SetAside &aside : asideOf(owner.book(), m_rig).value()) {
-        const auto found = m_written.find(Value(aside.entry.fields)["token"].asString().value_or(""));
+        const auto found = m_written.find(tokenOf(aside.entry));
         if (found != m_written.end() && found->second.device == who)
             found->second.maybeAside = true;
     }
@@ -212,7 +216,7 @@ void World::adopt()
         return;
     const Entry &entry = aside[m_dice.below(aside.size())].entry;
     SNUG_ASSERT(adoptEntries(owner.book(), owner.keys, m_rig, {entry.id}).has_value());
-    const auto found = m_written.find(Value(entry.fields)["token"].asString().value_or(""));
+    const auto found = m_written.find(tokenOf(entry));
     if (found != m_written.end())
         found->second.maybeAside = true;
     ++counts.adopted;
@@ -235,6 +239,10 @@ void World::restore(std::size_t who)
             elsewhere.merge(tokensIn(*m_people[i].device, false));
     }
     device.restoreCopy();
+    if (person.enrolled) // the copy may be from before: whoever restores shows the code again
+        SNUG_ASSERT(
+            joinRig(device.book(), m_rig, sharedRigs(m_people[0].device->book()).value().front().second)
+                .has_value());
     const std::set<std::string> after = tokensIn(device, false);
     for (const std::string &token : before) {
         const auto found = m_written.find(token);
@@ -287,22 +295,35 @@ void World::stranger()
 void World::step()
 {
     const std::size_t who = m_dice.below(m_people.size());
+    // each schedule has its own temper: one rare thing is common in it
+    const std::size_t temper = m_seed % 5;
     const std::size_t what = m_dice.below(100);
-    if (what < 45)
+    if (what < 15) {
+        if (temper == 0)
+            revoke(who);
+        else if (temper == 1)
+            restore(who);
+        else if (temper == 2)
+            adopt();
+        else if (temper == 3)
+            stranger();
+        else
+            carry();
+    } else if (what < 50)
         write(who);
-    else if (what < 75)
-        meet(who, m_dice.below(2), true);
     else if (what < 80)
+        meet(who, m_dice.below(2), true);
+    else if (what < 83)
         carry();
-    else if (what < 88)
+    else if (what < 90)
         enroll(who);
-    else if (what < 91)
-        writePhoto(who);
     else if (what < 93)
-        revoke(who);
+        writePhoto(who);
     else if (what < 95)
+        revoke(who);
+    else if (what < 97)
         adopt();
-    else if (what < 98)
+    else if (what < 99)
         restore(who);
     else
         stranger();

@@ -20,6 +20,9 @@ struct Counts {
     void add(const Counts &other);
 };
 
+/// The text by which an entry is known; empty for one of no interest.
+[[nodiscard]] std::string tokenOf(const Entry &entry);
+
 class World {
 public:
     World(const std::string &folder, const std::string &empty, std::uint64_t seed);
@@ -49,7 +52,7 @@ private:
     void step();
     void write(std::size_t who);
     void writePhoto(std::size_t who);
-    void meet(std::size_t who, std::size_t store, bool faults);
+    void meet(std::size_t who, std::size_t store, bool faults, bool mend = false);
     void carry();
     void enroll(std::size_t who);
     void revoke(std::size_t who);

@@ -8,8 +8,6 @@
 #include "world.hpp"
 
 namespace snugwalk::sim {
-namespace {
-
 using sqlite::Statement;
 
 std::string tokenOf(const Entry &entry)
@@ -17,8 +15,6 @@ std::string tokenOf(const Entry &entry)
     const Value fields(entry.fields);
     return fields[entry.type == "photo" ? "caption" : "token"].asString().value_or("");
 }
-
-} // namespace
 
 std::set<std::string> World::tokensIn(Device &device, bool standing)
 {
@@ -59,14 +55,16 @@ std::string World::sharedProjection(Device &device)
 
 void World::settle()
 {
+    // somebody carries all of one store to the other; from now on all meet there
+    for (const auto &[name, bytes] : m_stores[1].files)
+        static_cast<void>(m_stores[0].publish(name, bytes));
     std::vector<std::string> before;
     for (int round = 0; round < 8; ++round) {
         std::vector<std::string> now;
         for (std::size_t i = 0; i < m_people.size(); ++i) {
             if (!m_people[i].enrolled)
                 continue;
-            for (std::size_t store = 0; store < 2; ++store)
-                meet(i, store, false);
+            meet(i, 0, false, round == 0);
             now.push_back(sharedProjection(*m_people[i].device));
         }
         now.push_back(std::to_string(m_stores[0].files.size()) + " " +
