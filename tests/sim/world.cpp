@@ -332,7 +332,7 @@ void World::step()
 std::vector<std::string> World::run()
 {
     begin();
-    const std::size_t steps = 20 + m_dice.below(30);
+    const std::size_t steps = 15 + m_dice.below(25);
     for (std::size_t i = 0; i < steps; ++i)
         step();
     settle();

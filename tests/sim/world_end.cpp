@@ -67,8 +67,7 @@ void World::settle()
             meet(i, 0, false, round == 0);
             now.push_back(sharedProjection(*m_people[i].device));
         }
-        now.push_back(std::to_string(m_stores[0].files.size()) + " " +
-                      std::to_string(m_stores[1].files.size()));
+        now.push_back(std::to_string(m_stores[0].files.size()));
         if (now == before)
             return;
         before = now;

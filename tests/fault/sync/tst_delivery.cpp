@@ -226,6 +226,40 @@ TEST_CASE("row 19: a restored copy goes on with numbers that are taken: both way
     CHECK(lost == 0);
 }
 
+TEST_CASE("row 19: both ways of a copy were sent before they met: the same one stands everywhere")
+{
+    Shared s;
+    Party third("third");
+    s.owner.enroll(third, s.rig, SyncRole::Helper);
+    s.both();
+    third.meet(s.store);
+    const Id trip = s.owner.home.ids.next();
+    s.other.home.close();
+    const std::string copy = slurp(s.other.home.file());
+    s.other.set(trip, "trip", {{"rig", s.rig.text()}, {"title", "one way"}});
+    MemoryStore stick;
+    s.other.meet(stick);
+    s.other.home.close();
+    spill(s.other.home.file(), copy);
+    s.other.set(trip, "trip", {{"rig", s.rig.text()}, {"title", "the other way"}});
+    s.other.meet(s.store);
+    // two devices hear of the two ways in two orders
+    s.owner.meet(s.store);
+    s.owner.meet(stick);
+    third.meet(stick);
+    third.meet(s.store);
+    for (Party *party : {&s.owner, &third}) {
+        CHECK(party->number("SELECT count(*) FROM twin") == 1);
+        CHECK(checkLogbook(party->book(), true).value().faults.empty());
+    }
+    CHECK(projectionNow(s.owner.book()) == projectionNow(third.book()));
+    // the device itself finds out, begins a new stream, and ends alike
+    s.other.meet(stick);
+    s.other.meet(s.store);
+    s.owner.meet(s.store);
+    CHECK(projectionNow(s.other.book()) == projectionNow(s.owner.book()));
+}
+
 TEST_CASE("row 24: what an old version does not know is kept, carried on and read by a new one")
 {
     Shared s;
