@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// One field that two people wrote differently: every version with who and when, to choose one.
+// One thing that two people wrote differently: every version with who and when, to choose one.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -9,7 +9,7 @@ import Snugwalk.Controls
 ColumnLayout {
     id: root
 
-    /// {key, title, field, versions: [{text, who, when, device, shown}]}
+    /// {key, title, versions: [{text, who, when, device, shown}]}
     required property var conflict
     property bool able: true
     signal chosen(int index)
@@ -18,7 +18,6 @@ ColumnLayout {
 
     Rule { Layout.fillWidth: true; Layout.bottomMargin: 4 }
     BodyText { text: root.conflict.title; font.bold: true; Layout.fillWidth: true }
-    BodyText { text: root.conflict.field; level: "small"; quiet: true; Layout.fillWidth: true }
     GridLayout {
         columns: width >= Tone.px(520) ? 2 : 1
         columnSpacing: Tone.gap

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// A new store: a name and a folder, chosen or typed.
+// A new store: what it is, a name, and its folder, file or address.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Dialogs
@@ -10,38 +10,61 @@ import Snugwalk.Controls
 ColumnLayout {
     id: root
 
-    signal sent(string name, string folder)
+    /// {name, kind, place, user, password}
+    signal sent(var store)
     signal leftOff()
+
+    readonly property bool web: kind.chosen === "webdav"
+    readonly property var labels: ({ folder: qsTr("Its folder"), file: qsTr("The file, with its folder"), webdav: qsTr("Address, https://…") })
+
+    function take(place: url) { where.text = decodeURIComponent(String(place).replace(/^file:\/\//, "")) }
 
     spacing: 8
 
-    BodyText { text: qsTr("A folder, a stick or a drive that other devices reach too"); font.bold: true; Layout.fillWidth: true }
-    Field { id: name; label: qsTr("Name of the store"); note: qsTr("letters, digits and hyphens, such as red-stick"); Layout.fillWidth: true }
-    Field { id: folder; label: qsTr("Its folder"); Layout.fillWidth: true }
-    Flow {
-        spacing: 12
+    Choice {
+        id: kind
+        label: qsTr("What devices meet at")
+        answers: [{ slug: "folder", name: qsTr("a folder, stick or drive") }, { slug: "file", name: qsTr("a file to hand over") }, { slug: "webdav", name: qsTr("a WebDAV address") }]
+        chosen: "folder"
         Layout.fillWidth: true
-        Layout.preferredWidth: 10
-        WordButton { text: qsTr("choose the folder"); onClicked: pick.active = true }
-        WordButton { text: qsTr("leave it", "adds no store"); onClicked: root.leftOff() }
+        onPicked: slug => chosen = slug
     }
+    Field { id: name; label: qsTr("Name of the store"); note: qsTr("letters, digits and hyphens, such as red-stick"); Layout.fillWidth: true }
+    Field { id: where; label: root.labels[kind.chosen] ?? ""; Layout.fillWidth: true }
+    WordButton { visible: !root.web; text: kind.chosen === "file" ? qsTr("choose the file") : qsTr("choose the folder"); onClicked: if (kind.chosen === "file") file.active = true; else folder.active = true }
+    Field { id: user; visible: root.web; label: qsTr("User, if it asks for one"); inputMethodHints: Qt.ImhNoAutoUppercase | Qt.ImhNoPredictiveText; Layout.fillWidth: true }
+    Field { id: password; visible: root.web; label: qsTr("Password"); note: qsTr("Kept on this device, for this user of it alone; not locked."); input.echoMode: TextInput.Password; inputMethodHints: Qt.ImhSensitiveData; Layout.fillWidth: true }
     ActButton {
         text: qsTr("Add the store")
-        enabled: name.text.trim() !== "" && folder.text.trim() !== ""
+        enabled: name.text.trim() !== "" && where.text.trim() !== ""
         filled: true
         Layout.fillWidth: true
-        onClicked: root.sent(name.text, folder.text)
+        onClicked: root.sent({ name: name.text, kind: kind.chosen, place: where.text, user: root.web ? user.text : "", password: root.web ? password.text : "" })
     }
+    WordButton { text: qsTr("leave it", "adds no store"); onClicked: root.leftOff() }
 
     // made only when asked for
     Instantiator {
-        id: pick
+        id: folder
         active: false
         delegate: FolderDialog {
             title: qsTr("Folder of the store")
             Component.onCompleted: open()
-            onAccepted: { folder.text = decodeURIComponent(String(selectedFolder).replace(/^file:\/\//, "")); pick.active = false }
-            onRejected: pick.active = false
+            onAccepted: { root.take(selectedFolder); folder.active = false }
+            onRejected: folder.active = false
+        }
+    }
+    Instantiator {
+        id: file
+        active: false
+        delegate: FileDialog {
+            title: qsTr("File to hand over")
+            fileMode: FileDialog.SaveFile
+            options: FileDialog.DontConfirmOverwrite
+            nameFilters: [qsTr("All files (*)")]
+            Component.onCompleted: open()
+            onAccepted: { root.take(selectedFile); file.active = false }
+            onRejected: file.active = false
         }
     }
 }

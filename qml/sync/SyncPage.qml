@@ -57,10 +57,10 @@ Scroll {
             onRemoveAsked: root.sync.remove(modelData.name)
         }
     }
-    WordButton { visible: !root.adding; text: qsTr("add a folder or a stick"); onClicked: root.adding = true }
+    WordButton { visible: !root.adding; text: qsTr("add a store"); onClicked: root.adding = true }
     Once {
         wanted: root.adding
-        StoreForm { Layout.fillWidth: true; onSent: (name, folder) => root.sync.addFolder(name, folder); onLeftOff: root.adding = false }
+        StoreForm { Layout.fillWidth: true; onSent: store => root.sync.add(store); onLeftOff: root.adding = false }
     }
 
     BodyText { visible: root.sync.devices.length > 0; text: qsTr("Devices of this rig"); level: "head"; Layout.fillWidth: true; Layout.topMargin: 8 }

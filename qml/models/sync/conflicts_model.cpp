@@ -2,6 +2,9 @@
 // Rows from the state, and the two acts that settle them.
 #include "conflicts_model.hpp"
 
+#include <algorithm>
+
+#include "logbook/keep_version.hpp"
 #include "sync/share.hpp"
 #include "sync_words.hpp"
 #include "thing_words.hpp"
@@ -9,36 +12,49 @@
 namespace snugwalk {
 namespace {
 
-QString keyOf(const Conflict &conflict, const FieldConflict &field)
-{
-    return Voice::text(conflict.entity.text() + "/" + field.field);
-}
-
 QString keyOf(const EntryId &id) { return Voice::text(id.stream.text()) + u'/' + QString::number(id.seq); }
 
-QVariantMap versionRow(const Voice &voice, const FieldConflict &field, const Version &version)
+// What one entry wrote into the fields that differ.
+struct Side {
+    EntryId entry;
+    const Version *version = nullptr;
+    QStringList lines;
+    bool isShown = true;
+};
+
+std::vector<Side> sidesOf(const Voice &voice, const Conflict &conflict)
 {
-    return {{QStringLiteral("text"), fieldValue(voice, field.field, version.value)},
-            {QStringLiteral("who"), Voice::text(version.by)},
-            {QStringLiteral("device"), Voice::text(version.device)},
-            {QStringLiteral("when"), voice.dateTime(version.at)},
-            {QStringLiteral("shown"), version.value == field.shown}};
+    std::vector<Side> sides;
+    for (const FieldConflict &field : conflict.fields) {
+        for (const Version &version : field.versions) {
+            auto side = std::find_if(sides.begin(), sides.end(),
+                                     [&](const Side &one) { return one.entry == version.entry; });
+            if (side == sides.end())
+                side = sides.insert(sides.end(), Side{version.entry, &version, {}, true});
+            side->lines << fieldLine(voice, field.field, version.value);
+            side->isShown = side->isShown && version.value == field.shown;
+        }
+    }
+    std::stable_sort(sides.begin(), sides.end(), [](const Side &a, const Side &b) {
+        return std::pair(a.version->at.instant, a.entry) < std::pair(b.version->at.instant, b.entry);
+    });
+    return sides;
 }
 
 QVariantList conflictRows(const Voice &voice, const std::vector<ContestedThing> &things)
 {
     QVariantList rows;
     for (const ContestedThing &thing : things) {
-        for (const FieldConflict &field : thing.conflict.fields) {
-            QVariantList versions;
-            for (const Version &version : field.versions)
-                versions << versionRow(voice, field, version);
-            rows << QVariantMap{
-                {QStringLiteral("key"), keyOf(thing.conflict, field)},
-                {QStringLiteral("title"), thingTitle(voice, thing.conflict.type, thing.doc)},
-                {QStringLiteral("field"), fieldTitle(voice, field.field)},
-                {QStringLiteral("versions"), versions}};
-        }
+        QVariantList versions;
+        for (const Side &side : sidesOf(voice, thing.conflict))
+            versions << QVariantMap{{QStringLiteral("text"), side.lines.join(u'\n')},
+                                    {QStringLiteral("who"), Voice::text(side.version->by)},
+                                    {QStringLiteral("device"), Voice::text(side.version->device)},
+                                    {QStringLiteral("when"), voice.dateTime(side.version->at)},
+                                    {QStringLiteral("shown"), side.isShown}};
+        rows << QVariantMap{{QStringLiteral("key"), Voice::text(thing.conflict.entity.text())},
+                            {QStringLiteral("title"), thingTitle(voice, thing.conflict.type, thing.doc)},
+                            {QStringLiteral("versions"), versions}};
     }
     return rows;
 }
@@ -50,7 +66,7 @@ QString detailOf(const Voice &voice, const Entry &entry)
     for (const char *field : {"state", "grade", "action", "what", "note", "reason"}) {
         const auto found = entry.fields.find(field);
         if (found != entry.fields.end() && !found->second.isNull() && found->second != Value(""))
-            parts << fieldTitle(voice, field) + QStringLiteral(": ") + fieldValue(voice, field, found->second);
+            parts << fieldLine(voice, field, found->second);
     }
     return parts.join(QStringLiteral("; "));
 }
@@ -103,17 +119,15 @@ void ConflictsModel::run(Job job)
 void ConflictsModel::choose(const QString &key, int index)
 {
     for (const ContestedThing &thing : m_state.conflicts) {
-        for (const FieldConflict &field : thing.conflict.fields) {
-            if (keyOf(thing.conflict, field) != key)
-                continue;
-            if (index < 0 || index >= static_cast<int>(field.versions.size()))
-                return;
-            const Value value = field.versions[static_cast<std::size_t>(index)].value;
-            const Value::Map chosen{{field.field, value}};
-            return run<Receipt>([entity = thing.conflict.entity, chosen, doer = m_desk->doer()](Logbook &book) {
-                return resolveConflict(book, entity, chosen, doer);
-            });
-        }
+        if (Voice::text(thing.conflict.entity.text()) != key)
+            continue;
+        const std::vector<Side> sides = sidesOf(*m_shown.voice, thing.conflict);
+        if (index < 0 || index >= static_cast<int>(sides.size()))
+            return;
+        const std::vector<EntryId> kept{sides[static_cast<std::size_t>(index)].entry};
+        return run<KeptVersion>([entity = thing.conflict.entity, kept, doer = m_desk->doer()](Logbook &book) {
+            return keepVersion(book, entity, kept, doer);
+        });
     }
 }
 

@@ -16,10 +16,11 @@ Result<ExchangeSummary> runExchange(Logbook &book, SyncPlaces &places, const std
         watch.tell(step);
         return !watch.stop;
     });
+    // what was published before an exchange broke off is worth handing over too
+    const Status finished = opened->finish ? opened->finish() : done();
     if (!met)
         return met;
-    if (opened->finish)
-        SNUG_TRY(opened->finish());
+    SNUG_TRY(finished);
     const auto carried = carriedEntries(book);
     if (!carried)
         return carried.error();

@@ -124,9 +124,9 @@ void ShareModel::offer(const QString &role, const QString &until)
         auto offer = makeOffer(book, keys, rig);
         if (!offer)
             return offer.error();
-        LocalTime until = book.now();
-        until.instant += offerStands;
-        return std::pair(std::move(offer).value(), until);
+        LocalTime end = book.now();
+        end.instant += offerStands;
+        return std::pair(std::move(offer).value(), end);
     };
     run<std::pair<Offer, LocalTime>>(job, [this](const std::pair<Offer, LocalTime> &made) {
         m_offer = made.first;

@@ -19,7 +19,7 @@ bool says(const Error &error, const char *words) { return error.what.find(words)
 
 ErrorText Words::ofStore(const Error &error, const QString &where)
 {
-    if (says(error, "the store's folder is not there"))
+    if (says(error, "the store's folder is not there") || says(error, "the folder of the file is not there"))
         return {tr("The store is not there: %1").arg(where),
                 tr("Put the stick in, or connect the drive, and exchange once more.")};
     if (says(error, "other bytes") || says(error, "another file of this name"))
@@ -55,10 +55,15 @@ ErrorText Words::of(const Error &error)
                 tr("Use the sharing that is there, or a logbook of its own.")};
     if (says(error, "nobody disagrees"))
         return {tr("This was settled meanwhile."), tr("Nothing has to be done.")};
-    if (says(error, "a store of this name"))
+    if (says(error, "has this name already"))
         return {tr("There is a store named %1 already.").arg(where), tr("Give it another name.")};
-    if (error.where == "name" || says(error, "name is 1 to"))
+    if (says(error, "not a name for a store"))
         return {tr("The store needs a name of letters, digits and hyphens."), tr("Type one.")};
+    if (error.code == Errc::InvalidInput && (says(error, "address") || says(error, "https")))
+        return {tr("This address cannot be used."),
+                tr("Write it as https://host/folder/, without a user or a password in it.")};
+    if (says(error, "no longer among those that differ"))
+        return {tr("This was settled meanwhile."), tr("Nothing has to be done.")};
     if (error.where == "until")
         return {tr("This is no date: %1").arg(Voice::text(error.what)), tr("Write it as 2027-03-31.")};
     if (error.code == Errc::Io || error.code == Errc::Network || says(error, "the store"))

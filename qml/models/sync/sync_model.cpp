@@ -126,15 +126,19 @@ void SyncModel::act(std::function<Status(Logbook &)> job, std::function<void()> 
     });
 }
 
-void SyncModel::addFolder(const QString &name, const QString &folder)
+void SyncModel::add(const QVariantMap &map)
 {
-    const QUrl url(folder);
-    const std::string path = (url.isLocalFile() ? url.toLocalFile() : folder.trimmed()).toStdString();
-    if (m_desk->parts->places == nullptr)
-        return;
-    act([places = m_desk->parts->places, label = name.trimmed().toStdString(),
-         path](Logbook &) { return places->addFolder(label, path); },
-        [this] { Q_EMIT storeAdded(); });
+    const auto text = [&](const char *key) { return map.value(QLatin1String(key)).toString().trimmed(); };
+    const QUrl url(text("place"));
+    NewPlace place;
+    place.name = text("name").toStdString();
+    place.kind = text("kind").toStdString();
+    place.where = (url.isLocalFile() ? url.toLocalFile() : text("place")).toStdString();
+    place.user = text("user").toStdString();
+    place.password = map.value(QStringLiteral("password")).toString().toStdString();
+    if (m_desk->parts->places != nullptr)
+        act([places = m_desk->parts->places, place](Logbook &) { return places->add(place); },
+            [this] { Q_EMIT storeAdded(); });
 }
 
 void SyncModel::remove(const QString &store)

@@ -76,8 +76,8 @@ public:
 
     Q_INVOKABLE void exchangeNow(const QString &store);
     Q_INVOKABLE void stop();
-    /// \param folder a path or an address of a file
-    Q_INVOKABLE void addFolder(const QString &name, const QString &folder);
+    /// \param map name; kind folder, file or webdav; place, a path or an address; user and password for WebDAV
+    Q_INVOKABLE void add(const QVariantMap &map);
     Q_INVOKABLE void remove(const QString &store);
     Q_INVOKABLE void revoke(const QString &device, const QString &reason);
     /// Puts away what the last exchange or act said.

@@ -22,7 +22,15 @@ struct SyncPlace {
     std::optional<std::int64_t> carried;
 };
 
-/// A store while it is used. `finish`, when set, is called once all is done.
+struct NewPlace {
+    std::string name;
+    std::string kind; ///< `folder`, `webdav`, `file`
+    std::string where;
+    std::string user;     ///< WebDAV only
+    std::string password; ///< WebDAV only; kept sealed
+};
+
+/// A store while it is used. `finish` is called once all is done, also when not all was done.
 struct OpenedPlace {
     std::unique_ptr<Store> store;
     std::function<Status()> finish;
@@ -38,8 +46,9 @@ public:
 
     /// In the order they were added.
     [[nodiscard]] virtual Result<std::vector<SyncPlace>> list() = 0;
-    /// `Conflict` when the name is taken, `InvalidInput` for no name, `NotFound` without the folder.
-    [[nodiscard]] virtual Status addFolder(const std::string &name, const std::string &folder) = 0;
+    /// `Conflict` when the name is taken, `InvalidInput` for a name or an address that is none, `NotFound`
+    /// without the folder. Nothing is sent.
+    [[nodiscard]] virtual Status add(const NewPlace &place) = 0;
     /// Forgets it; what lies there stays. `NotFound`.
     [[nodiscard]] virtual Status remove(const std::string &name) = 0;
     /// `NotFound`, `Unsupported` for a kind that this program cannot use.

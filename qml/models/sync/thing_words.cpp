@@ -147,7 +147,7 @@ QString Words::parts(const Voice &voice, const Value &value)
     QStringList list;
     for (const auto &[name, part] : value.map()) {
         if (!part.isNull())
-            list << tr("%1: %2", "field, value").arg(fieldTitle(voice, name), fieldValue(voice, name, part));
+            list << fieldLine(voice, name, part);
     }
     return list.join(QStringLiteral("; "));
 }
@@ -181,6 +181,11 @@ QString fieldValue(const Voice &voice, const std::string &field, const Value &va
         list << (field == "fittings" && one.isString() ? voice.word("fittings", *one.asString())
                                                        : fieldValue(voice, "", one));
     return list.isEmpty() ? Words::tr("nothing", "value of a field") : list.join(QStringLiteral(", "));
+}
+
+QString fieldLine(const Voice &voice, const std::string &field, const Value &value)
+{
+    return Words::tr("%1: %2", "field, value").arg(fieldTitle(voice, field), fieldValue(voice, field, value));
 }
 
 QString thingTitle(const Voice &voice, const std::string &type, const Value &doc)

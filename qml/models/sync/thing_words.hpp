@@ -14,6 +14,8 @@ namespace snugwalk {
 [[nodiscard]] QString fieldTitle(const Voice &voice, const std::string &field);
 /// Any value of a field; what has no words of its own is written as it is stored.
 [[nodiscard]] QString fieldValue(const Voice &voice, const std::string &field, const Value &value);
+/// "grade: 3"
+[[nodiscard]] QString fieldLine(const Voice &voice, const std::string &field, const Value &value);
 /// Why an entry was set aside.
 [[nodiscard]] QString asideReason(const std::string &reason);
 

@@ -32,7 +32,7 @@ QtObject {
     function act(what: string) { acts = acts.concat([what]) }
     function exchangeNow(store: string) { act("exchange " + store); busyWith = store; progress = "files of entries: 12 of 30"; done = 0.4; outcome = [] }
     function stop() { act("stop"); busyWith = ""; stopped = true }
-    function addFolder(name: string, folder: string) { act("add " + name + " " + folder); storeAdded() }
+    function add(store: var) { act("add " + [store.name, store.kind, store.place, store.user, store.password].join(" ")); storeAdded() }
     function remove(store: string) { act("remove " + store) }
     function revoke(device: string, reason: string) { act("revoke " + device + " " + reason) }
     function clear() { outcome = []; fault = {}; stopped = false }
