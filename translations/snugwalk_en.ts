@@ -3663,8 +3663,9 @@
 <context>
     <name>SyncPage</name>
     <message>
-        <source>Exchange with other devices</source>
-        <translation>Exchange with other devices</translation>
+        <source>Exchange</source>
+        <comment>with other devices</comment>
+        <translation>Exchange</translation>
     </message>
     <message>
         <source>Nothing waits.</source>

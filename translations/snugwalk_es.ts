@@ -418,7 +418,7 @@
     </message>
     <message>
         <source>Two people wrote without knowing of each other. The choice is written as an entry of its own; both versions stay in the record.</source>
-        <translation>Dos personas anotaron sin saber una de otra. La elección se anota como entrada propia; ambas versiones quedan en el registro.</translation>
+        <translation>Dos personas anotaron sin saber una de otra. La elección se anota como entrada propia; ambas versiones quedan en la bitácora.</translation>
     </message>
     <message>
         <source>Set aside</source>
@@ -478,7 +478,7 @@
     </message>
     <message>
         <source>Why, for the record; may stay empty</source>
-        <translation>Por qué, para el registro; puede quedar vacío</translation>
+        <translation>Por qué, para la bitácora; puede quedar vacío</translation>
     </message>
     <message>
         <source>Revoke %1</source>
@@ -3265,11 +3265,11 @@
     </message>
     <message>
         <source>walks, marks and mends; decides no acceptance and no points</source>
-        <translation>recorre, marca y repara; no decide aceptaciones ni puntos</translation>
+        <translation>hace rondas, marca y arregla; no decide aceptaciones ni puntos</translation>
     </message>
     <message>
         <source>walks, reports and mends; licensed work only with a certificate number</source>
-        <translation>recorre, informa y repara; el trabajo con licencia solo con número de certificado</translation>
+        <translation>hace rondas, informa y arregla; el trabajo con licencia solo con número de certificado</translation>
     </message>
     <message>
         <source>reads everything, writes nothing</source>
@@ -3298,7 +3298,7 @@
     </message>
     <message>
         <source>A copy of this logbook went on elsewhere: both ways are kept.</source>
-        <translation>Una copia de este registro siguió en otro lugar: se conservan ambos caminos.</translation>
+        <translation>Una copia de esta bitácora siguió en otro lugar: se conservan ambos caminos.</translation>
     </message>
     <message>
         <source>owner</source>
@@ -3505,7 +3505,7 @@
     </message>
     <message>
         <source>This rig&apos;s logbook is on this device only.</source>
-        <translation>El registro de este vehículo está solo en este dispositivo.</translation>
+        <translation>La bitácora de este vehículo está solo en este dispositivo.</translation>
     </message>
     <message>
         <source>This device was revoked: what is written here stays here.</source>
@@ -3613,11 +3613,11 @@
     </message>
     <message>
         <source>This logbook shares that rig already, with other devices.</source>
-        <translation>Este registro ya comparte ese vehículo con otros dispositivos.</translation>
+        <translation>Esta bitácora ya comparte ese vehículo con otros dispositivos.</translation>
     </message>
     <message>
         <source>Use the sharing that is there, or a logbook of its own.</source>
-        <translation>Use lo que ya se comparte, o un registro aparte.</translation>
+        <translation>Use lo que ya se comparte, o una bitácora aparte.</translation>
     </message>
     <message>
         <source>This was settled meanwhile.</source>
@@ -3663,8 +3663,9 @@
 <context>
     <name>SyncPage</name>
     <message>
-        <source>Exchange with other devices</source>
-        <translation>Intercambiar con otros dispositivos</translation>
+        <source>Exchange</source>
+        <comment>with other devices</comment>
+        <translation>Intercambio</translation>
     </message>
     <message>
         <source>Nothing waits.</source>
@@ -3708,7 +3709,7 @@
     </message>
     <message>
         <source>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</source>
-        <translation>Lo que va a un almacén va sellado: quien encuentre una memoria no lee nada. El registro en este dispositivo no tiene más cierre que el del propio dispositivo.</translation>
+        <translation>Lo que va a un almacén va sellado: quien encuentre una memoria no lee nada. La bitácora en este dispositivo no tiene más cierre que el del propio dispositivo.</translation>
     </message>
 </context>
 <context>
@@ -3727,7 +3728,7 @@
     </message>
     <message>
         <source>Walk</source>
-        <translation>Recorrido</translation>
+        <translation>Ronda</translation>
     </message>
     <message>
         <source>Mark</source>
@@ -3743,7 +3744,7 @@
     </message>
     <message>
         <source>Mend</source>
-        <translation>Reparación</translation>
+        <translation>Arreglo</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -3807,7 +3808,7 @@
     </message>
     <message>
         <source>readings</source>
-        <translation>lecturas</translation>
+        <translation>medidas</translation>
     </message>
     <message>
         <source>grade</source>
@@ -3859,7 +3860,7 @@
     </message>
     <message>
         <source>measures</source>
-        <translation>medidas</translation>
+        <translation>dimensiones</translation>
     </message>
     <message>
         <source>ratings</source>
@@ -3919,7 +3920,7 @@
     </message>
     <message>
         <source>a mend of what is licensed needs a certificate number</source>
-        <translation>una reparación con licencia necesita un número de certificado</translation>
+        <translation>un arreglo con licencia necesita un número de certificado</translation>
     </message>
     <message>
         <source>%1 %2</source>

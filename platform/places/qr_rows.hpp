@@ -8,7 +8,8 @@
 
 namespace snugwalk {
 
-/// A row a text, a character a module, 1 is dark, without the quiet zone; empty for what does not go into one.
+/// A row a text, a character a module, 1 is dark, without the quiet zone; empty for what does not go into
+/// one.
 [[nodiscard]] std::vector<std::string> qrRows(std::string_view bytes);
 
 } // namespace snugwalk

@@ -22,10 +22,12 @@ ColumnLayout {
     BodyText { text: qsTr("%1: %2", "kind of store, its place").arg(root.store.kind).arg(root.store.where); level: "small"; quiet: true; wrapMode: Text.WrapAnywhere; Layout.fillWidth: true }
     BodyText { text: Format.join([root.store.last, root.store.waits], "; "); level: "small"; Layout.fillWidth: true }
     Flow {
+        id: acts
         spacing: 12
         Layout.fillWidth: true
         Layout.preferredWidth: 10
         ActButton {
+            width: Math.min(implicitWidth, acts.width)
             text: qsTr("Exchange now")
             spoken: qsTr("Exchange now with %1", "store").arg(root.store.name)
             size: Tone.body
@@ -35,6 +37,7 @@ ColumnLayout {
             onClicked: root.exchangeAsked()
         }
         WordButton {
+            width: Math.min(implicitWidth, acts.width)
             text: qsTr("remove", "a store from the list")
             spoken: qsTr("remove %1 from the list; what lies there stays", "store").arg(root.store.name)
             enabled: root.able

@@ -27,7 +27,7 @@ Scroll {
 
     spacing: 10
 
-    BodyText { text: qsTr("Exchange with other devices"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { text: qsTr("Exchange", "with other devices"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { visible: text !== ""; text: root.sync.standing; Layout.fillWidth: true }
     Repeater {
         model: root.sync.waiting

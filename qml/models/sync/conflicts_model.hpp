@@ -27,8 +27,8 @@ public:
 
     [[nodiscard]] bool isBusy() const { return m_busy; }
     [[nodiscard]] QVariantMap fault() const { return m_fault; }
-    /// A row a thing: [{key, title, versions: [{text, who, when, device, shown}]}], versions oldest first; text
-    /// has a line for each field that differs.
+    /// A row a thing: [{key, title, versions: [{text, who, when, device, shown}]}], versions oldest first;
+    /// text has a line for each field that differs.
     [[nodiscard]] QVariantList conflicts() const { return m_conflicts; }
     /// [{key, title, detail, who, when, reason}], oldest first.
     [[nodiscard]] QVariantList aside() const { return m_aside; }

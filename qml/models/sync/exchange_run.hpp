@@ -31,8 +31,8 @@ private:
     ExchangeStep m_step;
 };
 
-/// Opens the store, exchanges, and has the store's list remember it. Stopped: the error of `exchange`, what was
-/// done stays done.
+/// Opens the store, exchanges, and has the store's list remember it. Stopped: the error of `exchange`, what
+/// was done stays done.
 [[nodiscard]] Result<ExchangeSummary> runExchange(Logbook &book, SyncPlaces &places, const std::string &name,
                                                   ExchangeWatch &watch);
 

@@ -28,8 +28,9 @@ ErrorText Words::ofStore(const Error &error, const QString &where)
     if (error.code == Errc::Network)
         return {tr("The store cannot be reached: %1").arg(where),
                 tr("Nothing is lost. Exchange again where there is a network.")};
-    return {tr("The store or the disk refused: %1").arg(where),
-            tr("Nothing is lost. See that it is there, has room and may be written to, then exchange again.")};
+    return {
+        tr("The store or the disk refused: %1").arg(where),
+        tr("Nothing is lost. See that it is there, has room and may be written to, then exchange again.")};
 }
 
 ErrorText Words::of(const Error &error)
@@ -38,7 +39,8 @@ ErrorText Words::of(const Error &error)
     if (says(error, "a word is not as printed"))
         return {tr("A word is not as it was shown: %1").arg(where), tr("Look at this word again.")};
     if (says(error, "no words of ours") || says(error, "words are missing"))
-        return {tr("Words are missing, or are of two sets."), tr("Type or paste all the words as they are shown.")};
+        return {tr("Words are missing, or are of two sets."),
+                tr("Type or paste all the words as they are shown.")};
     if (says(error, "no offer to share"))
         return {tr("These words are no offer to share a rig."), tr("Type the words of the owner's device.")};
     if (says(error, "no answer to the offer"))

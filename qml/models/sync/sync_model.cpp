@@ -92,7 +92,8 @@ void SyncModel::readAgain()
     Q_EMIT changed();
     const Id rig = m_shown.history() != nullptr ? m_shown.history()->rig.id : Id{};
     m_desk->worker->run<SyncState>(
-        this, [rig, places = m_desk->parts->places](Logbook &book) { return readSyncState(book, places, rig); },
+        this,
+        [rig, places = m_desk->parts->places](Logbook &book) { return readSyncState(book, places, rig); },
         [this](Result<SyncState> state) { takeState(std::move(state)); });
 }
 
@@ -115,15 +116,16 @@ void SyncModel::act(std::function<Status(Logbook &)> job, std::function<void()> 
         return;
     m_acting = true;
     clear();
-    m_desk->worker->run<std::monostate>(this, std::move(job), [this, then = std::move(then)](const Status &status) {
-        m_acting = false;
-        if (status)
-            then();
-        else
-            m_fault = syncFault(status.error());
-        readAgain();
-        Q_EMIT changed();
-    });
+    m_desk->worker->run<std::monostate>(this, std::move(job),
+                                        [this, then = std::move(then)](const Status &status) {
+                                            m_acting = false;
+                                            if (status)
+                                                then();
+                                            else
+                                                m_fault = syncFault(status.error());
+                                            readAgain();
+                                            Q_EMIT changed();
+                                        });
 }
 
 void SyncModel::add(const QVariantMap &map)
@@ -144,7 +146,8 @@ void SyncModel::add(const QVariantMap &map)
 void SyncModel::remove(const QString &store)
 {
     if (m_desk->parts->places != nullptr)
-        act([places = m_desk->parts->places, name = store.toStdString()](Logbook &) { return places->remove(name); },
+        act([places = m_desk->parts->places,
+             name = store.toStdString()](Logbook &) { return places->remove(name); },
             [] {});
 }
 
@@ -153,10 +156,8 @@ void SyncModel::revoke(const QString &device, const QString &reason)
     const auto id = Id::parse(device.toStdString());
     if (!id)
         return;
-    act(
-        [id = *id, rig = m_state.rig, why = reason.trimmed().toStdString()](Logbook &book) {
-            return revokeDevice(book, Keys(book.device()), rig, id, why);
-        },
+    act([id = *id, rig = m_state.rig, why = reason.trimmed().toStdString()](
+            Logbook &book) { return revokeDevice(book, Keys(book.device()), rig, id, why); },
         [this] { m_desk->changed(true); }); // some entries may count no more
 }
 

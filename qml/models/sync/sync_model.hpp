@@ -76,7 +76,8 @@ public:
 
     Q_INVOKABLE void exchangeNow(const QString &store);
     Q_INVOKABLE void stop();
-    /// \param map name; kind folder, file or webdav; place, a path or an address; user and password for WebDAV
+    /// \param map name; kind folder, file or webdav; place, a path or an address; user and password for
+    /// WebDAV
     Q_INVOKABLE void add(const QVariantMap &map);
     Q_INVOKABLE void remove(const QString &store);
     Q_INVOKABLE void revoke(const QString &device, const QString &reason);

@@ -54,8 +54,8 @@ public:
     /// `NotFound`, `Unsupported` for a kind that this program cannot use.
     [[nodiscard]] virtual Result<OpenedPlace> open(const std::string &name) = 0;
     /// One that was removed meanwhile stays removed.
-    [[nodiscard]] virtual Status noteMet(const std::string &name, const LocalTime &at,
-                                         std::int64_t carried, const ExchangeSummary &summary) = 0;
+    [[nodiscard]] virtual Status noteMet(const std::string &name, const LocalTime &at, std::int64_t carried,
+                                         const ExchangeSummary &summary) = 0;
 };
 
 } // namespace snugwalk

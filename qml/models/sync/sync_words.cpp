@@ -68,8 +68,7 @@ QString roleText(SyncRole role)
 QVariantList roleChoices()
 {
     QVariantList list;
-    for (const SyncRole role :
-         {SyncRole::Owner, SyncRole::Helper, SyncRole::Technician, SyncRole::Viewer})
+    for (const SyncRole role : {SyncRole::Owner, SyncRole::Helper, SyncRole::Technician, SyncRole::Viewer})
         list << QVariantMap{{QStringLiteral("slug"), Voice::text(slugOf(role))},
                             {QStringLiteral("name"), roleText(role)},
                             {QStringLiteral("about"), Words::about(role)}};
@@ -90,7 +89,8 @@ QStringList waitingLines(const SyncState &state)
         list << Words::tr("%n entry(ies) were set aside.", nullptr,
                           number(static_cast<std::int64_t>(state.aside.size())));
     if (state.joining)
-        list << Words::tr("A rig shared with this device has not arrived yet: exchange with a store that has it.");
+        list << Words::tr(
+            "A rig shared with this device has not arrived yet: exchange with a store that has it.");
     return list;
 }
 
@@ -120,8 +120,7 @@ QStringList exchangeOutcome(const ExchangeSummary &s)
     if (s.photosLeft > 0)
         list << Words::tr("%n photo(s) are still on another device.", nullptr, number(s.photosLeft));
     if (s.filesForwarded > 0)
-        list << Words::tr("%n file(s) of other devices were carried on.", nullptr,
-                          number(s.filesForwarded));
+        list << Words::tr("%n file(s) of other devices were carried on.", nullptr, number(s.filesForwarded));
     if (s.conflicts > 0)
         list << Words::tr("%n thing(s) were written differently by two people.", nullptr,
                           number(s.conflicts));
@@ -144,19 +143,23 @@ QString exchangeProgress(const std::string &what, std::int64_t done, std::int64_
 QVariantMap storeRow(const Voice &voice, const KnownStore &store, bool shared)
 {
     const SyncPlace &place = store.place;
-    const QString last = place.met ? Words::tr("last exchange %1", "date and time").arg(voice.dateTime(*place.met))
-                                   : Words::tr("no exchange yet");
+    const QString last = place.met
+                             ? Words::tr("last exchange %1", "date and time").arg(voice.dateTime(*place.met))
+                             : Words::tr("no exchange yet");
     const bool isCounted = shared && (!place.met || place.carried);
     const QString waits = !isCounted           ? QString()
                           : store.waiting == 0 ? Words::tr("nothing new since")
-                          : place.met ? Words::tr("%n new entry(ies) since", nullptr, number(store.waiting))
-                                      : Words::tr("%n entry(ies) to leave there", nullptr, number(store.waiting));
+                          : place.met
+                              ? Words::tr("%n new entry(ies) since", nullptr, number(store.waiting))
+                              : Words::tr("%n entry(ies) to leave there", nullptr, number(store.waiting));
     const QString kind = place.kind == "folder"   ? Words::tr("folder", "kind of store")
                          : place.kind == "webdav" ? Words::tr("WebDAV address", "kind of store")
                          : place.kind == "file"   ? Words::tr("file to hand over", "kind of store")
                                                   : Voice::text(place.kind);
-    return {{QStringLiteral("name"), Voice::text(place.name)}, {QStringLiteral("where"), Voice::text(place.where)},
-            {QStringLiteral("kind"), kind},                    {QStringLiteral("last"), last},
+    return {{QStringLiteral("name"), Voice::text(place.name)},
+            {QStringLiteral("where"), Voice::text(place.where)},
+            {QStringLiteral("kind"), kind},
+            {QStringLiteral("last"), last},
             {QStringLiteral("waits"), waits}};
 }
 
@@ -171,14 +174,15 @@ QVariantMap deviceRow(const Voice &voice, const SyncState &state, const Member &
     QString name = member.name.empty() ? Voice::text(member.device.shortText()) : Voice::text(member.name);
     if (isSelf)
         name = Words::tr("%1 (this device)", "name of a device").arg(name);
-    return {{QStringLiteral("id"), Voice::text(member.device.text())},
-            {QStringLiteral("name"), name},
-            {QStringLiteral("role"), role ? roleText(*role) : Words::tr("revoked", "a device")},
-            {QStringLiteral("since"), Words::tr("since %1", "date").arg(voice.date(member.since))},
-            {QStringLiteral("until"), until ? Words::tr("until %1", "date").arg(voice.date(*until)) : QString()},
-            {QStringLiteral("revoked"), !role.has_value()},
-            {QStringLiteral("note"), Voice::text(member.reason)},
-            {QStringLiteral("revocable"), isOwner(state) && role && !isSelf && !isLastOwner}};
+    return {
+        {QStringLiteral("id"), Voice::text(member.device.text())},
+        {QStringLiteral("name"), name},
+        {QStringLiteral("role"), role ? roleText(*role) : Words::tr("revoked", "a device")},
+        {QStringLiteral("since"), Words::tr("since %1", "date").arg(voice.date(member.since))},
+        {QStringLiteral("until"), until ? Words::tr("until %1", "date").arg(voice.date(*until)) : QString()},
+        {QStringLiteral("revoked"), !role.has_value()},
+        {QStringLiteral("note"), Voice::text(member.reason)},
+        {QStringLiteral("revocable"), isOwner(state) && role && !isSelf && !isLastOwner}};
 }
 
 QString standingText(const SyncState &state)

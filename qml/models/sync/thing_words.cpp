@@ -208,7 +208,8 @@ QString thingTitle(const Voice &voice, const std::string &type, const Value &doc
         }
     }
     return about.isEmpty() ? kind
-                           : Words::tr("%1: %2", "thing, what is known of it").arg(kind, about.join(QStringLiteral(", ")));
+                           : Words::tr("%1: %2", "thing, what is known of it")
+                                 .arg(kind, about.join(QStringLiteral(", ")));
 }
 
 QString asideReason(const std::string &reason)

@@ -46,5 +46,8 @@ QtObject {
     }
     function confirm() { acts = acts.concat(["confirm"]); step = "enrolled" }
     function answer(words: string, role: string) { acts = acts.concat(["answer " + words + " " + role]); code = "402\u00a0917"; show("answered") }
+    function showOffer() { offer("technician", "2027-03-31") }
+    function showCompare() { showOffer(); takeAnswer("") }
+    function showAnswer() { answer("", "helper") }
     function clear() { step = ""; fault = {}; code = ""; words = ""; picture = [] }
 }
