@@ -3158,10 +3158,6 @@
         <translation>letters, digits and hyphens, such as red-stick</translation>
     </message>
     <message>
-        <source>choose the file</source>
-        <translation>choose the file</translation>
-    </message>
-    <message>
         <source>choose the folder</source>
         <translation>choose the folder</translation>
     </message>
@@ -3189,14 +3185,6 @@
     <message>
         <source>Folder of the store</source>
         <translation>Folder of the store</translation>
-    </message>
-    <message>
-        <source>File to hand over</source>
-        <translation>File to hand over</translation>
-    </message>
-    <message>
-        <source>All files (*)</source>
-        <translation>All files (*)</translation>
     </message>
 </context>
 <context>

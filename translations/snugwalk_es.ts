@@ -3158,10 +3158,6 @@
         <translation>letras, cifras y guiones, como memoria-roja</translation>
     </message>
     <message>
-        <source>choose the file</source>
-        <translation>elegir el archivo</translation>
-    </message>
-    <message>
         <source>choose the folder</source>
         <translation>elegir la carpeta</translation>
     </message>
@@ -3189,14 +3185,6 @@
     <message>
         <source>Folder of the store</source>
         <translation>Carpeta del almacén</translation>
-    </message>
-    <message>
-        <source>File to hand over</source>
-        <translation>Archivo para entregar</translation>
-    </message>
-    <message>
-        <source>All files (*)</source>
-        <translation>Todos los archivos (*)</translation>
     </message>
 </context>
 <context>

@@ -15,7 +15,8 @@ Scroll {
 
     readonly property ShareModel share: root.sync.share
     readonly property string step: root.share.step
-    readonly property string about: root.share.roles.find(one => one.slug === role.chosen)?.about ?? ""
+    readonly property var roles: root.share.roles
+    readonly property string about: root.roles.find(one => one.slug === role.chosen)?.about ?? ""
 
     Component.onCompleted: root.share.clear()
 
@@ -31,7 +32,7 @@ Scroll {
         id: role
         visible: root.step === ""
         label: qsTr("What the other device may do")
-        answers: root.share.roles
+        answers: root.roles
         Layout.fillWidth: true
         onPicked: slug => chosen = slug
     }

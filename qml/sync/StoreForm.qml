@@ -17,7 +17,11 @@ ColumnLayout {
     readonly property bool web: kind.chosen === "webdav"
     readonly property var labels: ({ folder: qsTr("Its folder"), file: qsTr("The file, with its folder"), webdav: qsTr("Address, https://…") })
 
-    function take(place: url) { where.text = decodeURIComponent(String(place).replace(/^file:\/\//, "")) }
+    /// A file to hand over may not be there yet: its folder is chosen, and it is named after the store.
+    function take(place: url) {
+        const path = decodeURIComponent(String(place).replace(/^file:\/\//, ""));
+        where.text = kind.chosen === "file" ? path + "/" + (name.text.trim() || "rig") + ".snug" : path;
+    }
 
     spacing: 8
 
@@ -31,7 +35,7 @@ ColumnLayout {
     }
     Field { id: name; label: qsTr("Name of the store"); note: qsTr("letters, digits and hyphens, such as red-stick"); Layout.fillWidth: true }
     Field { id: where; label: root.labels[kind.chosen] ?? ""; Layout.fillWidth: true }
-    WordButton { visible: !root.web; text: kind.chosen === "file" ? qsTr("choose the file") : qsTr("choose the folder"); onClicked: if (kind.chosen === "file") file.active = true; else folder.active = true }
+    WordButton { visible: !root.web; text: qsTr("choose the folder"); onClicked: folder.active = true }
     Field { id: user; visible: root.web; label: qsTr("User, if it asks for one"); inputMethodHints: Qt.ImhNoAutoUppercase | Qt.ImhNoPredictiveText; Layout.fillWidth: true }
     Field { id: password; visible: root.web; label: qsTr("Password"); note: qsTr("Kept on this device, for this user of it alone; not locked."); input.echoMode: TextInput.Password; inputMethodHints: Qt.ImhSensitiveData; Layout.fillWidth: true }
     ActButton {
@@ -52,19 +56,6 @@ ColumnLayout {
             Component.onCompleted: open()
             onAccepted: { root.take(selectedFolder); folder.active = false }
             onRejected: folder.active = false
-        }
-    }
-    Instantiator {
-        id: file
-        active: false
-        delegate: FileDialog {
-            title: qsTr("File to hand over")
-            fileMode: FileDialog.SaveFile
-            options: FileDialog.DontConfirmOverwrite
-            nameFilters: [qsTr("All files (*)")]
-            Component.onCompleted: open()
-            onAccepted: { root.take(selectedFile); file.active = false }
-            onRejected: file.active = false
         }
     }
 }

@@ -26,16 +26,16 @@ struct Device {
     [[nodiscard]] ShareModel &share() { return *sync().share(); }
     [[nodiscard]] ConflictsModel &conflicts() { return *sync().conflicts(); }
 
-    void addStore(const std::string &folder)
+    void addStore(const std::string &place, const char *name = "stick", const char *kind = "folder")
     {
-        sync().add({{QStringLiteral("name"), QStringLiteral("stick")},
-                    {QStringLiteral("kind"), QStringLiteral("folder")},
-                    {QStringLiteral("place"), QString::fromStdString(folder)}});
+        sync().add({{QStringLiteral("name"), QLatin1String(name)},
+                    {QStringLiteral("kind"), QLatin1String(kind)},
+                    {QStringLiteral("place"), QString::fromStdString(place)}});
         app.settle();
     }
-    void exchange()
+    void exchange(const char *store = "stick")
     {
-        sync().exchangeNow(QStringLiteral("stick"));
+        sync().exchangeNow(QLatin1String(store));
         app.settle();
     }
     // On the open walk, with no knowledge of what others do.

@@ -19,6 +19,8 @@ private Q_SLOTS:
     void anotherReaderReadsThePicture();
     void theWrongWordsAreTold();
     void whatIsWrittenWaitsQuietly();
+    void aFileIsHandedOver();
+    void placesThatAreNoneAreTold();
     void aStoreThatIsAwayIsTold();
     void anExchangeStopsWhereNothingIsLost();
 };
@@ -145,6 +147,36 @@ void TstSync::whatIsWrittenWaitsQuietly()
     QVERIFY(pair.owner.sync().outcome().first().startsWith(QStringLiteral("1 ")));
     pair.other.exchange();
     QVERIFY(pair.other.app.session().rig()->walkOpen());
+}
+
+void TstSync::aFileIsHandedOver()
+{
+    Pair pair;
+    const std::string file = pair.owner.app.folder().file("mail.snug");
+    pair.owner.addStore(file, "mail", "file");
+    pair.other.addStore(file, "mail", "file");
+    pair.owner.app.start(QStringLiteral("before_road"));
+    pair.owner.exchange("mail");
+    QVERIFY(std::filesystem::is_regular_file(file));
+    pair.other.exchange("mail");
+    QVERIFY(pair.other.app.session().rig()->walkOpen());
+    // given to one store, and new to the other
+    QVERIFY(text(row(pair.owner.sync().stores(), 0), "waits").startsWith(QStringLiteral("1 ")));
+    QCOMPARE(text(row(pair.owner.sync().stores(), 1), "waits"), QStringLiteral("nothing new since"));
+}
+
+void TstSync::placesThatAreNoneAreTold()
+{
+    Device device(AppFixture::Book::Tandem, "owner");
+    const auto faultOf = [&](const std::string &place, const char *name, const char *kind) {
+        device.addStore(place, name, kind);
+        return what(device.sync().fault());
+    };
+    QVERIFY(faultOf("/no/such/folder", "stick", "folder").contains(QStringLiteral("/no/such/folder")));
+    QVERIFY(faultOf("/no/such/mail.snug", "mail", "file").contains(QStringLiteral("/no/such")));
+    QVERIFY(faultOf("http://example.org/rig/", "web", "webdav").contains(QStringLiteral("address")));
+    QVERIFY(faultOf(device.app.folder().file(""), "a name", "folder").contains(QStringLiteral("letters")));
+    QVERIFY(device.sync().stores().isEmpty());
 }
 
 void TstSync::aStoreThatIsAwayIsTold()
