@@ -120,6 +120,17 @@ std::string Texts::benchWord(std::string_view question, std::string_view slug, s
     return text.value_or(std::string(slug));
 }
 
+std::string Texts::benchSources(std::string_view sources) const
+{
+    std::vector<std::string> told;
+    for (const std::string_view part : split(sources, ';')) {
+        const std::string_view source = trim(part);
+        if (!source.empty() && source != "CP")
+            told.push_back(word("bench_sources", source));
+    }
+    return join(told, "; ");
+}
+
 std::string Texts::text(std::string_view slug) const
 {
     return m_root[slug].asString().value_or(std::string(slug));

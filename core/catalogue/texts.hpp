@@ -51,6 +51,9 @@ public:
     /// bench_warnings and so on.
     [[nodiscard]] std::string benchWord(std::string_view question, std::string_view slug,
                                         std::string_view group = {}) const;
+    /// An estimate's sources, parted by semicolons, as people read them; none for facts of the trade alone
+    /// ("CP").
+    [[nodiscard]] std::string benchSources(std::string_view sources) const;
     /// A top-level text such as report_footer.
     [[nodiscard]] std::string text(std::string_view slug) const;
 

@@ -6,14 +6,13 @@
 #include <cmath>
 
 #include "base/text.hpp"
-#include "trip/geodesic.hpp"
+#include "weather/recorded_days.hpp"
 #include "weather/whereabouts.hpp"
 
 namespace snugwalk {
 namespace {
 
 constexpr int week = 7;
-constexpr double recordNear = 50e3;   // m, as `weatheringOf` takes records
 constexpr double recordWithin = 0.05; // common practice, no source
 
 std::string exactly(Dimension dimension, double si, UnitSystem units)
@@ -35,17 +34,12 @@ struct Air {
     bool recorded;
 };
 
-std::optional<Air> recordedAir(const RigHistory &history, const GeoPoint &place, CivilDate date)
+std::optional<Air> recordedAir(const RecordedDays &days, const GeoPoint &place, CivilDate date)
 {
-    for (auto record = history.weather.rbegin(); record != history.weather.rend(); ++record) {
-        if (distanceBetween(record->place, place).si() > recordNear)
-            continue;
-        for (const WeatherDay &day : record->days) {
-            if (day.date == date && day.humidity)
-                return Air{(day.low.si() + day.high.si()) / 2.0, *day.humidity / 100.0, true};
-        }
-    }
-    return std::nullopt;
+    const WeatherDay *day = days.near(date, place);
+    if (day == nullptr || !day->humidity)
+        return std::nullopt;
+    return Air{(day->low.si() + day->high.si()) / 2.0, *day->humidity / 100.0, true};
 }
 
 std::optional<Air> normalAir(const World *world, const GeoPoint &place, CivilDate date)
@@ -88,6 +82,7 @@ void putAir(BenchTexts &of, const WeekAir &air, UnitSystem units)
 std::optional<WeekAir> weekAir(const RigHistory &history, const World *world, CivilDate today)
 {
     const auto places = whereabouts(history.trips, history.stays, addDays(today, 1 - week), today);
+    const RecordedDays days(history.weather);
     double kelvin = 0.0;
     double humidity = 0.0;
     bool recorded = true;
@@ -95,7 +90,7 @@ std::optional<WeekAir> weekAir(const RigHistory &history, const World *world, Ci
         if (places[i].basis == PlaceBasis::Nowhere)
             return std::nullopt;
         const CivilDate date = addDays(today, 1 - week + static_cast<int>(i));
-        auto air = recordedAir(history, places[i].place, date);
+        auto air = recordedAir(days, places[i].place, date);
         if (!air)
             air = normalAir(world, places[i].place, date);
         if (!air)

@@ -24,7 +24,7 @@ struct WeekAir {
 
 /// `typed` with what the rig's plates say (placard, sidewall, ratings, studs, torque), and for wood's
 /// moisture the air of the week. What was typed stays, and so does a text that was emptied on purpose; an air
-/// that was typed leaves the week's out.
+/// that was typed leaves the week's out. A plate is written to a millionth of itself.
 [[nodiscard]] BenchTexts withTextsOfRig(const BenchQuestion &question, BenchTexts typed,
                                         const RigHistory &history, const World *world, UnitSystem units,
                                         CivilDate today);

@@ -11,12 +11,12 @@
 #include "base/units.hpp"
 #include "trip/geodesic.hpp"
 #include "weather/laws/freeze_thaw.hpp"
+#include "weather/recorded_days.hpp"
 #include "weather/whereabouts.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr Distance recordReach = kilometres(50.0);
 constexpr Temperature saltedRoads = celsius(3.0);
 constexpr int saltStaysDays = 14; // with the day driven
 // geometric middles of C4 and C5 over that of C3: the square roots of 3.2 and 12.8
@@ -81,44 +81,6 @@ private:
     static constexpr double sameShare = 0.1;
     const Coast &m_coast;
     std::vector<std::pair<GeoPoint, Distance>> m_known;
-};
-
-// Recorded days by date, each with where it was recorded.
-class Recorded {
-public:
-    explicit Recorded(std::span<const WeatherRecord> records)
-    {
-        for (const WeatherRecord &record : records) {
-            for (const WeatherDay &day : record.days)
-                m_days.push_back({day.date, &record.place, &day});
-        }
-        std::stable_sort(m_days.begin(), m_days.end(),
-                         [](const Row &a, const Row &b) { return a.date < b.date; });
-    }
-
-    const WeatherDay *near(CivilDate date, const GeoPoint &place) const
-    {
-        const auto first = std::lower_bound(m_days.begin(), m_days.end(), date,
-                                            [](const Row &row, CivilDate d) { return row.date < d; });
-        const WeatherDay *best = nullptr;
-        Distance nearest = recordReach;
-        for (auto row = first; row != m_days.end() && row->date == date; ++row) {
-            const Distance away = *row->place == place ? Distance() : distanceBetween(*row->place, place);
-            if (away <= nearest) {
-                nearest = away;
-                best = row->day;
-            }
-        }
-        return best;
-    }
-
-private:
-    struct Row {
-        CivilDate date;
-        const GeoPoint *place;
-        const WeatherDay *day;
-    };
-    std::vector<Row> m_days;
 };
 
 // Mean of rates that come in one by one.
@@ -239,7 +201,7 @@ private:
     }
 
     Sites m_sites;
-    Recorded m_recorded;
+    RecordedDays m_recorded;
     FreezeThawCounter m_frost;
     std::array<MeanRates, 12> m_months{};
     std::size_t m_knownDays = 0;

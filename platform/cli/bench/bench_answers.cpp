@@ -24,12 +24,8 @@ std::vector<std::string> cautionsOf(const BenchQuestion &question)
 std::string basisWords(const Estimate &e, const Texts &texts)
 {
     const std::string basis = texts.phrase("basis_" + e.basis);
-    std::vector<std::string> sources;
-    for (const std::string_view source : split(e.source, ';')) {
-        if (!trim(source).empty() && trim(source) != "CP")
-            sources.push_back(texts.word("bench_sources", trim(source)));
-    }
-    return sources.empty() ? basis : basis + ", " + join(sources, "; ");
+    const std::string sources = texts.benchSources(e.source);
+    return sources.empty() ? basis : basis + ", " + sources;
 }
 
 std::string figureLine(const BenchQuestion &question, const BenchFigure &figure, const Texts &texts,
@@ -47,12 +43,7 @@ std::string figureLine(const BenchQuestion &question, const BenchFigure &figure,
 }
 
 // "cold pressure on the placard: the maker's figure" names it and says what is meant; here the name will do.
-std::string nameOf(std::string words)
-{
-    for (const char *more : {": ", ", \"", ", such as "})
-        words = words.substr(0, words.find(more));
-    return words;
-}
+std::string nameOf(const std::string &words) { return words.substr(0, words.find(": ")); }
 
 } // namespace
 

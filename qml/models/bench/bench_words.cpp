@@ -144,18 +144,12 @@ QVariantList benchFigures(const Voice &voice, const BenchQuestion &question, con
     QVariantList list;
     for (const BenchFigure &figure : answer.figures) {
         const Estimate &e = figure.estimate;
-        // facts of the trade have no source beyond that
-        QStringList sources;
-        for (const std::string_view source : split(e.source, ';')) {
-            if (trim(source) != "CP")
-                sources << voice.word("bench_sources", trim(source));
-        }
         list << QVariantMap{
             {QStringLiteral("label"), word(voice, question, figure.name, "figures")},
             {QStringLiteral("value"), voice.localised(showFigure(figure, e.value, voice.units))},
             {QStringLiteral("range"), rangeOf(voice, figure)},
             {QStringLiteral("basis"), voice.basis(e.basis)},
-            {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
+            {QStringLiteral("source"), Voice::text(voice.texts.benchSources(e.source))}};
     }
     return list;
 }
