@@ -26,10 +26,11 @@ const QStringList &pageNames()
 bool openPage(Wiring &wiring, const QString &name)
 {
     const QString thing = name.section(u'/', 1);
-    // the same page of another thing is made anew
-    wiring.window().setProperty("currentPlace", QStringLiteral("rig"));
+    const QString place = name.section(u'/', 0, 0);
+    if (wiring.window().property("currentPlace").toString() == place) // of another thing: made anew
+        wiring.window().setProperty("currentPlace", QStringLiteral("rig"));
     wiring.window().setProperty("currentThing", thing);
-    wiring.window().setProperty("currentPlace", name.section(u'/', 0, 0));
+    wiring.window().setProperty("currentPlace", place);
     if (!waitUntilSettled(wiring.session(), wiring.window()))
         return false;
     if (name.startsWith(QStringLiteral("bench_question/")))

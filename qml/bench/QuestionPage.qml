@@ -44,7 +44,7 @@ ColumnLayout {
                 id: fields
                 model: root.bench.inputs
                 BenchField {
-                    visible: needed || kept || root.unfolded || fields.count <= 6
+                    visible: needed || kept || problem !== "" || root.unfolded || fields.count <= 6
                     Layout.fillWidth: true
                     Layout.preferredWidth: 10
                     Layout.alignment: Qt.AlignTop

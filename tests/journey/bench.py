@@ -99,6 +99,22 @@ def wheels(program):
     check(program.json("bench", "star", "--studs", "5")["sequence"] == [1, 3, 5, 2, 4], "five studs")
 
 
+def rig(program):
+    """What is not typed comes from the rig's plates, and a fitted wheel's nuts come due as it is driven."""
+    program.refused("bench", "star", "--of-rig", code=4, saying=["no logbook"])
+    program.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
+                "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]', "wheels.studs=6",
+                "tires.placard=55 psi", "fittings=leaf_springs,electric_brakes,ball_coupling,safety_chains")
+    check(program.json("bench", "star", "--of-rig")["sequence"] == [1, 4, 2, 5, 3, 6], "six studs of the rig")
+    check(program.json("bench", "star", "--of-rig", "--studs", "5")["sequence"][1] == 3, "five as typed, not the rig's six")
+    load = ["bench", "tire-pressure", "--class", "lt", "--max-load", "2680 lb", "--max-pressure", "80 psi", "--load", "900 lb"]
+    # a plate in kPa as text is exact to a millionth of itself (core/round/bench_of_rig.hpp)
+    near(program.json(*load, "--of-rig")["set"] / PSI, 55, 55e-6, "the placard of the rig")
+    answer = program.json("event", "wheel_fitted", "--note", "wheel 2R")
+    later = [(one["point"], one["after"]["value"]) for one in answer["later"]]
+    check(answer["due"] == [] and later == [("wheel-nut-torque", 10 * 1609.344)], f"{answer['due']} {later}")
+
+
 def main():
     with tempfile.TemporaryDirectory(prefix="snugwalk-bench-") as folder:
         program = Program(sys.argv[1], folder)
@@ -107,6 +123,7 @@ def main():
             tires(program)
             hubs(program)
             wheels(program)
+            rig(program)
         except Failed as fault:
             print("failed:", fault)
             return 1

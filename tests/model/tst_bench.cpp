@@ -34,6 +34,7 @@ private Q_SLOTS:
     void theRigsPlatesAreFilledIn();
     void aFaultStandsAtItsField();
     void whatIsMissingIsNamed();
+    void oneOfTwoThatMayStayEmptyIsAskedFor();
     void whatWasTypedStaysWithItsQuestion();
     void bareNumbersAreInThePersonsUnits();
     void aFigureIsKeptOnAMarkedPointOnly();
@@ -119,6 +120,20 @@ void TstBench::whatIsMissingIsNamed()
     QVERIFY(bench.missing().contains(field(bench, QStringLiteral("load"), "label")));
     QVERIFY(field(bench, QStringLiteral("load"), "problem").isEmpty());
     QVERIFY(bench.figures().isEmpty());
+}
+
+void TstBench::oneOfTwoThatMayStayEmptyIsAskedFor()
+{
+    AppFixture app(AppFixture::Book::Empty);
+    BenchModel &bench = *app.open().bench();
+    bench.open(QStringLiteral("breakaway"));
+    bench.showExample();
+    QVERIFY(!bench.figures().isEmpty());
+    for (const char *name : {"magnets", "current"})
+        bench.type(QLatin1String(name), QString());
+    QVERIFY(bench.missing().contains(field(bench, QStringLiteral("magnets"), "label")));
+    QCOMPARE(field(bench, QStringLiteral("magnets"), "needed"), QStringLiteral("true"));
+    QCOMPARE(field(bench, QStringLiteral("current"), "needed"), QStringLiteral("false"));
 }
 
 void TstBench::whatWasTypedStaysWithItsQuestion()

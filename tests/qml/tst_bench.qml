@@ -67,6 +67,21 @@ Item {
             spoken("Lubricated studs").press();
             compare(last(), "type wet yes");
         }
+        function test_whatMayStayEmptyIsFoldedAway() {
+            const inputs = models.bench.inputs;
+            const one = (name, more) => Object.assign({ name: name, label: name, note: "", kind: "number", wide: false, choices: [], typed: "", understood: "", problem: "", needed: false }, more);
+            inputs.rows = [one("Load", { needed: true }), one("Length", { typed: "3 m" }), one("Size", { problem: "Size is missing." }),
+                one("Kind", {}), one("Step", {}), one("Grade", {}), one("Tag", {})];
+            open("bench_question");
+            const seen = label => field(label) !== undefined; // of what is in sight
+            verify(seen("Load"));
+            verify(seen("Length, if known"), "what holds something");
+            verify(seen("Size, if known"), "what is wrong");
+            verify(!seen("Kind, if known"));
+            spoken("more figures, if known").press();
+            verify(seen("Kind, if known"));
+            verify(seen("Tag, if known"));
+        }
         function test_theStarGoesOnByTaps() {
             open("bench_question");
             const star = all(win.contentItem, one => one.goOn !== undefined && one.sequence !== undefined)[0];

@@ -71,7 +71,8 @@ std::string showBoth(const Unit &written, double si)
     const std::string metric = showFor(written.dimension, si, UnitSystem::Si);
     const std::string us = showFor(written.dimension, si, UnitSystem::Us);
     const std::string &other = isUs(written) ? metric : us;
-    return metric == us || other == first ? first : first + " = " + other;
+    // nothing is nothing in every unit
+    return si == 0.0 || metric == us || other == first ? first : first + " = " + other;
 }
 
 std::string showFigure(const BenchFigure &figure, double value, UnitSystem units)

@@ -65,11 +65,11 @@ QString BenchModel::assumed() const
     return m_answer ? benchAssumed(*m_shown.voice, *m_open, *m_answer) : QString();
 }
 
-void BenchModel::draw()
+void BenchModel::draw(const BenchTexts &typed)
 {
     QVariantList list;
     if (m_open != nullptr) {
-        list = benchPictures(*m_shown.voice, *m_open, texts(), today(), m_answer ? &*m_answer : nullptr);
+        list = benchPictures(*m_shown.voice, *m_open, typed, today(), m_answer ? &*m_answer : nullptr);
         const QVariantMap wheels = wheelMap(m_shown, catalogue(), *m_open);
         if (!wheels.isEmpty())
             list << wheels;
@@ -207,8 +207,10 @@ void BenchModel::refuse(const Error &error, std::vector<BenchInputRow> &rows)
     const auto at =
         std::find_if(rows.begin(), rows.end(), [&](const BenchInputRow &row) { return row.key == where; });
     if (error.code == Errc::Usage && (!missing.isEmpty() || (at != rows.end() && at->typed.isEmpty()))) {
-        if (missing.isEmpty())
+        if (missing.isEmpty()) {
             missing << at->label;
+            at->required = true; // of two that may stay empty, one is asked for: it comes into sight
+        }
         m_missing = tr("Still to type: %1.").arg(missing.join(QStringLiteral("; ")));
         return;
     }
@@ -224,8 +226,8 @@ void BenchModel::work()
     m_answer.reset();
     m_missing.clear();
     m_problem.clear();
+    const BenchTexts all = m_open == nullptr ? BenchTexts() : texts();
     if (m_open != nullptr) {
-        const BenchTexts all = texts();
         auto rows = benchInputRows(*m_shown.voice, *m_open, all, today());
         Result<BenchAnswer> answer = askBench(*m_open, all, m_shown.voice->units, today());
         if (answer && !answer->figures.empty())
@@ -234,7 +236,7 @@ void BenchModel::work()
             refuse(answer.error(), rows);
         m_inputs.assign(std::move(rows));
     }
-    draw();
+    draw(all);
     Q_EMIT changed();
 }
 

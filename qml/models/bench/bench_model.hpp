@@ -90,7 +90,7 @@ private:
     [[nodiscard]] const Point *keptOn() const;
     [[nodiscard]] QString whyNotKept(const Point &point) const;
     void work();
-    void draw();
+    void draw(const BenchTexts &typed);
     void refuse(const Error &error, std::vector<BenchInputRow> &rows);
 
     const ActDesk *m_desk;

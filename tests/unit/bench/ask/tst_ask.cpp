@@ -121,6 +121,8 @@ TEST_CASE("lists: semicolons or commas, a unit after the last for all")
 TEST_CASE("what was understood is told in both systems")
 {
     CHECK(understood("load", "2,450 lb") == "2450\u00a0lb = 1111\u00a0kg");
+    CHECK(understood("bead", "5 mm") != "5\u00a0mm");
+    CHECK(showBoth(*findUnit(Dimension::Length, "m"), 0.0) == "0\u00a0m"); // not 0 in as well
     CHECK(understood("bead", "1/4 in") == "0.25\u00a0in = 6.35\u00a0mm");
     CHECK(understood("volts", "12.45 V") == "12.45\u00a0V");
     CHECK(understood("torque", "140 N·m") == "140\u00a0N·m = 103.3\u00a0lb·ft");
