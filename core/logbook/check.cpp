@@ -60,7 +60,7 @@ Status checkChains(Connection &db, CheckReport &report)
 {
     Result<Statement> rows =
         db.prepare("SELECT entry.stream, seq, bytes, hash, hlc, entity, act, name, scope, "
-                   "undoes, partial, segment FROM entry JOIN "
+                   "undoes, partial FROM entry JOIN "
                    "stream ON stream.id = entry.stream ORDER BY entry.stream, seq");
     if (!rows)
         return rows.error();
@@ -83,10 +83,9 @@ Status checkChains(Connection &db, CheckReport &report)
         const Result<Entry> entry = entryFromBytes(bytes);
         const std::string where =
             "stream " + std::to_string(stream) + " entry " + std::to_string(rows->integer(1));
-        // What came through sync has gaps where its stream wrote about other rigs: there the segment's
-        // signature stands for the chain, and the hash is that of an entry alone.
-        const bool isAlone =
-            rows->integer(10) != 0 && !rows->isNull(11) && chainHash(Hash{}, bytes).view() == rows->bytes(3);
+        // What came through sync, or through an export of that, has gaps where its stream wrote about other
+        // rigs: the hash is that of an entry alone, and a segment's signature stands for the chain.
+        const bool isAlone = rows->integer(10) != 0 && chainHash(Hash{}, bytes).view() == rows->bytes(3);
         const Hash hash = isAlone ? chainHash(Hash{}, bytes) : chainHash(previous, bytes);
         if (!isAlone && rows->integer(1) != expected)
             report.faults.push_back(where + ": entry " + std::to_string(expected) + " is missing before it");

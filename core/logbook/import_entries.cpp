@@ -71,32 +71,38 @@ Result<Tail> tailOf(Connection &db, const StreamId &stream)
     return Tail{*row, rows->integer(0), Hash::fromBytes(rows->bytes(1)).value_or(Hash{})};
 }
 
-// An entry of that name is stored: it must be this one.
-Status compareStored(Connection &db, const Tail &tail, const ForeignEntry &entry)
+// Whether an entry of that name is stored; then it must be this one. Its hash may differ: of an entry that
+// came by itself it is that of the entry alone, where its stream is whole it names the one before.
+Result<bool> isStored(Connection &db, const Tail &tail, const ForeignEntry &entry)
 {
-    Result<Statement> rows =
-        db.prepare("SELECT hash = ? AND bytes = ? FROM entry WHERE stream = ? AND seq = ?");
+    Result<Statement> rows = db.prepare("SELECT bytes = ? FROM entry WHERE stream = ? AND seq = ?");
     if (!rows)
         return rows.error();
-    rows->bindBytes(1, entry.hash.view());
-    rows->bindBytes(2, entry.bytes);
-    rows->bind(3, tail.row);
-    rows->bind(4, entry.id.seq);
+    rows->bindBytes(1, entry.bytes);
+    rows->bind(2, tail.row);
+    rows->bind(3, entry.id.seq);
     const Result<bool> found = rows->step();
     if (!found)
         return found.error();
-    if (*found && rows->integer(0) == 1)
-        return done();
+    if (!*found)
+        return false;
+    if (rows->integer(0) == 1)
+        return true;
     return Error{Errc::Conflict, "this logbook holds another entry of the same name", nameOf(entry.id),
                  "one device went on from a restored copy; keep both files and ask the owner"};
 }
 
+// Came through sync, where its stream may have written about other rigs in between: nothing before it is
+// needed.
+bool isAlone(const ForeignEntry &foreign) { return chainHash(Hash{}, foreign.bytes) == foreign.hash; }
+
 Result<Entry> verified(const ForeignEntry &foreign, const Tail &tail)
 {
-    if (foreign.id.seq != tail.seq + 1)
+    const bool alone = isAlone(foreign);
+    if (!alone && foreign.id.seq != tail.seq + 1)
         return Error{Errc::NotFound, "entry " + std::to_string(tail.seq + 1) + " is missing before it",
                      nameOf(foreign.id), "export the whole logbook where it was written"};
-    if (chainHash(tail.hash, foreign.bytes) != foreign.hash)
+    if (!alone && chainHash(tail.hash, foreign.bytes) != foreign.hash)
         return corrupt("its bytes or an earlier entry were changed", nameOf(foreign.id));
     Result<Entry> entry = entryFromBytes(foreign.bytes);
     if (!entry)
@@ -132,17 +138,25 @@ Status storeRow(Connection &db, const StoredEntry &stored)
 Status takeIn(Connection &db, const ForeignEntry &foreign, Tail &tail, ImportCount &count)
 {
     if (foreign.id.seq <= tail.seq) {
-        ++count.known;
-        return compareStored(db, tail, foreign);
+        const Result<bool> stored = isStored(db, tail, foreign);
+        if (!stored)
+            return stored.error();
+        count.known += *stored ? 1 : 0;
+        if (*stored)
+            return done();
     }
     Result<Entry> entry = verified(foreign, tail);
     if (!entry)
         return entry.error();
     const StoredEntry stored{tail.row, std::move(entry).value(), foreign.bytes, foreign.hash};
+    if (chainHash(tail.hash, foreign.bytes) != foreign.hash)
+        SNUG_TRY(db.exec(("UPDATE stream SET partial = 1 WHERE id = " + std::to_string(tail.row)).c_str()));
     SNUG_TRY(storeRow(db, stored));
     SNUG_TRY(project(db, stored));
-    tail.seq = foreign.id.seq;
-    tail.hash = foreign.hash;
+    if (foreign.id.seq > tail.seq) {
+        tail.seq = foreign.id.seq;
+        tail.hash = foreign.hash;
+    }
     ++count.added;
     return done();
 }

@@ -34,11 +34,11 @@ struct ImportCount {
 };
 
 /// Stores and projects in one transaction what is not there yet. Each stream must go on from what is
-/// stored of it without a gap; the order of the arguments does not matter. The same again adds nothing.
-/// \returns `Corrupt` when a key, a chain or an entry does not verify, `Conflict` when an entry of the same
-/// name but other bytes is stored, `NotFound` for a gap, `Unsupported` for entries of a newer version. After
-/// an error the logbook is as it was.
-/// \param beforeCommit runs once everything verified, before it is there to be read: for files that the
+/// stored of it without a gap, but for entries that came through sync and so have the hash of an entry alone;
+/// the order of the arguments does not matter. The same again adds nothing. \returns `Corrupt` when a key, a
+/// chain or an entry does not verify, `Conflict` when an entry of the same name but other bytes is stored,
+/// `NotFound` for a gap, `Unsupported` for entries of a newer version. After an error the logbook is as it
+/// was. \param beforeCommit runs once everything verified, before it is there to be read: for files that the
 /// entries name. Its error leaves the logbook as it was.
 [[nodiscard]] Result<ImportCount> importEntries(Logbook &book, const std::vector<ForeignStream> &streams,
                                                 std::vector<ForeignEntry> entries,
