@@ -102,6 +102,24 @@
     </message>
 </context>
 <context>
+    <name>AsideRow</name>
+    <message>
+        <source>Set aside: %1.</source>
+        <comment>reason</comment>
+        <translation>Set aside: %1.</translation>
+    </message>
+    <message>
+        <source>take it over</source>
+        <comment>an entry that was set aside</comment>
+        <translation>take it over</translation>
+    </message>
+    <message>
+        <source>take over: %1</source>
+        <comment>entry</comment>
+        <translation>take over: %1</translation>
+    </message>
+</context>
+<context>
     <name>BeadPicture</name>
     <message>
         <source>section, to scale; the joint is %1 long</source>
@@ -390,6 +408,17 @@
     </message>
 </context>
 <context>
+    <name>CodeWords</name>
+    <message>
+        <source>The same as words</source>
+        <translation>The same as words</translation>
+    </message>
+    <message>
+        <source>copy the words</source>
+        <translation>copy the words</translation>
+    </message>
+</context>
+<context>
     <name>CompareRow</name>
     <message>
         <source>%1: then %2, now %3, %4</source>
@@ -487,6 +516,53 @@
     </message>
 </context>
 <context>
+    <name>ConflictRow</name>
+    <message>
+        <source>shown until someone chooses</source>
+        <translation>shown until someone chooses</translation>
+    </message>
+    <message>
+        <source>Take this one</source>
+        <translation>Take this one</translation>
+    </message>
+    <message>
+        <source>Take this one: %1, %2</source>
+        <comment>value, who wrote it</comment>
+        <translation>Take this one: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ConflictsPage</name>
+    <message>
+        <source>What differs</source>
+        <translation>What differs</translation>
+    </message>
+    <message>
+        <source>Nothing was written differently, and nothing is set aside.</source>
+        <translation>Nothing was written differently, and nothing is set aside.</translation>
+    </message>
+    <message>
+        <source>Two people wrote without knowing of each other. The choice is written as an entry of its own; both versions stay in the record.</source>
+        <translation>Two people wrote without knowing of each other. The choice is written as an entry of its own; both versions stay in the record.</translation>
+    </message>
+    <message>
+        <source>Set aside</source>
+        <translation>Set aside</translation>
+    </message>
+    <message>
+        <source>These entries do not count. Take over what you have looked at and want to stand.</source>
+        <translation>These entries do not count. Take over what you have looked at and want to stand.</translation>
+    </message>
+    <message>
+        <source>These entries do not count. Only an owner can take them over.</source>
+        <translation>These entries do not count. Only an owner can take them over.</translation>
+    </message>
+    <message>
+        <source>Take over all of them</source>
+        <translation>Take over all of them</translation>
+    </message>
+</context>
+<context>
     <name>CurrentLine</name>
     <message>
         <source>all of them</source>
@@ -502,6 +578,41 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pass: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DeviceRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>device, role</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>revoke</source>
+        <comment>a device</comment>
+        <translation>revoke</translation>
+    </message>
+    <message>
+        <source>revoke %1</source>
+        <comment>device</comment>
+        <translation>revoke %1</translation>
+    </message>
+    <message>
+        <source>Revoking cannot take back what that device has read: it keeps it. From now on it gets nothing new, and what it writes from now on is set aside for you to look at. What it wrote and has not exchanged yet is set aside too.</source>
+        <translation>Revoking cannot take back what that device has read: it keeps it. From now on it gets nothing new, and what it writes from now on is set aside for you to look at. What it wrote and has not exchanged yet is set aside too.</translation>
+    </message>
+    <message>
+        <source>Why, for the record; may stay empty</source>
+        <translation>Why, for the record; may stay empty</translation>
+    </message>
+    <message>
+        <source>Revoke %1</source>
+        <comment>device</comment>
+        <translation>Revoke %1</translation>
+    </message>
+    <message>
+        <source>leave it as it is</source>
+        <translation>leave it as it is</translation>
     </message>
 </context>
 <context>
@@ -844,6 +955,26 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Point at the drawing once more.</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeBlock</name>
+    <message>
+        <source>Exchanging with %1</source>
+        <comment>store</comment>
+        <translation>Exchanging with %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>what came and went until now stays</source>
+        <translation>what came and went until now stays</translation>
+    </message>
+    <message>
+        <source>Stopped. What came and went until then stays; exchange again to go on.</source>
+        <translation>Stopped. What came and went until then stays; exchange again to go on.</translation>
     </message>
 </context>
 <context>
@@ -1310,6 +1441,46 @@
     </message>
 </context>
 <context>
+    <name>JoinPage</name>
+    <message>
+        <source>Take part in a rig</source>
+        <translation>Take part in a rig</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</source>
+        <translation>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</translation>
+    </message>
+    <message>
+        <source>Words of the owner&apos;s device</source>
+        <translation>Words of the owner&apos;s device</translation>
+    </message>
+    <message>
+        <source>What this device asks to be; the owner decides</source>
+        <translation>What this device asks to be; the owner decides</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Answer</translation>
+    </message>
+    <message>
+        <source>The owner types the words below and sees six digits too. They must be these.</source>
+        <translation>The owner types the words below and sees six digits too. They must be these.</translation>
+    </message>
+    <message>
+        <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
+        <translation>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>To the stores</translation>
+    </message>
+    <message>
+        <source>start again</source>
+        <comment>with another code</comment>
+        <translation>start again</translation>
+    </message>
+</context>
+<context>
     <name>KeepBlock</name>
     <message>
         <source>Where it was read</source>
@@ -1517,6 +1688,16 @@
     <message>
         <source>a track, a log of shaking, weather</source>
         <translation>a track, a log of shaking, weather</translation>
+    </message>
+    <message>
+        <source>exchange</source>
+        <comment>with other devices</comment>
+        <translation>exchange</translation>
+    </message>
+    <message>
+        <source>exchange: %1</source>
+        <comment>what waits</comment>
+        <translation>exchange: %1</translation>
     </message>
 </context>
 <context>
@@ -1832,6 +2013,11 @@
         <comment>opens the emergency card</comment>
         <translation>emergency</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>place, what waits there</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>PlaceChoice</name>
@@ -2023,6 +2209,13 @@
     <message>
         <source>add a point of your own</source>
         <translation>add a point of your own</translation>
+    </message>
+</context>
+<context>
+    <name>QrPicture</name>
+    <message>
+        <source>The code as a picture; the words below say the same</source>
+        <translation>The code as a picture; the words below say the same</translation>
     </message>
 </context>
 <context>
@@ -2458,6 +2651,13 @@
     </message>
 </context>
 <context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</translation>
+    </message>
+</context>
+<context>
     <name>SeasonRuler</name>
     <message>
         <source>the year, and where the rig will be: %1</source>
@@ -2559,6 +2759,10 @@
         <source>Coastline: made with Natural Earth, public domain.</source>
         <translation>Coastline: made with Natural Earth, public domain.</translation>
     </message>
+    <message>
+        <source>exchange with other devices</source>
+        <translation>exchange with other devices</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
@@ -2651,6 +2855,10 @@
         <source>more that may be fitted</source>
         <translation>more that may be fitted</translation>
     </message>
+    <message>
+        <source>or take part in a rig of another device</source>
+        <translation>or take part in a rig of another device</translation>
+    </message>
 </context>
 <context>
     <name>SetupLists</name>
@@ -2726,6 +2934,89 @@
     </message>
 </context>
 <context>
+    <name>SharePage</name>
+    <message>
+        <source>Share %1</source>
+        <comment>rig</comment>
+        <translation>Share %1</translation>
+    </message>
+    <message>
+        <source>From then on what is written about this rig goes to every store you exchange with: signed by the device, and sealed so that only enrolled devices read it.</source>
+        <translation>From then on what is written about this rig goes to every store you exchange with: signed by the device, and sealed so that only enrolled devices read it.</translation>
+    </message>
+    <message>
+        <source>What the other device may do</source>
+        <translation>What the other device may do</translation>
+    </message>
+    <message>
+        <source>Until, a date such as 2027-03-31; may stay empty</source>
+        <translation>Until, a date such as 2027-03-31; may stay empty</translation>
+    </message>
+    <message>
+        <source>A hint to that device only. What ends its access is revoking it.</source>
+        <translation>A hint to that device only. What ends its access is revoking it.</translation>
+    </message>
+    <message>
+        <source>Show the code</source>
+        <translation>Show the code</translation>
+    </message>
+    <message>
+        <source>Stands until %1.</source>
+        <comment>time</comment>
+        <translation>Stands until %1.</translation>
+    </message>
+    <message>
+        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</source>
+        <translation>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</translation>
+    </message>
+    <message>
+        <source>Words that the other device shows now</source>
+        <translation>Words that the other device shows now</translation>
+    </message>
+    <message>
+        <source>Take the answer</source>
+        <translation>Take the answer</translation>
+    </message>
+    <message>
+        <source>Other digits there: somebody stands between. Then enroll nobody, and start again.</source>
+        <translation>Other digits there: somebody stands between. Then enroll nobody, and start again.</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Device</translation>
+    </message>
+    <message>
+        <source>Asks to be</source>
+        <translation>Asks to be</translation>
+    </message>
+    <message>
+        <source>Will be</source>
+        <translation>Will be</translation>
+    </message>
+    <message>
+        <source>The same digits: enroll it</source>
+        <translation>The same digits: enroll it</translation>
+    </message>
+    <message>
+        <source>%1 is enrolled as %2.</source>
+        <comment>device, role</comment>
+        <translation>%1 is enrolled as %2.</translation>
+    </message>
+    <message>
+        <source>Exchange with a store now. The other device then finds the rig at the same store.</source>
+        <translation>Exchange with a store now. The other device then finds the rig at the same store.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>To the stores</translation>
+    </message>
+    <message>
+        <source>start again</source>
+        <comment>with another code</comment>
+        <translation>start again</translation>
+    </message>
+</context>
+<context>
     <name>Shift</name>
     <message>
         <source>%1 months</source>
@@ -2769,6 +3060,18 @@
             <numerusform>The %n day since %1 aged it like %2.</numerusform>
             <numerusform>The %n days since %1 aged it like %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SixDigits</name>
+    <message>
+        <source>Six digits, on both devices</source>
+        <translation>Six digits, on both devices</translation>
+    </message>
+    <message>
+        <source>Six digits: %1</source>
+        <comment>code of a meeting</comment>
+        <translation>Six digits: %1</translation>
     </message>
 </context>
 <context>
@@ -3007,6 +3310,101 @@
     </message>
 </context>
 <context>
+    <name>StoreForm</name>
+    <message>
+        <source>Its folder</source>
+        <translation>Its folder</translation>
+    </message>
+    <message>
+        <source>The file, with its folder</source>
+        <translation>The file, with its folder</translation>
+    </message>
+    <message>
+        <source>Address, https://…</source>
+        <translation>Address, https://…</translation>
+    </message>
+    <message>
+        <source>What devices meet at</source>
+        <translation>What devices meet at</translation>
+    </message>
+    <message>
+        <source>a folder, stick or drive</source>
+        <translation>a folder, stick or drive</translation>
+    </message>
+    <message>
+        <source>a file to hand over</source>
+        <translation>a file to hand over</translation>
+    </message>
+    <message>
+        <source>a WebDAV address</source>
+        <translation>a WebDAV address</translation>
+    </message>
+    <message>
+        <source>Name of the store</source>
+        <translation>Name of the store</translation>
+    </message>
+    <message>
+        <source>letters, digits and hyphens, such as red-stick</source>
+        <translation>letters, digits and hyphens, such as red-stick</translation>
+    </message>
+    <message>
+        <source>choose the folder</source>
+        <translation>choose the folder</translation>
+    </message>
+    <message>
+        <source>User, if it asks for one</source>
+        <translation>User, if it asks for one</translation>
+    </message>
+    <message>
+        <source>Password</source>
+        <translation>Password</translation>
+    </message>
+    <message>
+        <source>Kept on this device, for this user of it alone; not locked.</source>
+        <translation>Kept on this device, for this user of it alone; not locked.</translation>
+    </message>
+    <message>
+        <source>Add the store</source>
+        <translation>Add the store</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <comment>adds no store</comment>
+        <translation>leave it</translation>
+    </message>
+    <message>
+        <source>Folder of the store</source>
+        <translation>Folder of the store</translation>
+    </message>
+</context>
+<context>
+    <name>StoreRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>kind of store, its place</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Exchange now</translation>
+    </message>
+    <message>
+        <source>Exchange now with %1</source>
+        <comment>store</comment>
+        <translation>Exchange now with %1</translation>
+    </message>
+    <message>
+        <source>remove</source>
+        <comment>a store from the list</comment>
+        <translation>remove</translation>
+    </message>
+    <message>
+        <source>remove %1 from the list; what lies there stays</source>
+        <comment>store</comment>
+        <translation>remove %1 from the list; what lies there stays</translation>
+    </message>
+</context>
+<context>
     <name>SuppliesPage</name>
     <message>
         <source>open findings and what is due</source>
@@ -3038,10 +3436,708 @@
     </message>
 </context>
 <context>
+    <name>Sync</name>
+    <message>
+        <source>writes everything, enrolls and revokes devices</source>
+        <translation>writes everything, enrolls and revokes devices</translation>
+    </message>
+    <message>
+        <source>walks, marks and mends; decides no acceptance and no points</source>
+        <translation>walks, marks and mends; decides no acceptance and no points</translation>
+    </message>
+    <message>
+        <source>walks, reports and mends; licensed work only with a certificate number</source>
+        <translation>walks, reports and mends; licensed work only with a certificate number</translation>
+    </message>
+    <message>
+        <source>reads everything, writes nothing</source>
+        <translation>reads everything, writes nothing</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) of the store are damaged and were left out.</source>
+        <translation>
+            <numerusform>%n file of the store is damaged and was left out.</numerusform>
+            <numerusform>%n files of the store are damaged and were left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) are known to be missing: another device still has to bring them.</source>
+        <translation>
+            <numerusform>%n file is known to be missing: another device still has to bring it.</numerusform>
+            <numerusform>%n files are known to be missing: another device still has to bring them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) cannot be opened here yet: they are kept.</source>
+        <translation>
+            <numerusform>%n file cannot be opened here yet: it is kept.</numerusform>
+            <numerusform>%n files cannot be opened here yet: they are kept.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A copy of this logbook went on elsewhere: both ways are kept.</source>
+        <translation>A copy of this logbook went on elsewhere: both ways are kept.</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>role of a device</comment>
+        <translation>owner</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <comment>role of a device</comment>
+        <translation>helper</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <comment>role of a device</comment>
+        <translation>technician</translation>
+    </message>
+    <message>
+        <source>viewer</source>
+        <comment>role of a device</comment>
+        <translation>viewer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait to be sent.</source>
+        <translation>
+            <numerusform>%n entry waits to be sent.</numerusform>
+            <numerusform>%n entries wait to be sent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) are still on another device.</source>
+        <translation>
+            <numerusform>%n photo is still on another device.</numerusform>
+            <numerusform>%n photos are still on another device.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) were written differently by two people.</source>
+        <translation>
+            <numerusform>%n thing was written differently by two people.</numerusform>
+            <numerusform>%n things were written differently by two people.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) were set aside.</source>
+        <translation>
+            <numerusform>%n entry was set aside.</numerusform>
+            <numerusform>%n entries were set aside.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A rig shared with this device has not arrived yet: exchange with a store that has it.</source>
+        <translation>A rig shared with this device has not arrived yet: exchange with a store that has it.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wait(s)</source>
+        <comment>mark beside the word Logbook</comment>
+        <translation>
+            <numerusform>%n waits</numerusform>
+            <numerusform>%n wait</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a rig waits</source>
+        <comment>mark beside the word Logbook</comment>
+        <translation>a rig waits</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) sent</source>
+        <translation>
+            <numerusform>%n entry sent</numerusform>
+            <numerusform>%n entries sent</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n received</source>
+        <comment>entries</comment>
+        <translation>
+            <numerusform>%n received</numerusform>
+            <numerusform>%n received</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Both have the same entries.</source>
+        <translation>Both have the same entries.</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <comment>entries sent, received</comment>
+        <translation>%1, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) sent.</source>
+        <translation>
+            <numerusform>%n photo sent.</numerusform>
+            <numerusform>%n photos sent.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) received.</source>
+        <translation>
+            <numerusform>%n photo received.</numerusform>
+            <numerusform>%n photos received.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n small picture(s) of photos received.</source>
+        <translation>
+            <numerusform>%n small picture of a photo received.</numerusform>
+            <numerusform>%n small pictures of photos received.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) of other devices were carried on.</source>
+        <translation>
+            <numerusform>%n file of other devices was carried on.</numerusform>
+            <numerusform>%n files of other devices were carried on.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>looking at the store …</source>
+        <translation>looking at the store …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>done, all</comment>
+        <translation>%1 of %2</translation>
+    </message>
+    <message>
+        <source>photos: %1</source>
+        <comment>done of all</comment>
+        <translation>photos: %1</translation>
+    </message>
+    <message>
+        <source>files of entries: %1</source>
+        <comment>done of all</comment>
+        <translation>files of entries: %1</translation>
+    </message>
+    <message>
+        <source>records of devices: %1</source>
+        <comment>done of all</comment>
+        <translation>records of devices: %1</translation>
+    </message>
+    <message>
+        <source>last exchange %1</source>
+        <comment>date and time</comment>
+        <translation>last exchange %1</translation>
+    </message>
+    <message>
+        <source>no exchange yet</source>
+        <translation>no exchange yet</translation>
+    </message>
+    <message>
+        <source>nothing new since</source>
+        <translation>nothing new since</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(ies) since</source>
+        <translation>
+            <numerusform>%n new entry since</numerusform>
+            <numerusform>%n new entries since</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) to leave there</source>
+        <translation>
+            <numerusform>%n entry to leave there</numerusform>
+            <numerusform>%n entries to leave there</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <comment>kind of store</comment>
+        <translation>folder</translation>
+    </message>
+    <message>
+        <source>WebDAV address</source>
+        <comment>kind of store</comment>
+        <translation>WebDAV address</translation>
+    </message>
+    <message>
+        <source>file to hand over</source>
+        <comment>kind of store</comment>
+        <translation>file to hand over</translation>
+    </message>
+    <message>
+        <source>%1 (this device)</source>
+        <comment>name of a device</comment>
+        <translation>%1 (this device)</translation>
+    </message>
+    <message>
+        <source>revoked</source>
+        <comment>a device</comment>
+        <translation>revoked</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date</comment>
+        <translation>since %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <comment>date</comment>
+        <translation>until %1</translation>
+    </message>
+    <message>
+        <source>This rig&apos;s logbook is on this device only.</source>
+        <translation>This rig&apos;s logbook is on this device only.</translation>
+    </message>
+    <message>
+        <source>This device was revoked: what is written here stays here.</source>
+        <translation>This device was revoked: what is written here stays here.</translation>
+    </message>
+    <message>
+        <source>This device waits to be enrolled by an owner.</source>
+        <translation>This device waits to be enrolled by an owner.</translation>
+    </message>
+    <message>
+        <source>This device is enrolled as %1.</source>
+        <comment>role</comment>
+        <translation>This device is enrolled as %1.</translation>
+    </message>
+</context>
+<context>
+    <name>SyncFault</name>
+    <message>
+        <source>The store is not there: %1</source>
+        <translation>The store is not there: %1</translation>
+    </message>
+    <message>
+        <source>Put the stick in, or connect the drive, and exchange once more.</source>
+        <translation>Put the stick in, or connect the drive, and exchange once more.</translation>
+    </message>
+    <message>
+        <source>The store holds another file of that name: %1</source>
+        <translation>The store holds another file of that name: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was overwritten. Look at the store, or use another one.</source>
+        <translation>Nothing was overwritten. Look at the store, or use another one.</translation>
+    </message>
+    <message>
+        <source>The store cannot be reached: %1</source>
+        <translation>The store cannot be reached: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. Exchange again where there is a network.</source>
+        <translation>Nothing is lost. Exchange again where there is a network.</translation>
+    </message>
+    <message>
+        <source>The store or the disk refused: %1</source>
+        <translation>The store or the disk refused: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. See that it is there, has room and may be written to, then exchange again.</source>
+        <translation>Nothing is lost. See that it is there, has room and may be written to, then exchange again.</translation>
+    </message>
+    <message>
+        <source>A word is not as it was shown: %1</source>
+        <translation>A word is not as it was shown: %1</translation>
+    </message>
+    <message>
+        <source>Look at this word again.</source>
+        <translation>Look at this word again.</translation>
+    </message>
+    <message>
+        <source>Words are missing, or are of two sets.</source>
+        <translation>Words are missing, or are of two sets.</translation>
+    </message>
+    <message>
+        <source>Type or paste all the words as they are shown.</source>
+        <translation>Type or paste all the words as they are shown.</translation>
+    </message>
+    <message>
+        <source>These words are no offer to share a rig.</source>
+        <translation>These words are no offer to share a rig.</translation>
+    </message>
+    <message>
+        <source>Type the words of the owner&apos;s device.</source>
+        <translation>Type the words of the owner&apos;s device.</translation>
+    </message>
+    <message>
+        <source>These words are no answer to the code shown here.</source>
+        <translation>These words are no answer to the code shown here.</translation>
+    </message>
+    <message>
+        <source>Show the code again, and answer it on the other device once more.</source>
+        <translation>Show the code again, and answer it on the other device once more.</translation>
+    </message>
+    <message>
+        <source>The code stood ten minutes and is over, or a clock is wrong.</source>
+        <translation>The code stood ten minutes and is over, or a clock is wrong.</translation>
+    </message>
+    <message>
+        <source>Show a new code.</source>
+        <translation>Show a new code.</translation>
+    </message>
+    <message>
+        <source>Only an owner&apos;s device may do this.</source>
+        <translation>Only an owner&apos;s device may do this.</translation>
+    </message>
+    <message>
+        <source>Do it on an owner&apos;s device.</source>
+        <translation>Do it on an owner&apos;s device.</translation>
+    </message>
+    <message>
+        <source>This is the last owner&apos;s device.</source>
+        <translation>This is the last owner&apos;s device.</translation>
+    </message>
+    <message>
+        <source>Enroll another owner first.</source>
+        <translation>Enroll another owner first.</translation>
+    </message>
+    <message>
+        <source>This logbook shares that rig already, with other devices.</source>
+        <translation>This logbook shares that rig already, with other devices.</translation>
+    </message>
+    <message>
+        <source>Use the sharing that is there, or a logbook of its own.</source>
+        <translation>Use the sharing that is there, or a logbook of its own.</translation>
+    </message>
+    <message>
+        <source>This was settled meanwhile.</source>
+        <translation>This was settled meanwhile.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done.</source>
+        <translation>Nothing has to be done.</translation>
+    </message>
+    <message>
+        <source>There is a store named %1 already.</source>
+        <translation>There is a store named %1 already.</translation>
+    </message>
+    <message>
+        <source>Give it another name.</source>
+        <translation>Give it another name.</translation>
+    </message>
+    <message>
+        <source>The store needs a name of letters, digits and hyphens.</source>
+        <translation>The store needs a name of letters, digits and hyphens.</translation>
+    </message>
+    <message>
+        <source>Type one.</source>
+        <translation>Type one.</translation>
+    </message>
+    <message>
+        <source>This address cannot be used.</source>
+        <translation>This address cannot be used.</translation>
+    </message>
+    <message>
+        <source>Write it as https://host/folder/, without a user or a password in it.</source>
+        <translation>Write it as https://host/folder/, without a user or a password in it.</translation>
+    </message>
+    <message>
+        <source>This is no date: %1</source>
+        <translation>This is no date: %1</translation>
+    </message>
+    <message>
+        <source>Write it as 2027-03-31.</source>
+        <translation>Write it as 2027-03-31.</translation>
+    </message>
+</context>
+<context>
+    <name>SyncPage</name>
+    <message>
+        <source>Exchange</source>
+        <comment>with other devices</comment>
+        <translation>Exchange</translation>
+    </message>
+    <message>
+        <source>Nothing waits.</source>
+        <translation>Nothing waits.</translation>
+    </message>
+    <message>
+        <source>Look at what differs</source>
+        <translation>Look at what differs</translation>
+    </message>
+    <message>
+        <source>both versions are kept until a person chooses</source>
+        <translation>both versions are kept until a person chooses</translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation>Stores</translation>
+    </message>
+    <message>
+        <source>No store yet. A store is a place where devices leave what is new for each other: a stick, a shared folder, a drive.</source>
+        <translation>No store yet. A store is a place where devices leave what is new for each other: a stick, a shared folder, a drive.</translation>
+    </message>
+    <message>
+        <source>add a store</source>
+        <translation>add a store</translation>
+    </message>
+    <message>
+        <source>Devices of this rig</source>
+        <translation>Devices of this rig</translation>
+    </message>
+    <message>
+        <source>Share with one more device</source>
+        <translation>Share with one more device</translation>
+    </message>
+    <message>
+        <source>Share this rig</source>
+        <translation>Share this rig</translation>
+    </message>
+    <message>
+        <source>take part in a rig of another device</source>
+        <translation>take part in a rig of another device</translation>
+    </message>
+    <message>
+        <source>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</source>
+        <translation>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</translation>
+    </message>
+</context>
+<context>
     <name>TapeRow</name>
     <message>
         <source>%1: %2</source>
         <comment>line of the tape, what was written</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Thing</name>
+    <message>
+        <source>The rig</source>
+        <translation>The rig</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Walk</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Mark</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Finding</translation>
+    </message>
+    <message>
+        <source>Look at a finding</source>
+        <translation>Look at a finding</translation>
+    </message>
+    <message>
+        <source>Mend</source>
+        <translation>Mend</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>Trip</source>
+        <translation>Trip</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Stay</translation>
+    </message>
+    <message>
+        <source>Weather record</source>
+        <translation>Weather record</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Event</translation>
+    </message>
+    <message>
+        <source>Own point</source>
+        <translation>Own point</translation>
+    </message>
+    <message>
+        <source>Hidden point</source>
+        <translation>Hidden point</translation>
+    </message>
+    <message>
+        <source>Own interval</source>
+        <translation>Own interval</translation>
+    </message>
+    <message>
+        <source>Drawing on a photo</source>
+        <translation>Drawing on a photo</translation>
+    </message>
+    <message>
+        <source>Supply on hand</source>
+        <translation>Supply on hand</translation>
+    </message>
+    <message>
+        <source>Acceptance</source>
+        <translation>Acceptance</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>mark</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>reason</translation>
+    </message>
+    <message>
+        <source>how it was looked at</source>
+        <translation>how it was looked at</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>readings</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <translation>grade</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>how much</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>defect</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>place</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>what was done</translation>
+    </message>
+    <message>
+        <source>what was done, in words</source>
+        <translation>what was done, in words</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>parts</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>cost</translation>
+    </message>
+    <message>
+        <source>findings it closes</source>
+        <translation>findings it closes</translation>
+    </message>
+    <message>
+        <source>when it was finished</source>
+        <translation>when it was finished</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>name</translation>
+    </message>
+    <message>
+        <source>fittings</source>
+        <translation>fittings</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <translation>measures</translation>
+    </message>
+    <message>
+        <source>ratings</source>
+        <translation>ratings</translation>
+    </message>
+    <message>
+        <source>tires</source>
+        <translation>tires</translation>
+    </message>
+    <message>
+        <source>wheels</source>
+        <translation>wheels</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>amount</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>months</translation>
+    </message>
+    <message>
+        <source>caption</source>
+        <translation>caption</translation>
+    </message>
+    <message>
+        <source>lines drawn</source>
+        <translation>lines drawn</translation>
+    </message>
+    <message>
+        <source>written by a device that does not belong to this rig</source>
+        <translation>written by a device that does not belong to this rig</translation>
+    </message>
+    <message>
+        <source>written after its device was revoked</source>
+        <translation>written after its device was revoked</translation>
+    </message>
+    <message>
+        <source>carried for another device by one that is no owner</source>
+        <translation>carried for another device by one that is no owner</translation>
+    </message>
+    <message>
+        <source>it belongs to another rig</source>
+        <translation>it belongs to another rig</translation>
+    </message>
+    <message>
+        <source>a viewer writes nothing</source>
+        <translation>a viewer writes nothing</translation>
+    </message>
+    <message>
+        <source>only an owner decides this</source>
+        <translation>only an owner decides this</translation>
+    </message>
+    <message>
+        <source>a technician does not change the rig</source>
+        <translation>a technician does not change the rig</translation>
+    </message>
+    <message>
+        <source>a mend of what is licensed needs a certificate number</source>
+        <translation>a mend of what is licensed needs a certificate number</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>reading, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>taken away</source>
+        <comment>value of a field</comment>
+        <translation>taken away</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>value of a field</comment>
+        <translation>yes</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>value of a field</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>value of a field</comment>
+        <translation>nothing</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>field, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>thing, what is known of it</comment>
         <translation>%1: %2</translation>
     </message>
 </context>
@@ -3333,13 +4429,6 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</translation>
-    </message>
-</context>
-<context>
-    <name>RoadLine</name>
-    <message>
-        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
-        <translation>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</translation>
     </message>
 </context>
 <context>

@@ -102,6 +102,24 @@
     </message>
 </context>
 <context>
+    <name>AsideRow</name>
+    <message>
+        <source>Set aside: %1.</source>
+        <comment>reason</comment>
+        <translation>Apartado: %1.</translation>
+    </message>
+    <message>
+        <source>take it over</source>
+        <comment>an entry that was set aside</comment>
+        <translation>aceptarlo</translation>
+    </message>
+    <message>
+        <source>take over: %1</source>
+        <comment>entry</comment>
+        <translation>aceptar: %1</translation>
+    </message>
+</context>
+<context>
     <name>BeadPicture</name>
     <message>
         <source>section, to scale; the joint is %1 long</source>
@@ -390,6 +408,17 @@
     </message>
 </context>
 <context>
+    <name>CodeWords</name>
+    <message>
+        <source>The same as words</source>
+        <translation>Lo mismo en palabras</translation>
+    </message>
+    <message>
+        <source>copy the words</source>
+        <translation>copiar las palabras</translation>
+    </message>
+</context>
+<context>
     <name>CompareRow</name>
     <message>
         <source>%1: then %2, now %3, %4</source>
@@ -487,6 +516,53 @@
     </message>
 </context>
 <context>
+    <name>ConflictRow</name>
+    <message>
+        <source>shown until someone chooses</source>
+        <translation>se muestra hasta que alguien elija</translation>
+    </message>
+    <message>
+        <source>Take this one</source>
+        <translation>Quedarse con esta</translation>
+    </message>
+    <message>
+        <source>Take this one: %1, %2</source>
+        <comment>value, who wrote it</comment>
+        <translation>Quedarse con esta: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ConflictsPage</name>
+    <message>
+        <source>What differs</source>
+        <translation>Lo que difiere</translation>
+    </message>
+    <message>
+        <source>Nothing was written differently, and nothing is set aside.</source>
+        <translation>Nada se anotó de dos maneras y nada está apartado.</translation>
+    </message>
+    <message>
+        <source>Two people wrote without knowing of each other. The choice is written as an entry of its own; both versions stay in the record.</source>
+        <translation>Dos personas anotaron sin saber una de otra. La elección se anota como entrada propia; ambas versiones quedan en la bitácora.</translation>
+    </message>
+    <message>
+        <source>Set aside</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>These entries do not count. Take over what you have looked at and want to stand.</source>
+        <translation>Estas entradas no cuentan. Acepte lo que haya revisado y quiera que valga.</translation>
+    </message>
+    <message>
+        <source>These entries do not count. Only an owner can take them over.</source>
+        <translation>Estas entradas no cuentan. Solo un propietario puede aceptarlas.</translation>
+    </message>
+    <message>
+        <source>Take over all of them</source>
+        <translation>Aceptarlas todas</translation>
+    </message>
+</context>
+<context>
     <name>CurrentLine</name>
     <message>
         <source>all of them</source>
@@ -502,6 +578,41 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pasa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DeviceRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>device, role</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>revoke</source>
+        <comment>a device</comment>
+        <translation>revocar</translation>
+    </message>
+    <message>
+        <source>revoke %1</source>
+        <comment>device</comment>
+        <translation>revocar %1</translation>
+    </message>
+    <message>
+        <source>Revoking cannot take back what that device has read: it keeps it. From now on it gets nothing new, and what it writes from now on is set aside for you to look at. What it wrote and has not exchanged yet is set aside too.</source>
+        <translation>Revocar no puede retirar lo que ese dispositivo ya leyó: lo conserva. Desde ahora no recibe nada nuevo, y lo que anote desde ahora se aparta para que usted lo mire. Lo que anotó y aún no intercambió también se aparta.</translation>
+    </message>
+    <message>
+        <source>Why, for the record; may stay empty</source>
+        <translation>Por qué, para la bitácora; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Revoke %1</source>
+        <comment>device</comment>
+        <translation>Revocar %1</translation>
+    </message>
+    <message>
+        <source>leave it as it is</source>
+        <translation>dejarlo como está</translation>
     </message>
 </context>
 <context>
@@ -844,6 +955,26 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Toque el dibujo otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeBlock</name>
+    <message>
+        <source>Exchanging with %1</source>
+        <comment>store</comment>
+        <translation>Intercambiando con %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>what came and went until now stays</source>
+        <translation>lo que llegó y salió hasta ahora se queda</translation>
+    </message>
+    <message>
+        <source>Stopped. What came and went until then stays; exchange again to go on.</source>
+        <translation>Parado. Lo que llegó y salió hasta entonces se queda; intercambie de nuevo para seguir.</translation>
     </message>
 </context>
 <context>
@@ -1310,6 +1441,46 @@
     </message>
 </context>
 <context>
+    <name>JoinPage</name>
+    <message>
+        <source>Take part in a rig</source>
+        <translation>Participar en un vehículo</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</source>
+        <translation>El dispositivo del propietario muestra un código en compartir. Escriba o pegue aquí sus palabras; esta versión aún no lee la imagen con la cámara.</translation>
+    </message>
+    <message>
+        <source>Words of the owner&apos;s device</source>
+        <translation>Palabras del dispositivo del propietario</translation>
+    </message>
+    <message>
+        <source>What this device asks to be; the owner decides</source>
+        <translation>Qué pide ser este dispositivo; decide el propietario</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Responder</translation>
+    </message>
+    <message>
+        <source>The owner types the words below and sees six digits too. They must be these.</source>
+        <translation>El propietario escribe las palabras de abajo y ve también seis cifras. Deben ser estas.</translation>
+    </message>
+    <message>
+        <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
+        <translation>Cuando el propietario haya inscrito este dispositivo e intercambiado, intercambie con el mismo almacén: el vehículo llega de allí.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>A los almacenes</translation>
+    </message>
+    <message>
+        <source>start again</source>
+        <comment>with another code</comment>
+        <translation>empezar de nuevo</translation>
+    </message>
+</context>
+<context>
     <name>KeepBlock</name>
     <message>
         <source>Where it was read</source>
@@ -1517,6 +1688,16 @@
     <message>
         <source>a track, a log of shaking, weather</source>
         <translation>un recorrido, sacudidas, el tiempo</translation>
+    </message>
+    <message>
+        <source>exchange</source>
+        <comment>with other devices</comment>
+        <translation>intercambiar</translation>
+    </message>
+    <message>
+        <source>exchange: %1</source>
+        <comment>what waits</comment>
+        <translation>intercambiar: %1</translation>
     </message>
 </context>
 <context>
@@ -1832,6 +2013,11 @@
         <comment>opens the emergency card</comment>
         <translation>emergencia</translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>place, what waits there</comment>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>PlaceChoice</name>
@@ -2023,6 +2209,13 @@
     <message>
         <source>add a point of your own</source>
         <translation>añadir un punto propio</translation>
+    </message>
+</context>
+<context>
+    <name>QrPicture</name>
+    <message>
+        <source>The code as a picture; the words below say the same</source>
+        <translation>El código como imagen; las palabras de abajo dicen lo mismo</translation>
     </message>
 </context>
 <context>
@@ -2458,6 +2651,13 @@
     </message>
 </context>
 <context>
+    <name>RoadLine</name>
+    <message>
+        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
+        <translation>Aspereza a lo largo del camino: de %1 a %2 m/km, lo más áspero a %3 de donde empezó el registro.</translation>
+    </message>
+</context>
+<context>
     <name>SeasonRuler</name>
     <message>
         <source>the year, and where the rig will be: %1</source>
@@ -2559,6 +2759,10 @@
         <source>Coastline: made with Natural Earth, public domain.</source>
         <translation>Línea de costa: hecha con Natural Earth, dominio público.</translation>
     </message>
+    <message>
+        <source>exchange with other devices</source>
+        <translation>intercambiar con otros dispositivos</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
@@ -2651,6 +2855,10 @@
         <source>more that may be fitted</source>
         <translation>más que puede llevar</translation>
     </message>
+    <message>
+        <source>or take part in a rig of another device</source>
+        <translation>o participar en un vehículo de otro dispositivo</translation>
+    </message>
 </context>
 <context>
     <name>SetupLists</name>
@@ -2726,6 +2934,89 @@
     </message>
 </context>
 <context>
+    <name>SharePage</name>
+    <message>
+        <source>Share %1</source>
+        <comment>rig</comment>
+        <translation>Compartir %1</translation>
+    </message>
+    <message>
+        <source>From then on what is written about this rig goes to every store you exchange with: signed by the device, and sealed so that only enrolled devices read it.</source>
+        <translation>Desde entonces lo que se anota de este vehículo va a cada almacén con el que intercambie: firmado por el dispositivo y sellado para que solo lo lean dispositivos inscritos.</translation>
+    </message>
+    <message>
+        <source>What the other device may do</source>
+        <translation>Qué puede hacer el otro dispositivo</translation>
+    </message>
+    <message>
+        <source>Until, a date such as 2027-03-31; may stay empty</source>
+        <translation>Hasta, una fecha como 2027-03-31; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>A hint to that device only. What ends its access is revoking it.</source>
+        <translation>Solo un aviso para ese dispositivo. Lo que termina su acceso es revocarlo.</translation>
+    </message>
+    <message>
+        <source>Show the code</source>
+        <translation>Mostrar el código</translation>
+    </message>
+    <message>
+        <source>Stands until %1.</source>
+        <comment>time</comment>
+        <translation>Vale hasta las %1.</translation>
+    </message>
+    <message>
+        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</source>
+        <translation>No lo muestre más que a la persona que lo recibe. En el otro dispositivo: intercambiar, participar en un vehículo. Esta versión aún no lee la imagen con la cámara: escriba o pegue allí las palabras.</translation>
+    </message>
+    <message>
+        <source>Words that the other device shows now</source>
+        <translation>Palabras que muestra ahora el otro dispositivo</translation>
+    </message>
+    <message>
+        <source>Take the answer</source>
+        <translation>Tomar la respuesta</translation>
+    </message>
+    <message>
+        <source>Other digits there: somebody stands between. Then enroll nobody, and start again.</source>
+        <translation>Si allí hay otras cifras, alguien está en medio. Entonces no inscriba a nadie y empiece de nuevo.</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Dispositivo</translation>
+    </message>
+    <message>
+        <source>Asks to be</source>
+        <translation>Pide ser</translation>
+    </message>
+    <message>
+        <source>Will be</source>
+        <translation>Será</translation>
+    </message>
+    <message>
+        <source>The same digits: enroll it</source>
+        <translation>Las mismas cifras: inscribirlo</translation>
+    </message>
+    <message>
+        <source>%1 is enrolled as %2.</source>
+        <comment>device, role</comment>
+        <translation>%1 está inscrito como %2.</translation>
+    </message>
+    <message>
+        <source>Exchange with a store now. The other device then finds the rig at the same store.</source>
+        <translation>Intercambie ahora con un almacén. El otro dispositivo encuentra después el vehículo en el mismo almacén.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>A los almacenes</translation>
+    </message>
+    <message>
+        <source>start again</source>
+        <comment>with another code</comment>
+        <translation>empezar de nuevo</translation>
+    </message>
+</context>
+<context>
     <name>Shift</name>
     <message>
         <source>%1 months</source>
@@ -2769,6 +3060,18 @@
             <numerusform>El %n día desde %1 lo envejeció como %2.</numerusform>
             <numerusform>Los %n días desde %1 lo envejecieron como %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SixDigits</name>
+    <message>
+        <source>Six digits, on both devices</source>
+        <translation>Seis cifras, en ambos dispositivos</translation>
+    </message>
+    <message>
+        <source>Six digits: %1</source>
+        <comment>code of a meeting</comment>
+        <translation>Seis cifras: %1</translation>
     </message>
 </context>
 <context>
@@ -3007,6 +3310,101 @@
     </message>
 </context>
 <context>
+    <name>StoreForm</name>
+    <message>
+        <source>Its folder</source>
+        <translation>Su carpeta</translation>
+    </message>
+    <message>
+        <source>The file, with its folder</source>
+        <translation>El archivo, con su carpeta</translation>
+    </message>
+    <message>
+        <source>Address, https://…</source>
+        <translation>Dirección, https://…</translation>
+    </message>
+    <message>
+        <source>What devices meet at</source>
+        <translation>Dónde se encuentran los dispositivos</translation>
+    </message>
+    <message>
+        <source>a folder, stick or drive</source>
+        <translation>una carpeta, memoria o unidad</translation>
+    </message>
+    <message>
+        <source>a file to hand over</source>
+        <translation>un archivo para entregar</translation>
+    </message>
+    <message>
+        <source>a WebDAV address</source>
+        <translation>una dirección WebDAV</translation>
+    </message>
+    <message>
+        <source>Name of the store</source>
+        <translation>Nombre del almacén</translation>
+    </message>
+    <message>
+        <source>letters, digits and hyphens, such as red-stick</source>
+        <translation>letras, cifras y guiones, como memoria-roja</translation>
+    </message>
+    <message>
+        <source>choose the folder</source>
+        <translation>elegir la carpeta</translation>
+    </message>
+    <message>
+        <source>User, if it asks for one</source>
+        <translation>Usuario, si lo pide</translation>
+    </message>
+    <message>
+        <source>Password</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>Kept on this device, for this user of it alone; not locked.</source>
+        <translation>Se guarda en este dispositivo, solo para este usuario suyo; sin cerrar con llave.</translation>
+    </message>
+    <message>
+        <source>Add the store</source>
+        <translation>Añadir el almacén</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <comment>adds no store</comment>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>Folder of the store</source>
+        <translation>Carpeta del almacén</translation>
+    </message>
+</context>
+<context>
+    <name>StoreRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>kind of store, its place</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Intercambiar ahora</translation>
+    </message>
+    <message>
+        <source>Exchange now with %1</source>
+        <comment>store</comment>
+        <translation>Intercambiar ahora con %1</translation>
+    </message>
+    <message>
+        <source>remove</source>
+        <comment>a store from the list</comment>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>remove %1 from the list; what lies there stays</source>
+        <comment>store</comment>
+        <translation>quitar %1 de la lista; lo que hay allí se queda</translation>
+    </message>
+</context>
+<context>
     <name>SuppliesPage</name>
     <message>
         <source>open findings and what is due</source>
@@ -3038,10 +3436,708 @@
     </message>
 </context>
 <context>
+    <name>Sync</name>
+    <message>
+        <source>writes everything, enrolls and revokes devices</source>
+        <translation>anota todo, inscribe y revoca dispositivos</translation>
+    </message>
+    <message>
+        <source>walks, marks and mends; decides no acceptance and no points</source>
+        <translation>hace rondas, marca y arregla; no decide aceptaciones ni puntos</translation>
+    </message>
+    <message>
+        <source>walks, reports and mends; licensed work only with a certificate number</source>
+        <translation>hace rondas, informa y arregla; el trabajo con licencia solo con número de certificado</translation>
+    </message>
+    <message>
+        <source>reads everything, writes nothing</source>
+        <translation>lee todo, no anota nada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) of the store are damaged and were left out.</source>
+        <translation>
+            <numerusform>%n archivo del almacén está dañado y se dejó fuera.</numerusform>
+            <numerusform>%n archivos del almacén están dañados y se dejaron fuera.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) are known to be missing: another device still has to bring them.</source>
+        <translation>
+            <numerusform>Se sabe que falta %n archivo: otro dispositivo aún debe traerlo.</numerusform>
+            <numerusform>Se sabe que faltan %n archivos: otro dispositivo aún debe traerlos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) cannot be opened here yet: they are kept.</source>
+        <translation>
+            <numerusform>%n archivo aún no se puede abrir aquí: se guarda.</numerusform>
+            <numerusform>%n archivos aún no se pueden abrir aquí: se guardan.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A copy of this logbook went on elsewhere: both ways are kept.</source>
+        <translation>Una copia de esta bitácora siguió en otro lugar: se conservan ambos caminos.</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>role of a device</comment>
+        <translation>propietario</translation>
+    </message>
+    <message>
+        <source>helper</source>
+        <comment>role of a device</comment>
+        <translation>ayudante</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <comment>role of a device</comment>
+        <translation>técnico</translation>
+    </message>
+    <message>
+        <source>viewer</source>
+        <comment>role of a device</comment>
+        <translation>lector</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait to be sent.</source>
+        <translation>
+            <numerusform>%n entrada espera ser enviada.</numerusform>
+            <numerusform>%n entradas esperan ser enviadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) are still on another device.</source>
+        <translation>
+            <numerusform>%n foto está aún en otro dispositivo.</numerusform>
+            <numerusform>%n fotos están aún en otro dispositivo.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) were written differently by two people.</source>
+        <translation>
+            <numerusform>%n cosa la anotaron de distinta manera dos personas.</numerusform>
+            <numerusform>%n cosas las anotaron de distinta manera dos personas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) were set aside.</source>
+        <translation>
+            <numerusform>%n entrada fue apartada.</numerusform>
+            <numerusform>%n entradas fueron apartadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A rig shared with this device has not arrived yet: exchange with a store that has it.</source>
+        <translation>Un vehículo compartido con este dispositivo aún no ha llegado: intercambie con un almacén que lo tenga.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wait(s)</source>
+        <comment>mark beside the word Logbook</comment>
+        <translation>
+            <numerusform>%n espera</numerusform>
+            <numerusform>%n esperan</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a rig waits</source>
+        <comment>mark beside the word Logbook</comment>
+        <translation>un vehículo espera</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) sent</source>
+        <translation>
+            <numerusform>%n entrada enviada</numerusform>
+            <numerusform>%n entradas enviadas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n received</source>
+        <comment>entries</comment>
+        <translation>
+            <numerusform>%n recibida</numerusform>
+            <numerusform>%n recibidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Both have the same entries.</source>
+        <translation>Ambos tienen las mismas entradas.</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <comment>entries sent, received</comment>
+        <translation>%1, %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) sent.</source>
+        <translation>
+            <numerusform>%n foto enviada.</numerusform>
+            <numerusform>%n fotos enviadas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) received.</source>
+        <translation>
+            <numerusform>%n foto recibida.</numerusform>
+            <numerusform>%n fotos recibidas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n small picture(s) of photos received.</source>
+        <translation>
+            <numerusform>%n imagen pequeña de fotos recibida.</numerusform>
+            <numerusform>%n imágenes pequeñas de fotos recibidas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) of other devices were carried on.</source>
+        <translation>
+            <numerusform>%n archivo de otros dispositivos se llevó más allá.</numerusform>
+            <numerusform>%n archivos de otros dispositivos se llevaron más allá.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>looking at the store …</source>
+        <translation>mirando el almacén …</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>done, all</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>photos: %1</source>
+        <comment>done of all</comment>
+        <translation>fotos: %1</translation>
+    </message>
+    <message>
+        <source>files of entries: %1</source>
+        <comment>done of all</comment>
+        <translation>archivos de entradas: %1</translation>
+    </message>
+    <message>
+        <source>records of devices: %1</source>
+        <comment>done of all</comment>
+        <translation>registros de dispositivos: %1</translation>
+    </message>
+    <message>
+        <source>last exchange %1</source>
+        <comment>date and time</comment>
+        <translation>último intercambio %1</translation>
+    </message>
+    <message>
+        <source>no exchange yet</source>
+        <translation>aún sin intercambio</translation>
+    </message>
+    <message>
+        <source>nothing new since</source>
+        <translation>nada nuevo desde entonces</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new entry(ies) since</source>
+        <translation>
+            <numerusform>%n entrada nueva desde entonces</numerusform>
+            <numerusform>%n entradas nuevas desde entonces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) to leave there</source>
+        <translation>
+            <numerusform>%n entrada por dejar allí</numerusform>
+            <numerusform>%n entradas por dejar allí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <comment>kind of store</comment>
+        <translation>carpeta</translation>
+    </message>
+    <message>
+        <source>WebDAV address</source>
+        <comment>kind of store</comment>
+        <translation>dirección WebDAV</translation>
+    </message>
+    <message>
+        <source>file to hand over</source>
+        <comment>kind of store</comment>
+        <translation>archivo para entregar</translation>
+    </message>
+    <message>
+        <source>%1 (this device)</source>
+        <comment>name of a device</comment>
+        <translation>%1 (este dispositivo)</translation>
+    </message>
+    <message>
+        <source>revoked</source>
+        <comment>a device</comment>
+        <translation>revocado</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date</comment>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <comment>date</comment>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>This rig&apos;s logbook is on this device only.</source>
+        <translation>La bitácora de este vehículo está solo en este dispositivo.</translation>
+    </message>
+    <message>
+        <source>This device was revoked: what is written here stays here.</source>
+        <translation>Este dispositivo fue revocado: lo que se anota aquí se queda aquí.</translation>
+    </message>
+    <message>
+        <source>This device waits to be enrolled by an owner.</source>
+        <translation>Este dispositivo espera que un propietario lo inscriba.</translation>
+    </message>
+    <message>
+        <source>This device is enrolled as %1.</source>
+        <comment>role</comment>
+        <translation>Este dispositivo está inscrito como %1.</translation>
+    </message>
+</context>
+<context>
+    <name>SyncFault</name>
+    <message>
+        <source>The store is not there: %1</source>
+        <translation>El almacén no está: %1</translation>
+    </message>
+    <message>
+        <source>Put the stick in, or connect the drive, and exchange once more.</source>
+        <translation>Ponga la memoria o conecte la unidad e intercambie otra vez.</translation>
+    </message>
+    <message>
+        <source>The store holds another file of that name: %1</source>
+        <translation>El almacén tiene otro archivo con ese nombre: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was overwritten. Look at the store, or use another one.</source>
+        <translation>No se sobrescribió nada. Mire el almacén o use otro.</translation>
+    </message>
+    <message>
+        <source>The store cannot be reached: %1</source>
+        <translation>No se llega al almacén: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. Exchange again where there is a network.</source>
+        <translation>No se pierde nada. Intercambie de nuevo donde haya red.</translation>
+    </message>
+    <message>
+        <source>The store or the disk refused: %1</source>
+        <translation>El almacén o el disco se negó: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. See that it is there, has room and may be written to, then exchange again.</source>
+        <translation>No se pierde nada. Compruebe que está, que tiene espacio y que se puede escribir, e intercambie de nuevo.</translation>
+    </message>
+    <message>
+        <source>A word is not as it was shown: %1</source>
+        <translation>Una palabra no es como se mostró: %1</translation>
+    </message>
+    <message>
+        <source>Look at this word again.</source>
+        <translation>Mire otra vez esa palabra.</translation>
+    </message>
+    <message>
+        <source>Words are missing, or are of two sets.</source>
+        <translation>Faltan palabras, o son de dos códigos.</translation>
+    </message>
+    <message>
+        <source>Type or paste all the words as they are shown.</source>
+        <translation>Escriba o pegue todas las palabras como se muestran.</translation>
+    </message>
+    <message>
+        <source>These words are no offer to share a rig.</source>
+        <translation>Estas palabras no son una oferta para compartir un vehículo.</translation>
+    </message>
+    <message>
+        <source>Type the words of the owner&apos;s device.</source>
+        <translation>Escriba las palabras del dispositivo del propietario.</translation>
+    </message>
+    <message>
+        <source>These words are no answer to the code shown here.</source>
+        <translation>Estas palabras no responden al código que se muestra aquí.</translation>
+    </message>
+    <message>
+        <source>Show the code again, and answer it on the other device once more.</source>
+        <translation>Muestre el código de nuevo y respóndalo otra vez en el otro dispositivo.</translation>
+    </message>
+    <message>
+        <source>The code stood ten minutes and is over, or a clock is wrong.</source>
+        <translation>El código valió diez minutos y ha terminado, o un reloj está mal.</translation>
+    </message>
+    <message>
+        <source>Show a new code.</source>
+        <translation>Muestre un código nuevo.</translation>
+    </message>
+    <message>
+        <source>Only an owner&apos;s device may do this.</source>
+        <translation>Solo el dispositivo de un propietario puede hacerlo.</translation>
+    </message>
+    <message>
+        <source>Do it on an owner&apos;s device.</source>
+        <translation>Hágalo en el dispositivo de un propietario.</translation>
+    </message>
+    <message>
+        <source>This is the last owner&apos;s device.</source>
+        <translation>Este es el dispositivo del último propietario.</translation>
+    </message>
+    <message>
+        <source>Enroll another owner first.</source>
+        <translation>Inscriba antes a otro propietario.</translation>
+    </message>
+    <message>
+        <source>This logbook shares that rig already, with other devices.</source>
+        <translation>Esta bitácora ya comparte ese vehículo con otros dispositivos.</translation>
+    </message>
+    <message>
+        <source>Use the sharing that is there, or a logbook of its own.</source>
+        <translation>Use lo que ya se comparte, o una bitácora aparte.</translation>
+    </message>
+    <message>
+        <source>This was settled meanwhile.</source>
+        <translation>Esto se resolvió entretanto.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done.</source>
+        <translation>No hay que hacer nada.</translation>
+    </message>
+    <message>
+        <source>There is a store named %1 already.</source>
+        <translation>Ya hay un almacén llamado %1.</translation>
+    </message>
+    <message>
+        <source>Give it another name.</source>
+        <translation>Déle otro nombre.</translation>
+    </message>
+    <message>
+        <source>The store needs a name of letters, digits and hyphens.</source>
+        <translation>El almacén necesita un nombre de letras, cifras y guiones.</translation>
+    </message>
+    <message>
+        <source>Type one.</source>
+        <translation>Escriba uno.</translation>
+    </message>
+    <message>
+        <source>This address cannot be used.</source>
+        <translation>Esta dirección no se puede usar.</translation>
+    </message>
+    <message>
+        <source>Write it as https://host/folder/, without a user or a password in it.</source>
+        <translation>Escríbala como https://host/folder/, sin usuario ni contraseña.</translation>
+    </message>
+    <message>
+        <source>This is no date: %1</source>
+        <translation>Esto no es una fecha: %1</translation>
+    </message>
+    <message>
+        <source>Write it as 2027-03-31.</source>
+        <translation>Escríbala como 2027-03-31.</translation>
+    </message>
+</context>
+<context>
+    <name>SyncPage</name>
+    <message>
+        <source>Exchange</source>
+        <comment>with other devices</comment>
+        <translation>Intercambio</translation>
+    </message>
+    <message>
+        <source>Nothing waits.</source>
+        <translation>Nada espera.</translation>
+    </message>
+    <message>
+        <source>Look at what differs</source>
+        <translation>Mirar lo que difiere</translation>
+    </message>
+    <message>
+        <source>both versions are kept until a person chooses</source>
+        <translation>se conservan ambas versiones hasta que alguien elija</translation>
+    </message>
+    <message>
+        <source>Stores</source>
+        <translation>Almacenes</translation>
+    </message>
+    <message>
+        <source>No store yet. A store is a place where devices leave what is new for each other: a stick, a shared folder, a drive.</source>
+        <translation>Aún no hay almacén. Un almacén es un lugar donde los dispositivos se dejan lo nuevo: una memoria, una carpeta compartida, una unidad.</translation>
+    </message>
+    <message>
+        <source>add a store</source>
+        <translation>añadir un almacén</translation>
+    </message>
+    <message>
+        <source>Devices of this rig</source>
+        <translation>Dispositivos de este vehículo</translation>
+    </message>
+    <message>
+        <source>Share with one more device</source>
+        <translation>Compartir con un dispositivo más</translation>
+    </message>
+    <message>
+        <source>Share this rig</source>
+        <translation>Compartir este vehículo</translation>
+    </message>
+    <message>
+        <source>take part in a rig of another device</source>
+        <translation>participar en un vehículo de otro dispositivo</translation>
+    </message>
+    <message>
+        <source>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</source>
+        <translation>Lo que va a un almacén va sellado: quien encuentre una memoria no lee nada. La bitácora en este dispositivo no tiene más cierre que el del propio dispositivo.</translation>
+    </message>
+</context>
+<context>
     <name>TapeRow</name>
     <message>
         <source>%1: %2</source>
         <comment>line of the tape, what was written</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Thing</name>
+    <message>
+        <source>The rig</source>
+        <translation>El vehículo</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marca</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Hallazgo</translation>
+    </message>
+    <message>
+        <source>Look at a finding</source>
+        <translation>Revisión de un hallazgo</translation>
+    </message>
+    <message>
+        <source>Mend</source>
+        <translation>Arreglo</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Trip</source>
+        <translation>Viaje</translation>
+    </message>
+    <message>
+        <source>Stay</source>
+        <translation>Estancia</translation>
+    </message>
+    <message>
+        <source>Weather record</source>
+        <translation>Registro del tiempo</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Suceso</translation>
+    </message>
+    <message>
+        <source>Own point</source>
+        <translation>Punto propio</translation>
+    </message>
+    <message>
+        <source>Hidden point</source>
+        <translation>Punto oculto</translation>
+    </message>
+    <message>
+        <source>Own interval</source>
+        <translation>Intervalo propio</translation>
+    </message>
+    <message>
+        <source>Drawing on a photo</source>
+        <translation>Dibujo sobre una foto</translation>
+    </message>
+    <message>
+        <source>Supply on hand</source>
+        <translation>Existencia</translation>
+    </message>
+    <message>
+        <source>Acceptance</source>
+        <translation>Aceptación</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>marca</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motivo</translation>
+    </message>
+    <message>
+        <source>how it was looked at</source>
+        <translation>cómo se revisó</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>medidas</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <translation>grado</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>cuánto</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>defecto</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>qué se hizo</translation>
+    </message>
+    <message>
+        <source>what was done, in words</source>
+        <translation>qué se hizo, en palabras</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>piezas</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>coste</translation>
+    </message>
+    <message>
+        <source>findings it closes</source>
+        <translation>hallazgos que cierra</translation>
+    </message>
+    <message>
+        <source>when it was finished</source>
+        <translation>cuándo se terminó</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>fittings</source>
+        <translation>equipo</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <translation>dimensiones</translation>
+    </message>
+    <message>
+        <source>ratings</source>
+        <translation>capacidades</translation>
+    </message>
+    <message>
+        <source>tires</source>
+        <translation>neumáticos</translation>
+    </message>
+    <message>
+        <source>wheels</source>
+        <translation>ruedas</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>caption</source>
+        <translation>leyenda</translation>
+    </message>
+    <message>
+        <source>lines drawn</source>
+        <translation>líneas dibujadas</translation>
+    </message>
+    <message>
+        <source>written by a device that does not belong to this rig</source>
+        <translation>anotado por un dispositivo que no es de este vehículo</translation>
+    </message>
+    <message>
+        <source>written after its device was revoked</source>
+        <translation>anotado después de revocar su dispositivo</translation>
+    </message>
+    <message>
+        <source>carried for another device by one that is no owner</source>
+        <translation>traído por otro dispositivo que no es de un propietario</translation>
+    </message>
+    <message>
+        <source>it belongs to another rig</source>
+        <translation>es de otro vehículo</translation>
+    </message>
+    <message>
+        <source>a viewer writes nothing</source>
+        <translation>un lector no anota nada</translation>
+    </message>
+    <message>
+        <source>only an owner decides this</source>
+        <translation>esto solo lo decide un propietario</translation>
+    </message>
+    <message>
+        <source>a technician does not change the rig</source>
+        <translation>un técnico no cambia el vehículo</translation>
+    </message>
+    <message>
+        <source>a mend of what is licensed needs a certificate number</source>
+        <translation>un arreglo con licencia necesita un número de certificado</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number, unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>reading, value</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>taken away</source>
+        <comment>value of a field</comment>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>value of a field</comment>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>value of a field</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>value of a field</comment>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>field, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>thing, what is known of it</comment>
         <translation>%1: %2</translation>
     </message>
 </context>
@@ -3333,13 +4429,6 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>Desde donde empezó el registro. Barras llenas: áspero, sobre la línea discontinua de arriba. Bajo la de abajo: liso. Un hueco: demasiado lento, desigual o con el sensor en la mano.</translation>
-    </message>
-</context>
-<context>
-    <name>RoadLine</name>
-    <message>
-        <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
-        <translation>Aspereza a lo largo del camino: de %1 a %2 m/km, lo más áspero a %3 de donde empezó el registro.</translation>
     </message>
 </context>
 <context>

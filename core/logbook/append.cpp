@@ -14,10 +14,10 @@ std::int64_t nextHlc(Instant physical, std::int64_t last)
     return std::max(wall, last + 1);
 }
 
-Status Appender::readTail()
+Status Appender::readTail(Instant physical)
 {
     Result<Statement> tail =
-        m_db.prepare("SELECT seq, hash FROM entry WHERE stream = ? ORDER BY seq DESC LIMIT 1");
+        m_db.prepare("SELECT seq, hash, hlc FROM entry WHERE stream = ? ORDER BY seq DESC LIMIT 1");
     if (!tail)
         return tail.error();
     tail->bind(1, m_row);
@@ -27,17 +27,28 @@ Status Appender::readTail()
     if (*row) {
         m_seq = tail->integer(0);
         m_hash = Hash::fromBytes(tail->bytes(1)).value_or(Hash{});
+        m_hlc = tail->integer(2);
     }
-    const auto latest = m_db.number("SELECT max(hlc) FROM entry");
+    // Another device's clock that is years ahead must not take ours along.
+    Result<Statement> latest = m_db.prepare("SELECT max(hlc) FROM entry WHERE hlc <= ?");
     if (!latest)
         return latest.error();
-    m_hlc = *latest;
+    latest->bind(1, nextHlc(physical + believedAhead, 0));
+    const Result<bool> any = latest->step();
+    if (!any)
+        return any.error();
+    if (*any)
+        m_hlc = std::max(m_hlc, latest->integer(0));
     return done();
 }
 
-Status Appender::store(const StoredEntry &stored)
+Status Appender::store(const StoredEntry &stored) { return insertEntry(m_db, stored, std::nullopt); }
+
+Status insertEntry(sqlite::Connection &db, const StoredEntry &stored, std::optional<std::int64_t> segment)
 {
-    Result<Statement> insert = m_db.prepare("INSERT INTO entry VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    Result<Statement> insert =
+        db.prepare("INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, hash, segment) "
+                   "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     if (!insert)
         return insert.error();
     const Entry &entry = stored.entry;
@@ -56,6 +67,10 @@ Status Appender::store(const StoredEntry &stored)
     bindId(7, entry.undoes);
     insert->bindBytes(8, stored.bytes);
     insert->bindBytes(9, stored.hash.view());
+    if (segment)
+        insert->bind(10, *segment);
+    else
+        insert->bindNull(10);
     return insert->run();
 }
 
@@ -136,7 +151,7 @@ Result<bool> Appender::appendChange(const Act &act, const EntityChange &change, 
 
 Result<Receipt> Appender::append(const Act &act, const Id &actId, const LocalTime &at, Instant physical)
 {
-    SNUG_TRY(readTail());
+    SNUG_TRY(readTail(physical));
     Receipt receipt{actId, 0};
     for (const EntityChange &change : act.changes) {
         Entry entry;

@@ -18,7 +18,7 @@ public:
                                          Instant physical);
 
 private:
-    [[nodiscard]] Status readTail();
+    [[nodiscard]] Status readTail(Instant physical);
     [[nodiscard]] Result<bool> appendChange(const Act &act, const EntityChange &change, Entry entry);
     [[nodiscard]] Status store(const StoredEntry &stored);
 
@@ -29,6 +29,13 @@ private:
     std::int64_t m_hlc = 0;
     Hash m_hash;
 };
+
+/// Writes the row of an entry; `segment` is the one that it came in, nothing for one not sent yet.
+[[nodiscard]] Status insertEntry(sqlite::Connection &db, const StoredEntry &stored,
+                                 std::optional<std::int64_t> segment);
+
+/// A clock that is further ahead of ours is wrong: its entries count, but ours does not follow it.
+inline constexpr std::chrono::hours believedAhead{24};
 
 /// Next stamp of the hybrid logical clock: 48 bits of milliseconds and a 16-bit counter that carries.
 /// Source [KULKARNI-2014] Logical Physical Clocks, OPODIS 2014, algorithm 1, in one number.

@@ -13,6 +13,7 @@ struct CheckReport {
     std::int64_t entries = 0;
     std::int64_t streams = 0;
     std::int64_t photos = 0;
+    std::int64_t photosElsewhere = 0; ///< of those, whose original is on another device
     Hash projection;
     std::vector<std::string> faults; ///< one line each; empty when all is as written
 };

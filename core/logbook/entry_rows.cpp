@@ -11,6 +11,9 @@ using sqlite::Statement;
 const std::string columns =
     "SELECT entry.stream, entry.bytes, entry.hash FROM entry JOIN stream ON stream.id = "
     "entry.stream ";
+// What was set aside (core/logbook/receive.hpp) is kept, but nothing that is read is made of it.
+const std::string standing =
+    "NOT EXISTS(SELECT 1 FROM aside WHERE aside.stream = entry.stream AND aside.seq = entry.seq) ";
 const std::string order = " ORDER BY entry.hlc, stream.name, entry.seq";
 
 Result<StoredEntry> storedFrom(const Statement &row)
@@ -47,7 +50,7 @@ Status visitRows(Statement &rows, const std::function<Status(const StoredEntry &
 Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string &condition,
                                               const std::vector<Id> &parameters)
 {
-    Result<Statement> rows = db.prepare(columns + "WHERE " + condition + order);
+    Result<Statement> rows = db.prepare(columns + "WHERE " + condition + " AND " + standing + order);
     if (!rows)
         return rows.error();
     int at = 0;
@@ -67,7 +70,7 @@ Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string 
 
 Status eachStoredEntry(Connection &db, const std::function<Status(const StoredEntry &)> &visit)
 {
-    Result<Statement> rows = db.prepare(columns + order);
+    Result<Statement> rows = db.prepare(columns + "WHERE " + standing + order);
     if (!rows)
         return rows.error();
     return visitRows(*rows, visit);

@@ -250,13 +250,30 @@ Status replaceFile(const fs::path &path, std::string_view bytes)
     return writeDurably(path, bytes, Present::Replace);
 }
 
+namespace {
+
+Status syncFile(const fs::path &path)
+{
+    OpenFile file(path, O_RDONLY);
+    if (!file.isOpen())
+        return systemError(errno, path);
+    const bool isSynced = untilNotInterrupted([&] { return ::fsync(file.fd()); }) == 0;
+    return isSynced ? done() : Status(systemError(errno, path));
+}
+
+} // namespace
+
+Status publishFileOver(const fs::path &part, const fs::path &path)
+{
+    SNUG_TRY(syncFile(part));
+    if (::rename(part.c_str(), path.c_str()) != 0)
+        return systemError(errno, path);
+    return syncFolder(path.parent_path());
+}
+
 Status publishFile(const fs::path &part, const fs::path &path)
 {
-    OpenFile file(part, O_RDONLY);
-    if (!file.isOpen())
-        return systemError(errno, part);
-    if (untilNotInterrupted([&] { return ::fsync(file.fd()); }) != 0)
-        return systemError(errno, part);
+    SNUG_TRY(syncFile(part));
     if (renameUnlessThere(part, path) != 0) {
         if (errno == EEXIST)
             return Error{Errc::Conflict, "another file of this name is there", path.string(),

@@ -36,6 +36,9 @@ namespace snugwalk {
 /// \returns `Conflict` when the name is taken, `NotFound` or `Io` for the rest; `part` stays in those cases.
 [[nodiscard]] Status publishFile(const std::filesystem::path &part, const std::filesystem::path &path);
 
+/// The same, but takes the place of a file that is there; a reader sees the old or the new one, whole.
+[[nodiscard]] Status publishFileOver(const std::filesystem::path &part, const std::filesystem::path &path);
+
 /// What every part file has in its name, see `writeNewFile`.
 inline constexpr std::string_view partMark = ".part-";
 

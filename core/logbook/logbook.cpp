@@ -105,26 +105,36 @@ Status Logbook::joinStream()
     const auto known = ownStream(m_db, m_options.device.deviceId());
     if (!known)
         return known.error();
-    if (*known) {
-        m_stream = **known;
+    if (!*known) {
+        SNUG_TRY(joinNewStream());
     } else {
-        m_stream.device = m_options.device.deviceId();
-        const Id fresh = m_options.ids->next();
-        std::copy_n(fresh.bytes.begin(), m_stream.incarnation.size(), m_stream.incarnation.begin());
-        Result<Statement> insert =
-            m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
-        if (!insert)
-            return insert.error();
-        insert->bindBytes(1, m_stream.bytes());
-        insert->bindBytes(2, m_options.device.publicKey());
-        insert->bind(3, m_options.label);
-        SNUG_TRY(insert->run());
+        m_stream = **known;
+        const auto row = streamRow(m_db, m_stream);
+        if (!row)
+            return row.error();
+        m_streamRow = *row;
     }
+    return std::move(*transaction).commit();
+}
+
+Status Logbook::joinNewStream()
+{
+    m_stream.device = m_options.device.deviceId();
+    const Id fresh = m_options.ids->next();
+    std::copy_n(fresh.bytes.begin(), m_stream.incarnation.size(), m_stream.incarnation.begin());
+    Result<Statement> insert =
+        m_db.prepare("INSERT INTO stream(name, public_key, label, own) VALUES(?, ?, ?, 1)");
+    if (!insert)
+        return insert.error();
+    insert->bindBytes(1, m_stream.bytes());
+    insert->bindBytes(2, m_options.device.publicKey());
+    insert->bind(3, m_options.label);
+    SNUG_TRY(insert->run());
     const auto row = streamRow(m_db, m_stream);
     if (!row)
         return row.error();
     m_streamRow = *row;
-    return std::move(*transaction).commit();
+    return done();
 }
 
 Status Logbook::refreshProjection()
@@ -154,6 +164,18 @@ Result<Receipt> Logbook::record(const std::function<Result<Act>()> &build)
     Result<Transaction> transaction = Transaction::begin(m_db);
     if (!transaction)
         return transaction.error();
+    // another process or thread may have left our stream meanwhile: what is written to it now would meet
+    // another entry of the same number
+    const auto own = ownStream(m_db, m_options.device.deviceId());
+    if (!own)
+        return own.error();
+    if (*own && **own != m_stream) {
+        const auto row = streamRow(m_db, **own);
+        if (!row)
+            return row.error();
+        m_stream = **own;
+        m_streamRow = *row;
+    }
     const Result<Act> act = build();
     if (!act)
         return act.error();

@@ -73,6 +73,10 @@ public:
     /// The folder that keeps the photos of this logbook.
     [[nodiscard]] std::string photoFolder() const { return m_db.file() + ".photos"; }
     [[nodiscard]] const StreamId &stream() const { return m_stream; }
+    [[nodiscard]] const DeviceKey &device() const { return m_options.device; }
+    [[nodiscard]] const std::string &label() const { return m_options.label; }
+    /// Begins another stream of this device. Call within a transaction, see logbook/receive.hpp.
+    [[nodiscard]] Status joinNewStream();
 
 private:
     Logbook(sqlite::Connection db, LogbookOptions options)

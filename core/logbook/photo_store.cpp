@@ -97,6 +97,30 @@ Result<std::string> PhotoStore::thumbnail(const Hash &hash) const
     return readFile(pathOf(hash, thumbEnding), maxPhotoBytes);
 }
 
+Status PhotoStore::keepOriginal(const Hash &hash, std::string_view bytes)
+{
+    if (bytes.size() > maxPhotoBytes || blake2b(bytes) != hash)
+        return Error{Errc::Corrupt, "these bytes are not that photo", hash.text(), "fetch it again"};
+    const auto parts = readPhotoParts(bytes);
+    if (!parts)
+        return parts.error();
+    const fs::path path = pathOf(hash, fileExtension(parts->kind));
+    SNUG_TRY(makeFolder(path.parent_path()));
+    return replaceFile(path, bytes);
+}
+
+Status PhotoStore::keepThumbnail(const Hash &hash, std::string_view bytes)
+{
+    const auto parts = readPhotoParts(bytes);
+    if (bytes.size() > maxThumbnailBytes || !parts || parts->kind != PhotoKind::Jpeg)
+        return Error{Errc::Corrupt, "these bytes are no thumbnail", hash.text(), "fetch it again"};
+    const fs::path path = pathOf(hash, thumbEnding);
+    SNUG_TRY(makeFolder(path.parent_path()));
+    return replaceFile(path, bytes);
+}
+
+bool PhotoStore::hasThumbnail(const Hash &hash) const { return isThere(pathOf(hash, thumbEnding)); }
+
 Status PhotoStore::exists(const Hash &hash) const
 {
     std::error_code fault;

@@ -28,6 +28,14 @@ public:
     [[nodiscard]] Result<std::string> original(const Hash &hash) const;
     [[nodiscard]] Result<std::string> thumbnail(const Hash &hash) const;
 
+    /// Keeps an original that came from elsewhere; its bytes must hash to the name and be a whole JPEG or
+    /// PNG. \returns `Corrupt`, the errors of `readPhotoParts`, `Io`.
+    [[nodiscard]] Status keepOriginal(const Hash &hash, std::string_view bytes);
+    /// Keeps a thumbnail whose original may still be elsewhere; at most 32 KiB of JPEG. Nothing proves that
+    /// it shows that photo but the word of who sent it.
+    [[nodiscard]] Status keepThumbnail(const Hash &hash, std::string_view bytes);
+    [[nodiscard]] bool hasThumbnail(const Hash &hash) const;
+
     /// Hashes the original again: `Corrupt` when it is another, `NotFound` when it is gone.
     [[nodiscard]] Status verify(const Hash &hash) const;
 

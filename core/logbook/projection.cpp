@@ -56,13 +56,13 @@ Status putHeads(Connection &db, const StoredEntry &stored)
     if (!dead)
         return dead.error();
     std::string sql;
-    int parameter = 4; // the first four are the same in every row
+    int parameter = 5; // the first five are the same in every row
     for (const auto &[field, value] : stored.entry.fields) {
         if (dead->count(field) > 0)
             continue;
         sql += sql.empty() ? "INSERT OR REPLACE INTO head VALUES" : ",";
         sql += "(?1, ?" + std::to_string(parameter + 1) + ", ?2, ?3, ?4, ?" + std::to_string(parameter + 2) +
-               ")";
+               ", ?5)";
         parameter += 2;
     }
     if (sql.empty())
@@ -74,7 +74,8 @@ Status putHeads(Connection &db, const StoredEntry &stored)
     statement->bind(2, stored.streamRow);
     statement->bind(3, stored.entry.id.seq);
     statement->bind(4, stored.entry.hlc);
-    int at = 4;
+    statement->bind(5, stored.entry.type);
+    int at = 5;
     for (const auto &[field, value] : stored.entry.fields) {
         if (dead->count(field) > 0)
             continue;
@@ -88,7 +89,7 @@ Status putHeads(Connection &db, const StoredEntry &stored)
 Status buryPredecessors(Connection &db, const StoredEntry &stored, const std::string &field)
 {
     for (const EntryId &prev : stored.entry.prev) {
-        const auto row = streamRow(db, prev.stream);
+        const auto row = streamRowOrNew(db, prev.stream);
         if (!row)
             return row.error();
         SNUG_TRY(runOnCell(db, "INSERT OR IGNORE INTO dead VALUES(?, ?, ?, ?)", stored.entry.entity, field,
@@ -114,18 +115,30 @@ int markRank(const Value &value)
     return state == "not_fitted" ? 1 : 5;
 }
 
-Status refreshThing(Connection &db, const Id &entity, const std::string &type)
+// The type is that of the latest entry whose value is shown, so that it too is the same in any order.
+Status refreshThing(Connection &db, const Id &entity)
 {
     const auto heads = headsOf(db, entity);
     if (!heads)
         return heads.error();
     Value::Map doc;
+    const Head *latest = nullptr;
     for (const auto &[field, values] : *heads) {
-        const Value &value = shownHead(type, field, values).value;
-        if (!value.isNull())
-            doc[field] = value;
+        const Head &shown = shownHead(field, values);
+        if (shown.value.isNull())
+            continue;
+        doc[field] = shown.value;
+        if (latest == nullptr || std::tie(latest->hlc, latest->id) < std::tie(shown.hlc, shown.id))
+            latest = &shown;
     }
-    return putThing(db, entity, type, doc);
+    return putThing(db, entity, latest == nullptr ? "" : latest->type, doc);
+}
+
+Status projectHeads(Connection &db, const StoredEntry &stored)
+{
+    for (const auto &[field, value] : stored.entry.fields)
+        SNUG_TRY(buryPredecessors(db, stored, field));
+    return putHeads(db, stored);
 }
 
 } // namespace
@@ -145,9 +158,26 @@ Result<std::int64_t> streamRow(Connection &db, const StreamId &stream)
                  "run `snugwalk check`"};
 }
 
-const Head &shownHead(const std::string &type, const std::string &field, const std::vector<Head> &heads)
+Result<std::int64_t> streamRowOrNew(Connection &db, const StreamId &stream, std::string_view publicKey)
 {
-    const bool worst = type == "mark" && field == "state";
+    Result<Statement> insert = db.prepare("INSERT INTO stream(name, public_key, label, own, partial) "
+                                          "VALUES(?1, ?2, '', 0, 1) ON CONFLICT(name) DO UPDATE SET "
+                                          "public_key = ?2 WHERE public_key = zeroblob(32)");
+    if (!insert)
+        return insert.error();
+    const Result<std::int64_t> known = streamRow(db, stream);
+    if (known && publicKey.empty())
+        return known;
+    insert->bindBytes(1, stream.bytes());
+    insert->bindBytes(2, publicKey.empty() ? std::string(32, '\0') : std::string(publicKey));
+    SNUG_TRY(insert->run());
+    return streamRow(db, stream);
+}
+
+const Head &shownHead(const std::string &field, const std::vector<Head> &heads)
+{
+    const bool worst = field == "state" && std::any_of(heads.begin(), heads.end(),
+                                                       [](const Head &head) { return head.type == "mark"; });
     const auto rank = [&](const Head &head) {
         return worst ? markRank(head.value) : head.value.isNull() ? 0 : 1;
     };
@@ -159,7 +189,8 @@ const Head &shownHead(const std::string &type, const std::string &field, const s
 Result<HeadsByField> headsOf(Connection &db, const Id &entity)
 {
     Result<Statement> statement =
-        db.prepare("SELECT head.field, head.stream, stream.name, head.seq, head.hlc, head.value FROM head "
+        db.prepare("SELECT head.field, head.stream, stream.name, head.seq, head.hlc, head.value, "
+                   "head.type FROM head "
                    "JOIN stream ON "
                    "stream.id = head.stream WHERE entity = ? ORDER BY hlc, name, seq");
     if (!statement)
@@ -180,32 +211,52 @@ Result<HeadsByField> headsOf(Connection &db, const Id &entity)
         heads[statement->text(0)].push_back({statement->integer(1),
                                              {*stream, statement->integer(3)},
                                              statement->integer(4),
-                                             std::move(value).value()});
+                                             std::move(value).value(),
+                                             statement->text(6)});
     }
 }
 
 Status project(Connection &db, const StoredEntry &stored)
 {
-    const Entry &entry = stored.entry;
-    for (const auto &[field, value] : entry.fields)
-        SNUG_TRY(buryPredecessors(db, stored, field));
-    SNUG_TRY(putHeads(db, stored));
-    return refreshThing(db, entry.entity, entry.type);
+    SNUG_TRY(projectHeads(db, stored));
+    return refreshThing(db, stored.entry.entity);
+}
+
+Status project(Connection &db, const std::vector<StoredEntry> &entries)
+{
+    std::set<Id> touched;
+    for (const StoredEntry &stored : entries) {
+        SNUG_TRY(projectHeads(db, stored));
+        touched.insert(stored.entry.entity);
+    }
+    for (const Id &entity : touched)
+        SNUG_TRY(refreshThing(db, entity));
+    return done();
 }
 
 Status rebuildProjection(Connection &db)
 {
     SNUG_TRY(db.exec("DELETE FROM head; DELETE FROM dead; DELETE FROM thing"));
-    return eachStoredEntry(db, [&](const StoredEntry &stored) { return project(db, stored); });
+    std::set<Id> touched;
+    SNUG_TRY(eachStoredEntry(db, [&](const StoredEntry &stored) {
+        touched.insert(stored.entry.entity);
+        return projectHeads(db, stored);
+    }));
+    for (const Id &entity : touched)
+        SNUG_TRY(refreshThing(db, entity));
+    return done();
 }
 
 Result<Hash> projectionHash(Connection &db)
 {
     Hasher hasher;
-    for (const char *sql :
-         {"SELECT entity || field, stream, seq, hlc, value FROM head ORDER BY entity, field, stream, seq",
-          "SELECT entity || field, stream, seq FROM dead ORDER BY entity, field, stream, seq",
-          "SELECT id, type, rig, parent, key, sort, doc FROM thing ORDER BY id"}) {
+    // streams by name: their row numbers differ from file to file
+    for (const char *sql : {"SELECT entity, field, name, seq, hlc, value, head.type FROM head JOIN stream ON "
+                            "stream.id = stream "
+                            "ORDER BY entity, field, name, seq",
+                            "SELECT entity, field, name, seq FROM dead JOIN stream ON stream.id = stream "
+                            "ORDER BY entity, field, name, seq",
+                            "SELECT id, type, rig, parent, key, sort, doc FROM thing ORDER BY id"}) {
         Result<Statement> rows = db.prepare(sql);
         if (!rows)
             return rows.error();

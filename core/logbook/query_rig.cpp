@@ -23,7 +23,7 @@ public:
                 std::erase_if(heads, [&](const Head &head) { return head.id == prev; });
             }
             if (m_dead.count({field, entry.id}) == 0)
-                heads.push_back({stored.streamRow, entry.id, entry.hlc, value});
+                heads.push_back({stored.streamRow, entry.id, entry.hlc, value, "rig"});
         }
     }
 
@@ -32,7 +32,7 @@ public:
         Value::Map doc;
         for (const auto &[field, heads] : m_heads) {
             if (!heads.empty())
-                doc[field] = shownHead("rig", field, heads).value;
+                doc[field] = shownHead(field, heads).value;
         }
         const Result<Rig> read = rigFromValue(Value(doc));
         Rig rig = read ? *read : Rig{};

@@ -48,6 +48,45 @@ CREATE TABLE thing(
     doc BLOB NOT NULL) STRICT, WITHOUT ROWID;
 CREATE INDEX thing_by_rig ON thing(type, rig, sort) WHERE rig IS NOT NULL;
 CREATE INDEX thing_by_parent ON thing(parent, type, sort) WHERE parent IS NOT NULL;
+)sql",
+                                   R"sql(
+ALTER TABLE stream ADD COLUMN partial INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE entry ADD COLUMN segment INTEGER;
+CREATE INDEX entry_unsent ON entry(stream, seq) WHERE segment IS NULL;
+DROP TRIGGER entry_never_changes;
+CREATE TRIGGER entry_never_changes
+    BEFORE UPDATE OF stream, seq, hlc, entity, act, scope, undoes, bytes, hash ON entry
+    BEGIN SELECT RAISE(ABORT, 'an entry never changes'); END;
+CREATE TABLE space(
+    id BLOB PRIMARY KEY CHECK(length(id) = 16),
+    root BLOB NOT NULL CHECK(length(root) = 32),
+    judged INTEGER NOT NULL CHECK(judged IN (0, 1))) STRICT, WITHOUT ROWID;
+CREATE TABLE control(
+    hash BLOB PRIMARY KEY CHECK(length(hash) = 32),
+    space BLOB NOT NULL CHECK(length(space) = 16),
+    bytes BLOB NOT NULL) STRICT, WITHOUT ROWID;
+CREATE TABLE segment(
+    id INTEGER PRIMARY KEY,
+    hash BLOB NOT NULL UNIQUE CHECK(length(hash) = 32),
+    space BLOB NOT NULL CHECK(length(space) = 16),
+    stream BLOB NOT NULL CHECK(length(stream) = 24),
+    counter INTEGER NOT NULL CHECK(counter > 0),
+    prev BLOB NOT NULL CHECK(length(prev) = 32),
+    opened INTEGER NOT NULL CHECK(opened IN (0, 1)),
+    bytes BLOB NOT NULL) STRICT;
+CREATE INDEX segment_by_place ON segment(space, stream, counter);
+CREATE TABLE aside(
+    stream INTEGER NOT NULL, seq INTEGER NOT NULL, reason TEXT NOT NULL,
+    PRIMARY KEY(stream, seq)) STRICT, WITHOUT ROWID;
+CREATE TABLE twin(
+    stream INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, segment INTEGER NOT NULL,
+    bytes BLOB NOT NULL, PRIMARY KEY(stream, seq, hash)) STRICT, WITHOUT ROWID;
+CREATE TABLE wanted(hash BLOB PRIMARY KEY CHECK(length(hash) = 32)) STRICT, WITHOUT ROWID;
+DROP TABLE head;
+CREATE TABLE head(
+    entity BLOB NOT NULL, field TEXT NOT NULL, stream INTEGER NOT NULL, seq INTEGER NOT NULL,
+    hlc INTEGER NOT NULL, value BLOB NOT NULL, type TEXT NOT NULL,
+    PRIMARY KEY(entity, field, stream, seq)) STRICT, WITHOUT ROWID;
 )sql"};
 static_assert(static_cast<std::int64_t>(migrations.size()) == logbookVersion);
 

@@ -9,9 +9,9 @@ namespace snugwalk {
 /// "SNUG" as a big-endian number: what SQLite's application_id says of our files.
 inline constexpr std::int64_t logbookApplicationId = 0x534E5547;
 /// Today's `user_version`. Raised with every migration; a file above it is not touched.
-inline constexpr std::int64_t logbookVersion = 1;
+inline constexpr std::int64_t logbookVersion = 2;
 /// Raised whenever the projection's rules change; the projection is then rebuilt on opening.
-inline constexpr std::int64_t projectionVersion = 4;
+inline constexpr std::int64_t projectionVersion = 5;
 
 /// Makes a new file's tables, or brings an older file up to date, in one transaction.
 /// \returns `Unsupported` for a file of a newer version or of another program, `Corrupt` for no database.

@@ -17,7 +17,8 @@ Result<Id> lastAct(Connection &db, const Id &walk, const Id &device)
 {
     Result<Statement> rows = db.prepare(
         "SELECT act FROM entry JOIN stream ON stream.id = entry.stream WHERE scope = ?1 AND undoes IS NULL "
-        "AND substr(name, 1, 16) = ?2 AND act NOT IN "
+        "AND substr(name, 1, 16) = ?2 AND NOT EXISTS(SELECT 1 FROM aside WHERE aside.stream = entry.stream "
+        "AND aside.seq = entry.seq) AND act NOT IN "
         "(SELECT undoes FROM entry WHERE scope = ?1 AND undoes IS NOT NULL) ORDER BY hlc DESC, name DESC, "
         "seq DESC LIMIT 1");
     if (!rows)
@@ -52,9 +53,9 @@ public:
             const StoredEntry &stored = *m_byId.at(id);
             const auto value = stored.entry.fields.find(field);
             if (value != stored.entry.fields.end() && !isReplaced(id, field, seen))
-                heads.push_back({stored.streamRow, id, stored.entry.hlc, value->second});
+                heads.push_back({stored.streamRow, id, stored.entry.hlc, value->second, m_type});
         }
-        return heads.empty() ? nullptr : m_byId.at(shownHead(m_type, field, heads).id);
+        return heads.empty() ? nullptr : m_byId.at(shownHead(field, heads).id);
     }
 
     // Whether the head `id` still shows what `entry` set: it is that entry, or an undo that went back to it.

@@ -13,6 +13,7 @@
 #include "data/product_world.hpp"
 #include "device/device.hpp"
 #include "photo_provider.hpp"
+#include "places/qr_rows.hpp"
 #include "position/make_position.hpp"
 
 namespace snugwalk {
@@ -123,6 +124,11 @@ void Wiring::makeSession(const Options &options, Mode mode)
     parts.clock = m_clock.get();
     parts.position = m_position.get();
     parts.camera = m_camera.get();
+    // pictures and checks of the pages know no stores: theirs is a copy of the logbook
+    const std::filesystem::path beside = m_bookFile.toStdString() + ".stores";
+    m_places = std::make_unique<KnownPlaces>(mode == Mode::Live ? dataFolder() : beside);
+    parts.places = m_places.get();
+    parts.qrRows = qrRows;
     parts.takenFolder = m_bookFile.toStdString() + ".taken";
     parts.still = mode == Mode::Still;
     if (mode == Mode::Live) {

@@ -12,6 +12,7 @@
 #include "image/qt_codec.hpp"
 #include "keys/hash.hpp"
 #include "options.hpp"
+#include "places/known_places.hpp"
 #include "position_source.hpp"
 #include "session.hpp"
 
@@ -49,6 +50,7 @@ private:
     QString m_bookFile;
     std::unique_ptr<PositionSource> m_position;
     std::unique_ptr<CameraSource> m_camera;
+    std::unique_ptr<SyncPlaces> m_places;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
     QQuickWindow *m_window = nullptr;

@@ -62,7 +62,10 @@ Option *App::add_flag(const std::string &name, bool &into, const std::string &ab
 }
 
 void App::require_subcommand(int count) { m_app.require_subcommand(count); }
-void App::require_subcommand(int least, int most) { m_app.require_subcommand(least, most); }
+void App::require_subcommand(int least, int most)
+{
+    m_app.require_subcommand(static_cast<std::size_t>(least), static_cast<std::size_t>(most));
+}
 
 void App::footer(const std::string &text) { m_app.footer(text); }
 

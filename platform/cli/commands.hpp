@@ -72,5 +72,16 @@ void addWeatherRigCommand(CLI::App &weather, Registry &registry);
 void addWeatherSunCommands(CLI::App &weather, Registry &registry);
 /// frost, corrosion, class, coast.
 void addWeatherMetalCommands(CLI::App &weather, Registry &registry);
+void addShareCommand(CLI::App &app, Registry &registry);
+void addDeviceCommands(CLI::App &app, Registry &registry);
+/// offer, answer, enroll.
+void addOfferCommands(CLI::App &device, Registry &registry);
+void addKeyCommands(CLI::App &app, Registry &registry);
+void addStoreCommands(CLI::App &app, Registry &registry);
+void addSyncCommand(CLI::App &app, Registry &registry);
+void addAsideCommands(CLI::App &app, Registry &registry);
+void addConflictCommands(CLI::App &app, Registry &registry);
+void addPhotoWantCommand(CLI::App &photo, Registry &registry);
+void addExportCommands(CLI::App &app, Registry &registry);
 
 } // namespace snugwalk::cli

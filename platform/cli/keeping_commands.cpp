@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // backup and check.
 #include "cli/commands.hpp"
+#include "cli/sync/check_answers.hpp"
 #include "logbook/check.hpp"
 
 namespace snugwalk::cli {
@@ -24,15 +25,13 @@ Result<Answer> check(Session &session, bool deep)
     if (!report)
         return report.error();
     if (!report->faults.empty()) {
-        std::string all = report->faults.front();
-        for (std::size_t i = 1; i < report->faults.size() && i < 20; ++i)
-            all += "; " + report->faults[i];
-        return Error{Errc::Corrupt, std::to_string(report->faults.size()) + " found: " + all, (*book)->file(),
-                     "do not delete this file; open your last backup and keep both"};
+        return foundFaults(report->faults, (*book)->file(),
+                           "do not delete this file; open your last backup and keep both");
     }
     return Answer{Value::Map{{"entries", report->entries},
                              {"streams", report->streams},
                              {"photos", report->photos},
+                             {"photos_elsewhere", report->photosElsewhere},
                              {"projection", report->projection.text()},
                              {"deep", deep},
                              {"faults", Value::List{}}},
@@ -52,10 +51,23 @@ void addKeepingCommands(CLI::App &app, Registry &registry)
     registry.add(*copying, "  snugwalk backup /media/stick/heron.snugwalk",
                  [target](Session &s) { return backup(s, *target); });
     auto deep = std::make_shared<bool>(false);
+    auto store = std::make_shared<std::string>();
+    auto file = std::make_shared<std::string>();
     CLI::App *checking =
         app.add_subcommand("check", "whether the logbook is what was written: hashes, chain, tables, photos");
     checking->add_flag("--deep", *deep, "read every page and every photo again");
-    registry.add(*checking, "  snugwalk check --deep", [deep](Session &s) { return check(s, *deep); });
+    checking->add_option("--store", *store, "read everything of this logbook at a store instead");
+    checking->add_option("--export", *file, "read an export instead, to the last bit; needs no logbook");
+    registry.add(
+        *checking,
+        "  snugwalk check --deep\n  snugwalk check --store stick\n  snugwalk check --export heron.zip",
+        [=](Session &s) -> Result<Answer> {
+            if (!store->empty() && !file->empty())
+                return Error{Errc::Usage, "one thing at a time", "--store, --export", "leave one out"};
+            return !store->empty()  ? checkedStore(s, *store)
+                   : !file->empty() ? checkedExport(*file)
+                                    : check(s, *deep);
+        });
 }
 
 } // namespace snugwalk::cli

@@ -110,6 +110,14 @@ int run(int argc, char **argv)
     addRoadCommands(app, registry);
     addWeatherCommands(app, registry);
     addBenchCommands(app, registry, names("bench", argc, argv));
+    addShareCommand(app, registry);
+    addDeviceCommands(app, registry);
+    addKeyCommands(app, registry);
+    addStoreCommands(app, registry);
+    addSyncCommand(app, registry);
+    addAsideCommands(app, registry);
+    addConflictCommands(app, registry);
+    addExportCommands(app, registry);
     try {
         line.parse(argc, argv);
     } catch (const ::CLI::ParseError &fault) {
@@ -121,7 +129,9 @@ int run(int argc, char **argv)
         return fail(answer.error(), globals.json);
     std::cout << (globals.json ? toJson(answer->json, true) + "\n" : answer->text);
     std::cout.flush();
-    return std::cout ? 0 : fail({Errc::Io, "the answer could not be written", "standard output", ""}, false);
+    if (!std::cout)
+        return fail({Errc::Io, "the answer could not be written", "standard output", ""}, false);
+    return answer->fault ? fail(*answer->fault, globals.json) : 0;
 }
 
 } // namespace

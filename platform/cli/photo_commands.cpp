@@ -3,6 +3,7 @@
 #include "cli/answers.hpp"
 #include "cli/commands.hpp"
 #include "logbook/import_photo.hpp"
+#include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
 #include "trip/place_code.hpp"
 #include "walk/walk_value.hpp"
@@ -10,16 +11,23 @@
 namespace snugwalk::cli {
 namespace {
 
-Value photoJson(const Photo &photo)
+bool isHere(const PhotoStore &store, const Photo &photo)
+{
+    const auto hash = Hash::parse(photo.hash);
+    return hash && store.exists(*hash);
+}
+
+Value photoJson(const PhotoStore &store, const Photo &photo)
 {
     Value value = toValue(photo);
     value.member("id") = photo.id.text();
+    value.member("original") = isHere(store, photo); // false: on another device
     if (photo.where && isValid(*photo.where))
         value.member("cell") = cellValue(*photo.where);
     return value;
 }
 
-std::string photoLine(const Photo &photo)
+std::string photoLine(const Photo &photo, bool here)
 {
     std::string out =
         photo.id.shortText() + "  " + std::to_string(photo.width) + " x " + std::to_string(photo.height);
@@ -28,7 +36,8 @@ std::string photoLine(const Photo &photo)
                                      : ", camera time " + photo.takenText + " (zone unknown)";
     out += photo.where && isValid(*photo.where) ? ", has a position in " + openLocationCode(*photo.where)
                                                 : ", no position";
-    return out + (photo.caption.empty() ? "" : ", " + photo.caption) + "\n";
+    return out + (here ? "" : ", original on another device") +
+           (photo.caption.empty() ? "" : ", " + photo.caption) + "\n";
 }
 
 Result<Answer> add(Session &session, const std::vector<std::string> &files, const std::string &finding,
@@ -55,8 +64,8 @@ Result<Answer> add(Session &session, const std::vector<std::string> &files, cons
         const Result<Photo> photo = importPhotoFile(book, file, session.codec(), of, *doer);
         if (!photo)
             return photo.error();
-        json.push_back(photoJson(*photo));
-        text += photoLine(*photo);
+        json.push_back(photoJson(PhotoStore(book.photoFolder()), *photo));
+        text += photoLine(*photo, true);
     }
     return Answer{Value::Map{{"photos", json}}, text};
 }
@@ -71,9 +80,10 @@ Result<Answer> list(Session &session)
         return photos.error();
     Value::List json;
     std::string text;
+    const PhotoStore store((*session.book())->photoFolder());
     for (const Photo &photo : *photos) {
-        json.push_back(photoJson(photo));
-        text += photoLine(photo);
+        json.push_back(photoJson(store, photo));
+        text += photoLine(photo, isHere(store, photo));
     }
     return Answer{Value::Map{{"photos", json}}, photos->empty() ? "no photo yet\n" : text};
 }
@@ -96,6 +106,7 @@ void addPhotoCommands(CLI::App &app, Registry &registry)
     registry.add(*photo->add_subcommand("list", "all photos of the rig"), "  snugwalk photo list",
                  [](Session &s) { return list(s); });
     addPhotoDrawCommands(*photo, registry);
+    addPhotoWantCommand(*photo, registry);
 }
 
 } // namespace snugwalk::cli

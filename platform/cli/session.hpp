@@ -32,10 +32,12 @@ struct Globals {
     std::string where; ///< "lat, lon" or "lat, lon, altitude"
 };
 
-/// What a command has to say: `text` for people, `json` for programs.
+/// What a command has to say: `text` for people, `json` for programs. `fault` is what went wrong beside what
+/// was done, told after the answer and in the exit code.
 struct Answer {
     Value json;
     std::string text;
+    std::optional<Error> fault = std::nullopt;
 };
 
 class Session {

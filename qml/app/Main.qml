@@ -14,12 +14,13 @@ Window {
     required property Session session
     /// "rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish",
     /// "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why",
-    /// "what_if", "trip", "import", "new_rig", "settings" or "emergency".
+    /// "what_if", "trip", "import", "sync", "share", "join", "conflicts", "new_rig", "settings" or "emergency".
     property string currentPlace: "rig"
     /// What the place is about: a finding's id on "finding", a photo on "draw", a question; "" is the first there is.
     property string currentThing: ""
 
     readonly property bool loaded: root.session.loaded
+    readonly property bool hasRig: root.session.hasRig
     readonly property bool wide: root.width >= 900
     readonly property bool walking: /^(walk|lines|attention|look_reasons|finish|camera)$/.test(root.currentPlace)
     readonly property bool home: /^(rig|due|logbook|bench)$/.test(root.currentPlace)
@@ -64,6 +65,8 @@ Window {
 
     Component.onCompleted: if (root.session.loaded) root.begin()
     onLoadedChanged: if (root.loaded) root.begin()
+    // a first rig that came from a store: the way back no longer leads to its form
+    onHasRigChanged: root.trail = []
     Connections {
         target: root.session
         function onRigAdded() { root.goHome() }
@@ -135,7 +138,7 @@ Window {
             HomeBar { visible: root.home && !root.wide && !root.alone; Layout.fillWidth: true }
             PageFoot {
                 visible: root.currentPlace !== "emergency" && (!root.session.hasRig || !root.home && root.currentPlace !== "walk")
-                backable: root.session.hasRig
+                backable: root.session.hasRig || root.trail.length > 0
                 Layout.fillWidth: true
                 onBack: root.back()
                 onEmergencyAsked: root.go("emergency", "")
@@ -147,6 +150,7 @@ Window {
         place: root.currentPlace
         barTitle: root.session.rig.barTitle
         barDetail: root.session.rig.barDetail
+        waiting: root.session.sync.mark
         onPlaceAsked: place => root.go(place, "")
         onWalkAsked: root.walkOn()
         onEmergencyAsked: root.go("emergency", "")

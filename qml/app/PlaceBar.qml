@@ -12,6 +12,8 @@ Rectangle {
     required property string place
     required property string barTitle
     required property string barDetail
+    /// What waits in the logbook, in a few words; "" for nothing.
+    property string waiting: ""
     signal placeAsked(string place)
     signal walkAsked()
     signal emergencyAsked()
@@ -38,7 +40,9 @@ Rectangle {
                     id: word
                     required property var modelData
                     readonly property bool here: root.place === modelData.slug
+                    readonly property bool marked: modelData.slug === "logbook" && root.waiting !== ""
                     text: modelData.name
+                    spoken: marked ? qsTr("%1, %2", "place, what waits there").arg(text).arg(root.waiting) : text
                     checkable: false
                     leftPadding: 4
                     rightPadding: 4
@@ -48,6 +52,7 @@ Rectangle {
                     contentItem: BodyText { text: word.text; font.pixelSize: Tone.px(16); font.bold: word.here; verticalAlignment: Text.AlignVCenter; horizontalAlignment: Text.AlignHCenter; Accessible.ignored: true }
                     background: Item {
                         Rectangle { visible: word.here; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: 6 } height: 3; color: Tone.ink }
+                        Rectangle { visible: word.marked; anchors { right: parent.right; top: parent.top; topMargin: 8 } width: 8; height: 8; radius: 4; color: Tone.ink }
                     }
                 }
             }

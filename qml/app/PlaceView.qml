@@ -12,6 +12,7 @@ import Snugwalk.Walk
 import Snugwalk.Due
 import Snugwalk.Logbook
 import Snugwalk.Bench
+import Snugwalk.Sync
 
 FocusScope {
     id: root
@@ -27,7 +28,7 @@ FocusScope {
 
     /// The page shown: without a rig there is only its form, and what must always be at hand.
     readonly property string page: !root.session.loaded ? "waiting"
-        : !root.session.hasRig && root.place !== "emergency" && root.place !== "settings" ? "new_rig" : root.place
+        : !root.session.hasRig && !/^(emergency|settings|sync|join)$/.test(root.place) ? "new_rig" : root.place
 
     /// Takes away what lies over the page; false when nothing does.
     function uncover(): bool {
@@ -70,11 +71,12 @@ FocusScope {
             usual: (kind, practice) => root.session.rig.usualFittings(kind, practice)
             problems: root.session.rigProblems
             onSent: map => root.session.addRig(map)
+            onJoinAsked: root.went("sync", "")
         }
     }
     Once {
         wanted: root.page === "settings"
-        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", ""); onPointsAsked: root.went("points", "") }
+        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", ""); onPointsAsked: root.went("points", ""); onSyncAsked: root.went("sync", "") }
     }
     Once {
         wanted: root.page === "emergency"
@@ -115,10 +117,17 @@ FocusScope {
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
+    Once {
+        wanted: root.page === "sync"
+        SyncPage { anchors.fill: root; sync: root.session.sync; hasRig: root.session.hasRig; onShareAsked: root.went("share", ""); onJoinAsked: root.went("join", ""); onConflictsAsked: root.went("conflicts", "") }
+    }
+    Once { wanted: root.page === "share"; SharePage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
+    Once { wanted: root.page === "join"; JoinPage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
+    Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"

@@ -12,6 +12,7 @@ Scroll {
     required property Session session
     signal newRigAsked()
     signal pointsAsked()
+    signal syncAsked()
 
     readonly property var rigNames: root.named(root.session.rigs)
     readonly property var sizes: [1, 1.25, 1.5, 2]
@@ -74,6 +75,7 @@ Scroll {
         onPicked: slug => root.session.chooseRig(slug)
     }
     WordButton { text: qsTr("points of this rig: add, hide, how often"); Layout.fillWidth: true; onClicked: root.pointsAsked() }
+    WordButton { text: qsTr("exchange with other devices"); Layout.fillWidth: true; onClicked: root.syncAsked() }
     WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
     BodyText { text: qsTr("Where data come from"); level: "head"; Layout.fillWidth: true }
     Repeater {

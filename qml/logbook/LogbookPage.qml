@@ -12,10 +12,13 @@ ColumnLayout {
     id: root
 
     required property BookModel book
+    /// What waits to be exchanged, in a few words; "" for nothing.
+    property string waiting: ""
     signal compareAsked()
     signal photoAsked(string photo)
     signal tripAsked(string trip)
     signal importAsked()
+    signal exchangeAsked()
 
     property string shelf: "walks"
     property var pair: []
@@ -52,7 +55,15 @@ ColumnLayout {
         model: root.book.walks
         delegate: QtObject { required property string walkId }
     }
-    BodyText { text: qsTr("Logbook"); level: "title"; Layout.fillWidth: true; Layout.leftMargin: Tone.margin; Layout.topMargin: 6 }
+    Flow {
+        spacing: 12
+        Layout.fillWidth: true
+        Layout.leftMargin: Tone.margin
+        Layout.rightMargin: Tone.margin - 4
+        Layout.topMargin: 6
+        BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
+        WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
+    }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]
         chosen: root.shelf

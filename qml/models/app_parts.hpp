@@ -5,7 +5,9 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include <QString>
 
@@ -21,19 +23,24 @@ namespace snugwalk {
 
 class CameraSource;
 class PositionSource;
+class SyncPlaces;
 
 /// Everything pointed at outlives the session.
 struct AppParts {
     const Catalogue *catalogue = nullptr;
     const SupplyList *supplies = nullptr;
     std::function<Result<Texts>(std::string_view language)> texts;
-    std::function<Result<Logbook>()> openBook; ///< called once, on the worker's thread
+    std::function<Result<Logbook>()> openBook; ///< called once by each thread that needs it
     /// Called on the worker's thread, for each reading; gives the same each time. Not set: no weather known.
     std::function<std::shared_ptr<const World>()> world;
     const ImageCodec *codec = nullptr; ///< used on the worker's thread only
     const Clock *clock = nullptr;
-    PositionSource *position = nullptr;                 ///< none when null
-    CameraSource *camera = nullptr;                     ///< none when null
+    PositionSource *position = nullptr; ///< none when null
+    CameraSource *camera = nullptr;     ///< none when null
+    SyncPlaces *places = nullptr;       ///< stores; none when null
+    /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no
+    /// pictures, words only.
+    std::function<std::vector<std::string>(std::string_view bytes)> qrRows;
     std::filesystem::path takenFolder;                  ///< where photos wait for their marks
     Preferences preferences;                            ///< as read before the first window
     QString preferencesFile;                            ///< empty: nothing is kept between runs

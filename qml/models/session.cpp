@@ -37,11 +37,13 @@ Session::Session(AppParts parts, QObject *parent)
     m_trip = new TripModel(&m_desk, this);
     m_intake = new IntakeModel(&m_desk, this);
     connect(m_bench, &BenchModel::changed, this, &Session::busyChanged);
+    m_sync = new SyncModel(&m_desk, this);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
     connect(m_trip, &TripModel::changed, this, &Session::busyChanged);
     connect(m_intake, &IntakeModel::changed, this, &Session::busyChanged);
+    connect(m_sync, &SyncModel::changed, this, &Session::busyChanged);
     connect(m_supplies, &SuppliesModel::changed, this, &Session::busyChanged);
     connect(m_trends, &TrendModel::changed, this, &Session::busyChanged);
     connect(m_drawing, &DrawingModel::written, m_walk, &WalkModel::noteAct);
@@ -57,6 +59,7 @@ Session::Session(AppParts parts, QObject *parent)
 
 Session::~Session()
 {
+    m_sync->stop(); // the exchange may hold the lock that a tap waits for
     // First of all: no answer may reach a model that is being taken down, and no tap may be lost.
     delete m_worker;
 }
@@ -135,6 +138,7 @@ void Session::showAll()
     m_whatIf->show(m_shown);
     m_trip->show(m_shown);
     m_intake->show(m_shown);
+    m_sync->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

@@ -18,6 +18,7 @@
 #include "position_model.hpp"
 #include "rig_model.hpp"
 #include "supplies_model.hpp"
+#include "sync_model.hpp"
 #include "trend_model.hpp"
 #include "trip_model.hpp"
 #include "walk_model.hpp"
@@ -62,6 +63,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::WhatIfModel *whatIf READ whatIf CONSTANT)
     Q_PROPERTY(snugwalk::TripModel *trip READ trip CONSTANT)
     Q_PROPERTY(snugwalk::IntakeModel *intake READ intake CONSTANT)
+    Q_PROPERTY(snugwalk::SyncModel *sync READ sync CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -74,7 +76,7 @@ public:
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
-               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy();
+               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -114,6 +116,7 @@ public:
     [[nodiscard]] WhatIfModel *whatIf() const { return m_whatIf; }
     [[nodiscard]] TripModel *trip() const { return m_trip; }
     [[nodiscard]] IntakeModel *intake() const { return m_intake; }
+    [[nodiscard]] SyncModel *sync() const { return m_sync; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -171,6 +174,7 @@ private:
     WhatIfModel *m_whatIf;
     TripModel *m_trip;
     IntakeModel *m_intake;
+    SyncModel *m_sync;
 };
 
 } // namespace snugwalk

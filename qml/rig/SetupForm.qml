@@ -22,6 +22,7 @@ Scroll {
     readonly property var offered: root.everything ? root.fittingChoices : root.fittingChoices.filter(one => root.usualNow.indexOf(one.slug) >= 0 || fittings.chosen.indexOf(one.slug) >= 0)
     property bool first: true
     signal sent(var rig)
+    signal joinAsked()
 
     readonly property string example: root.units === "us" ? qsTr("such as 21 ft 6 in or 6.55 m") : qsTr("such as 6.4 m or 21 ft")
     readonly property var sizes: [
@@ -47,6 +48,7 @@ Scroll {
 
     BodyText { text: root.first ? qsTr("Your rig") : qsTr("Another rig"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 4 }
     BodyText { text: qsTr("The drawing and the points to look at are made from this. Measures can be put right later."); quiet: true; Layout.fillWidth: true }
+    WordButton { visible: root.first; text: qsTr("or take part in a rig of another device"); Layout.fillWidth: true; onClicked: root.joinAsked() }
     Field { id: name; label: qsTr("Name", "of the rig"); problem: root.fault("name"); Layout.fillWidth: true }
     Choice { id: kind; label: qsTr("Kind", "of rig"); answers: lists.kinds; problem: root.fault("kind"); Layout.fillWidth: true; onPicked: slug => chosen = slug }
     Choice {

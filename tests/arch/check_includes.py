@@ -18,6 +18,8 @@ ARROWS = {
     "compare": "base rig catalogue walk due",
     "bench": "base rig weather due",
     "logbook": "base keys rig catalogue walk trip",
+    "exchange": "base keys walk logbook",
+    "sync": "base keys logbook",
     "round": "base rig catalogue walk trip weather road due concern compare bench logbook",
     "report": "base rig catalogue walk trip concern compare due round",
 }

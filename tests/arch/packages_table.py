@@ -32,7 +32,10 @@ PKG_CONFIG = {
     "libexif": ["libexif-dev"],
     "libjpeg": ["libjpeg62-turbo-dev"],
     "libpng": ["libpng-dev"],
+    "libqrencode": ["libqrencode-dev"],
     "libsodium": ["libsodium-dev"],
+    "libzstd": ["libzstd-dev"],
+    "libzip": ["libzip-dev"],
     "sqlite3": ["libsqlite3-dev"],
 }
 
@@ -52,6 +55,7 @@ PROGRAMS = {
     "python3": ["python3"],
     "shellcheck": ["shellcheck"],
     "units": ["units"],
+    "zbarimg": ["zbar-tools"],
 }
 
 QML_MODULES = {

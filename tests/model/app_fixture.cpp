@@ -12,7 +12,7 @@
 
 namespace snugwalk::test {
 
-AppFixture::AppFixture(Book book)
+AppFixture::AppFixture(Book book, const std::string &seed) : m_home(seed)
 {
     clock().set(timeAt("2026-11-24T08:10:00+13:00"));
     if (book == Book::Tandem)

@@ -13,7 +13,8 @@ namespace snugwalk::test {
 class AppFixture {
 public:
     enum class Book { Empty, Tandem, Demo };
-    explicit AppFixture(Book book = Book::Tandem);
+    /// \param seed decides the device: two of one seed are one device.
+    explicit AppFixture(Book book = Book::Tandem, const std::string &seed = "test");
 
     /// What the next session is made from; change it before `open`.
     AppParts parts;

@@ -68,12 +68,20 @@ int main(int argc, char *argv[])
     QDir().mkpath(words[1]);
     auto *walk = session->property("walk").value<QObject *>();
     for (const QString &wanted : words.mid(6)) {
-        const QStringList parts = wanted.split(u'+'); // "walk+showWheels"
-        if (parts.size() > 1)
+        const QStringList parts = wanted.split(u'+'); // "walk+showWheels", "share+sync.share.showOffer"
+        const QStringList steps = parts.value(1).split(u'.');
+        if (parts.size() > 1 && steps.size() == 1)
             QMetaObject::invokeMethod(walk, parts[1].toUtf8().constData());
         session->setProperty("hasRig", parts[0] != QLatin1String("empty"));
         window->setProperty("currentPlace", parts[0]);
         settle(*window);
+        if (steps.size() > 1) { // once the page is there, for it begins anew
+            QObject *model = session;
+            for (const QString &step : steps.mid(0, steps.size() - 1))
+                model = model->property(step.toUtf8().constData()).value<QObject *>();
+            QMetaObject::invokeMethod(model, steps.last().toUtf8().constData());
+            settle(*window);
+        }
         window->grabWindow().save(QStringLiteral("%1/%2-%3-%4-%5-%6.png")
                                       .arg(words[1], wanted, words[2], words[3], words[4], words[5]));
     }

@@ -39,6 +39,7 @@ QtObject {
     property WhatIfModel whatIf: WhatIfModel {}
     property TripModel trip: TripModel {}
     property IntakeModel intake: IntakeModel {}
+    property SyncModel sync: SyncModel {}
     property var added: []
 
     signal rigAdded()

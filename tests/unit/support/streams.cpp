@@ -35,7 +35,9 @@ bool isStored(Connection &db, std::int64_t row, std::int64_t seq)
 
 void storeRow(Connection &db, const StoredEntry &stored)
 {
-    Statement insert = db.prepare("INSERT INTO entry VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)").value();
+    Statement insert = db.prepare("INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, "
+                                  "hash) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)")
+                           .value();
     const Entry &entry = stored.entry;
     insert.bind(1, stored.streamRow);
     insert.bind(2, entry.id.seq);

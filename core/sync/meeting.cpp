@@ -1,0 +1,370 @@
+// SPDX-License-Identifier: Apache-2.0
+// Records first, since they say whose entries count; what is there before what is here, so that a copy of
+// this logbook that went on elsewhere is seen before anything of ours goes out.
+#include "sync/meeting.hpp"
+
+#include <algorithm>
+
+#include "base/text.hpp"
+#include "sync/columns.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr std::size_t entriesASegment = 1000;
+constexpr std::size_t bytesASegment = std::size_t{1024} * 1024; // plain; a tenth once sealed
+constexpr std::size_t bytesAtOnce = std::size_t{64} * 1024 * 1024;
+constexpr std::size_t maxStrangers = 1000; // files of devices nobody enrolled
+
+std::string counterName(std::int64_t counter, const Hash &hash)
+{
+    const std::string digits = std::to_string(counter);
+    return std::string(digits.size() < 12 ? 12 - digits.size() : 0, '0') + digits + "-" +
+           hash.text().substr(0, 20);
+}
+
+// The hash a name claims: what is known already need not be read.
+std::string claimed(const std::string &what)
+{
+    const std::size_t dash = what.find('-');
+    return dash == std::string::npos ? what : what.substr(dash + 1);
+}
+
+} // namespace
+
+std::string rigFolder(const Id &rig) { return "snugwalk1/" + rig.text(); }
+
+Status Meeting::tell(const char *what, std::int64_t at, std::int64_t of) const
+{
+    if (!m_progress || m_progress({m_rig, what, at, of}))
+        return done();
+    return Error{Errc::Conflict, "the exchange was stopped", what, "exchange again to go on"};
+}
+
+Status Meeting::refreshMembers()
+{
+    auto members = membersOf(m_book, m_rig);
+    if (!members)
+        return members.error();
+    m_members = std::move(members).value();
+    m_open = openKeys(m_members, m_keys);
+    return refresh();
+}
+
+Status Meeting::refresh()
+{
+    auto segments = segmentsOf(m_book, m_rig);
+    if (!segments)
+        return segments.error();
+    m_segments = std::move(segments).value();
+    m_judge = judgeOf(m_members, m_segments);
+    return done();
+}
+
+Status Meeting::publish(const std::string &folder, const std::string &what, const std::string &kind,
+                        std::string_view bytes, bool own)
+{
+    const auto there = m_store.has(folder, what, bytes.size());
+    if (!there)
+        return there.error();
+    if (*there) {
+        if (!m_options.mend)
+            return done();
+        const auto whole =
+            m_store.read(folder, what, bytes.size(), [&](std::string_view found) { return found == bytes; });
+        if (!whole)
+            return whole.error();
+        if (*whole)
+            return done();
+    }
+    m_summary.filesForwarded += own ? 0 : 1;
+    return m_store.publish(folder, what, kind, bytes);
+}
+
+Result<std::vector<SignedControl>> Meeting::freshControls()
+{
+    std::set<std::string> known;
+    for (const auto *list : {&m_members.effective, &m_members.idle}) {
+        for (const ControlRecord &record : *list)
+            known.insert(record.hash.text().substr(0, 20));
+    }
+    const std::string folder = rigFolder(m_rig) + "/c";
+    const auto devices = m_store.list(folder);
+    if (!devices)
+        return devices.error();
+    std::vector<SignedControl> fresh;
+    for (const auto &[device, ignored] : **devices) {
+        const std::string path = folder + "/" + device;
+        const auto files = m_store.list(path);
+        if (!files)
+            return files.error();
+        for (const auto &[what, listed] : **files) {
+            const std::string hash = claimed(what);
+            if (known.count(hash) > 0)
+                continue;
+            std::optional<ControlRecord> record;
+            const auto bytes = m_store.read(path, what, maxControlBytes, [&](std::string_view found) {
+                const auto read = readControl(found);
+                const bool fine = read && read->space == m_rig && read->hash.text().substr(0, 20) == hash;
+                if (fine)
+                    record = *read;
+                return fine;
+            });
+            if (!bytes)
+                return bytes.error();
+            if (*bytes)
+                fresh.push_back({*record, **bytes});
+        }
+    }
+    return fresh;
+}
+
+// Keeps those that count, and those of members that may count one day; strangers' are left where they are.
+Status Meeting::keepCounting(const std::vector<SignedControl> &fresh)
+{
+    std::vector<ControlRecord> all = m_members.effective;
+    all.insert(all.end(), m_members.idle.begin(), m_members.idle.end());
+    for (const SignedControl &item : fresh)
+        all.push_back(item.record);
+    const RigMembers with = membersFrom(m_rig, m_root, all);
+    for (const SignedControl &item : fresh) {
+        if (with.find(item.record.signer) != nullptr)
+            SNUG_TRY(keepControl(m_book, m_rig, item.record.hash, item.bytes));
+    }
+    return done();
+}
+
+Status Meeting::readControls()
+{
+    const auto fresh = freshControls();
+    if (!fresh)
+        return fresh.error();
+    if (!fresh->empty())
+        SNUG_TRY(keepCounting(*fresh));
+    const auto settled = settleRoles(m_book, m_rig);
+    if (!settled)
+        return settled.error();
+    return fresh->empty() ? done() : refreshMembers();
+}
+
+Status Meeting::publishControls()
+{
+    const auto stored = controlsOf(m_book, m_rig);
+    if (!stored)
+        return stored.error();
+    for (const std::string &bytes : *stored) {
+        const auto record = readKeptControl(bytes);
+        if (!record)
+            return record.error();
+        SNUG_TRY(publish(rigFolder(m_rig) + "/c/" + record->signer.text(),
+                         counterName(record->counter, record->hash), "ctl", bytes,
+                         record->signer == m_keys.device.deviceId()));
+    }
+    return done();
+}
+
+Result<std::vector<Arrived>> Meeting::freshSegments()
+{
+    std::set<std::string> known;
+    for (const KeptSegment &segment : m_segments)
+        known.insert(segment.facts.hash.text().substr(0, 20));
+    const std::string folder = rigFolder(m_rig) + "/s";
+    const auto streams = m_store.list(folder);
+    if (!streams)
+        return streams.error();
+    std::vector<Arrived> fresh;
+    std::size_t size = 0;
+    m_more = false;
+    for (const auto &stream : **streams) {
+        const std::string path = folder + "/" + stream.first;
+        const auto files = m_store.list(path);
+        if (!files)
+            return files.error();
+        for (const auto &file : **files) {
+            const std::string hash = claimed(file.first);
+            if (known.count(hash) > 0)
+                continue;
+            Arrived arrived;
+            const auto bytes = m_store.read(path, file.first, maxSegmentBytes, [&](std::string_view found) {
+                // the name's hash first: it is cheaper than a signature
+                if (blake2b(found).text().substr(0, 20) != hash)
+                    return false;
+                auto head = readSegmentHead(found);
+                if (!head || head->facts.space != m_rig || toHex(head->facts.stream.bytes()) != stream.first)
+                    return false;
+                arrived.head = std::move(head).value();
+                return true;
+            });
+            if (!bytes)
+                return bytes.error();
+            if (!*bytes)
+                continue;
+            arrived.bytes = **bytes;
+            size += arrived.bytes.size();
+            fresh.push_back(std::move(arrived));
+            m_more = size > bytesAtOnce;
+            if (m_more)
+                return fresh;
+        }
+    }
+    return fresh;
+}
+
+// Opens it when its signer belongs to the rig and the key is here; keeps it closed otherwise.
+Status Meeting::take(const Arrived &segment)
+{
+    const SegmentHead &head = segment.head;
+    const bool isKnown = std::any_of(m_segments.begin(), m_segments.end(), [&](const KeptSegment &kept) {
+        return kept.row != 0 && kept.facts.hash == head.facts.hash;
+    });
+    if (head.facts.stream == m_book.stream() && !isKnown) {
+        // we never sent this: a copy of this logbook did
+        SNUG_TRY(startIncarnation(m_book));
+        m_summary.forked = true;
+    }
+    const auto key = m_open.all.find(head.epoch);
+    if (m_members.find(head.facts.stream.device) == nullptr) {
+        const auto strangers = std::count_if(m_segments.begin(), m_segments.end(),
+                                             [](const KeptSegment &s) { return !s.opened; });
+        return static_cast<std::size_t>(strangers) < maxStrangers
+                   ? keepSegment(m_book, head.facts, segment.bytes)
+                   : done();
+    }
+    if (key == m_open.all.end() || head.reader > segmentVersion)
+        return keepSegment(m_book, head.facts, segment.bytes);
+    const auto entries = openSegment(segment.bytes, key->second);
+    if (!entries) { // signed by a member, and yet no entries: nothing here can make it better
+        ++m_store.damaged;
+        return done();
+    }
+    const auto received = receive(m_book, head.facts, segment.bytes, head.publicKey, *entries, m_judge);
+    if (!received)
+        return received.error();
+    m_summary.entriesReceived += received->fresh;
+    return done();
+}
+
+Status Meeting::openKept()
+{
+    for (const KeptSegment &segment : std::vector<KeptSegment>(m_segments)) {
+        if (segment.opened || m_members.find(segment.facts.stream.device) == nullptr)
+            continue;
+        auto bytes = segmentBytes(m_book, segment.row);
+        if (!bytes)
+            return bytes.error();
+        const auto head = readSegmentHead(*bytes);
+        if (!head)
+            return head.error();
+        SNUG_TRY(take({*head, *bytes}));
+    }
+    return refresh();
+}
+
+Status Meeting::readSegments()
+{
+    bool any = false;
+    do {
+        const auto fresh = freshSegments();
+        if (!fresh)
+            return fresh.error();
+        any = any || !fresh->empty();
+        // what a cut admits depends on the files around: all are known before the first is judged
+        for (const Arrived &segment : *fresh)
+            m_segments.push_back({0, segment.head.facts, true});
+        m_judge = judgeOf(m_members, m_segments);
+        std::int64_t at = 0;
+        for (const Arrived &segment : *fresh) {
+            SNUG_TRY(take(segment));
+            SNUG_TRY(tell("entries", ++at, static_cast<std::int64_t>(fresh->size())));
+        }
+        SNUG_TRY(refresh());
+    } while (m_more);
+    SNUG_TRY(openKept());
+    // a file that arrives may complete the way back from a cut, and so admit what waited
+    const bool anyCut = std::any_of(m_members.members.begin(), m_members.members.end(),
+                                    [](const auto &item) { return item.second.standings.size() > 1; });
+    if (!any || !anyCut)
+        return done();
+    const auto judged = judgeAll(m_book, m_rig, m_judge);
+    return judged ? done() : Status(judged.error());
+}
+
+Status Meeting::sealOwn()
+{
+    const Member *me = m_members.find(m_keys.device.deviceId());
+    if (me == nullptr || !me->role() || m_open.latest.empty())
+        return done(); // not enrolled yet, or no more: what was written stays here
+    const bool isOwner = me->role() == SyncRole::Owner;
+    const auto mayCarry = [&](const StreamId &stream) {
+        return stream.device == m_keys.device.deviceId() || isOwner;
+    };
+    for (;;) {
+        const auto entries = unsentOf(m_book, m_rig, entriesASegment, bytesASegment, mayCarry);
+        if (!entries)
+            return entries.error();
+        if (entries->empty())
+            return done();
+        SegmentFacts facts{{}, m_rig, m_book.stream(), 1, {}};
+        for (const KeptSegment &segment : m_segments) {
+            if (segment.facts.stream == m_book.stream() && segment.facts.counter >= facts.counter) {
+                facts.counter = segment.facts.counter + 1;
+                facts.prev = segment.facts.hash;
+            }
+        }
+        const auto sealed =
+            sealSegment(m_keys.device, m_open.all.at(m_open.latest), facts, *entries, m_book.now());
+        if (!sealed)
+            return sealed.error();
+        SNUG_TRY(keepOwnSegment(m_book, sealed->facts, sealed->bytes, *entries, m_judge));
+        m_summary.entriesSent += static_cast<std::int64_t>(entries->size());
+        SNUG_TRY(refresh());
+    }
+}
+
+Status Meeting::publishSegments()
+{
+    std::int64_t at = 0;
+    for (const KeptSegment &segment : m_segments) {
+        const auto bytes = segmentBytes(m_book, segment.row);
+        if (!bytes)
+            return bytes.error();
+        const SegmentFacts &facts = segment.facts;
+        SNUG_TRY(publish(rigFolder(m_rig) + "/s/" + toHex(facts.stream.bytes()),
+                         counterName(facts.counter, facts.hash), "seg", *bytes,
+                         facts.stream.device == m_keys.device.deviceId()));
+        SNUG_TRY(tell("entries", ++at, static_cast<std::int64_t>(m_segments.size())));
+    }
+    return done();
+}
+
+// Counters that are missing below the highest one of each stream.
+Status Meeting::count()
+{
+    std::map<StreamId, std::set<std::int64_t>> counters;
+    for (const KeptSegment &segment : m_segments) {
+        counters[segment.facts.stream].insert(segment.facts.counter);
+        m_summary.unopened += segment.opened ? 0 : 1;
+    }
+    for (const auto &[stream, seen] : counters)
+        m_summary.gaps += *seen.rbegin() - static_cast<std::int64_t>(seen.size());
+    const auto aside = asideOf(m_book, m_rig);
+    if (!aside)
+        return aside.error();
+    m_summary.aside += static_cast<std::int64_t>(aside->size());
+    return done();
+}
+
+Status Meeting::run()
+{
+    SNUG_TRY(refreshMembers());
+    SNUG_TRY(tell("records", 0, 1));
+    SNUG_TRY(readControls());
+    SNUG_TRY(readSegments());
+    SNUG_TRY(publishControls());
+    SNUG_TRY(sealOwn());
+    SNUG_TRY(photos());
+    SNUG_TRY(publishSegments());
+    return count();
+}
+
+} // namespace snugwalk
