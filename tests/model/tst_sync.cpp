@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 // Two devices over one folder: they meet, exchange, and are told what does not go.
-#include <QImage>
 #include <QProcess>
 #include <QtTest>
 
@@ -78,18 +77,7 @@ void TstSync::anotherReaderReadsThePicture()
     device.app.settle();
     const QStringList rows = device.share().picture();
     QVERIFY(rows.size() >= 21);
-    constexpr int scale = 6;
-    constexpr int quiet = 4;
-    const int side = (static_cast<int>(rows.size()) + 2 * quiet) * scale;
-    QImage picture(side, side, QImage::Format_Grayscale8);
-    picture.fill(Qt::white);
-    for (int y = 0; y < side; ++y) {
-        for (int x = 0; x < side; ++x) {
-            if (rows.value(y / scale - quiet).mid(x / scale - quiet, x / scale < quiet ? 0 : 1) ==
-                QStringLiteral("1"))
-                picture.setPixel(x, y, qRgb(0, 0, 0));
-        }
-    }
+    const QImage picture = codePicture(rows);
     const QString file = QString::fromStdString(device.app.folder().file("code.png"));
     QVERIFY(picture.save(file));
     QProcess reader;

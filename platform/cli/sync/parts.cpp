@@ -10,6 +10,7 @@
 #include "device/device.hpp"
 #include "logbook/files.hpp"
 #include "qr/qr_code.hpp"
+#include "stores/system_keeper.hpp"
 #include "sync/words.hpp"
 
 namespace snugwalk::cli {
@@ -48,7 +49,7 @@ Result<Keys> keysOf(Session &session, bool create)
     return Keys((*book)->device());
 }
 
-std::unique_ptr<SecretKeeper> keeper() { return fileKeeper(dataFolder() / "secrets"); }
+std::unique_ptr<SecretKeeper> keeper() { return bestKeeper(dataFolder() / "secrets"); }
 
 Result<Id> sharedRig(Session &session)
 {
