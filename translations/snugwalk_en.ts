@@ -1467,10 +1467,6 @@
         <translation>Answer</translation>
     </message>
     <message>
-        <source>The owner types the words below and sees six digits too. They must be these.</source>
-        <translation>The owner types the words below and sees six digits too. They must be these.</translation>
-    </message>
-    <message>
         <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
         <translation>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</translation>
     </message>
@@ -1490,6 +1486,10 @@
     <message>
         <source>every device is lost, the words on paper are left</source>
         <translation>every device is lost, the words on paper are left</translation>
+    </message>
+    <message>
+        <source>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</source>
+        <translation>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</translation>
     </message>
 </context>
 <context>

@@ -1467,10 +1467,6 @@
         <translation>Responder</translation>
     </message>
     <message>
-        <source>The owner types the words below and sees six digits too. They must be these.</source>
-        <translation>El propietario escribe las palabras de abajo y ve también seis cifras. Deben ser estas.</translation>
-    </message>
-    <message>
         <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
         <translation>Cuando el propietario haya inscrito este dispositivo e intercambiado, intercambie con el mismo almacén: el vehículo llega de allí.</translation>
     </message>
@@ -1490,6 +1486,10 @@
     <message>
         <source>every device is lost, the words on paper are left</source>
         <translation>se perdió todo dispositivo, quedan las palabras en papel</translation>
+    </message>
+    <message>
+        <source>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</source>
+        <translation>El propietario lee la imagen de abajo, o escribe sus palabras, y ve también seis cifras. Deben ser estas.</translation>
     </message>
 </context>
 <context>

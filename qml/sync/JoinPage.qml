@@ -50,7 +50,7 @@ Scroll {
             spacing: 12
             Layout.fillWidth: true
             SixDigits { code: root.share.code; Layout.fillWidth: true }
-            BodyText { text: qsTr("The owner types the words below and sees six digits too. They must be these."); Layout.fillWidth: true }
+            BodyText { text: qsTr("The owner reads the picture below, or types its words, and sees six digits too. They must be these."); Layout.fillWidth: true }
             QrPicture { visible: root.share.picture.length > 0; rows: root.share.picture; Layout.preferredWidth: Math.min(320, root.width - 2 * Tone.margin); Layout.alignment: Qt.AlignHCenter }
             CodeWords { words: root.share.words; Layout.fillWidth: true }
             BodyText { text: qsTr("Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there."); Layout.fillWidth: true }

@@ -14,6 +14,7 @@ Scroll {
     signal done()
 
     readonly property PaperModel paper: root.sync.paper
+    readonly property bool fresh: root.paper.step === ""
 
     Component.onCompleted: root.paper.clear()
     Component.onDestruction: root.paper.clear()
@@ -21,16 +22,9 @@ Scroll {
     spacing: 12
 
     BodyText { text: qsTr("A key on paper"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
-    Once {
-        wanted: root.paper.step === ""
-        ColumnLayout {
-            spacing: 12
-            Layout.fillWidth: true
-            BodyText { text: qsTr("24 words that own %1 when every device is lost. They are shown once and kept nowhere: write them down, on two papers if you can.", "rig").arg(root.paper.rigName); Layout.fillWidth: true }
-            BodyText { text: qsTr("Who has the words and reaches a store owns the logbook. Keep them as you keep the papers of the rig. A paper that was lost or seen is revoked like a device."); Layout.fillWidth: true }
-            ActButton { text: qsTr("Show the words"); detail: qsTr("only you look at the screen now"); enabled: !root.paper.busy; filled: true; Layout.fillWidth: true; onClicked: root.paper.make() }
-        }
-    }
+    BodyText { visible: root.fresh; text: qsTr("24 words that own %1 when every device is lost. They are shown once and kept nowhere: write them down, on two papers if you can.", "rig").arg(root.paper.rigName); Layout.fillWidth: true }
+    BodyText { visible: root.fresh; text: qsTr("Who has the words and reaches a store owns the logbook. Keep them as you keep the papers of the rig. A paper that was lost or seen is revoked like a device."); Layout.fillWidth: true }
+    ActButton { visible: root.fresh; text: qsTr("Show the words"); detail: qsTr("only you look at the screen now"); enabled: !root.paper.busy; filled: true; Layout.fillWidth: true; onClicked: root.paper.make() }
     Once {
         wanted: root.paper.step === "written"
         ColumnLayout {

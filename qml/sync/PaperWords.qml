@@ -21,7 +21,8 @@ ColumnLayout {
         wrapMode: Text.Wrap
         color: Tone.ink
         font.family: Tone.digits
-        font.pixelSize: Tone.px(root.strong ? 16 : 14)
+        font.pixelSize: Tone.px(14) // five words and their number fit 360 wide
+        font.bold: root.strong
         lineHeight: 1.25
         Layout.fillWidth: true
         Layout.preferredWidth: 10

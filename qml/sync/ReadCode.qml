@@ -27,8 +27,8 @@ ColumnLayout {
         function onFound(words: string) { root.looking = false; root.found(words) }
     }
 
-    WordButton { visible: !root.looking; text: qsTr("read the picture by camera"); onClicked: { root.reader.clear(); root.looking = true } }
-    WordButton { visible: !root.looking; text: qsTr("read it from a picture file"); onClicked: file.active = true }
+    WordButton { visible: !root.looking; text: qsTr("read the picture by camera"); Layout.fillWidth: true; onClicked: { root.reader.clear(); root.looking = true } }
+    WordButton { visible: !root.looking; text: qsTr("read it from a picture file"); Layout.fillWidth: true; onClicked: file.active = true }
     Once {
         wanted: root.looking
         ColumnLayout {
@@ -56,7 +56,7 @@ ColumnLayout {
                 }
             }
             BodyText { visible: root.camera.there; text: root.camera.live ? qsTr("Hold it straight on, so that the whole picture is seen.") : qsTr("The camera is starting …"); level: "small"; quiet: true; Layout.fillWidth: true }
-            WordButton { text: qsTr("leave the camera"); onClicked: root.looking = false }
+            WordButton { text: qsTr("leave the camera"); Layout.fillWidth: true; onClicked: root.looking = false }
         }
     }
     FaultBlock { fault: root.reader.fault; Layout.fillWidth: true }

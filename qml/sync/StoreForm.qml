@@ -40,7 +40,7 @@ ColumnLayout {
     Field { id: user; visible: root.web; label: qsTr("User, if it asks for one"); inputMethodHints: Qt.ImhNoAutoUppercase | Qt.ImhNoPredictiveText; Layout.fillWidth: true }
     Field { id: password; visible: root.web; label: qsTr("Password"); note: qsTr("Kept on this device, for this user of it alone; not locked."); input.echoMode: TextInput.Password; inputMethodHints: Qt.ImhSensitiveData; Layout.fillWidth: true }
     Field { id: authority; visible: root.web; label: qsTr("Certificate file of its authority; may stay empty"); note: qsTr("Only for a server of your own whose certificate this device does not know. Then no other authority is believed for it."); Layout.fillWidth: true }
-    WordButton { visible: root.web; text: qsTr("choose the certificate file"); onClicked: certificate.active = true }
+    WordButton { visible: root.web; text: qsTr("choose the certificate file"); Layout.fillWidth: true; onClicked: certificate.active = true }
     ActButton {
         text: qsTr("Add the store")
         enabled: name.text.trim() !== "" && where.text.trim() !== ""

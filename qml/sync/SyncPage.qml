@@ -42,7 +42,7 @@ Scroll {
         Layout.fillWidth: true
         onClicked: root.conflictsAsked()
     }
-    WordButton { visible: root.sync.elsewhere.length > 0 && root.sync.asked === ""; text: qsTr("ask for the photos in full"); spoken: qsTr("ask for the originals of photos that are on other devices"); enabled: root.able; onClicked: root.sync.ask("") }
+    WordButton { visible: root.sync.elsewhere.length > 0 && root.sync.asked === ""; text: qsTr("ask for the photos in full"); spoken: qsTr("ask for the originals of photos that are on other devices"); enabled: root.able; Layout.fillWidth: true; onClicked: root.sync.ask("") }
     BodyText { visible: text !== ""; text: root.sync.asked; Layout.fillWidth: true }
     ExchangeBlock { sync: root.sync; Layout.fillWidth: true }
     FaultBlock { fault: root.sync.fault; Layout.fillWidth: true }

@@ -35,7 +35,7 @@ def with_key_store(path, folder):
     check(len(stored(folder)) == 64, "the key store has no secret of 32 bytes")
     check(not os.path.exists(key), "the secret lies in the file as well")
     # A store kept before the move still opens: the address is nowhere, its password is no matter.
-    program.refused("sync", "--store", "barn", code=7, saying=["shed.invalid"])
+    program.refused("sync", "--store", "barn", code=7, saying=["could not be reached", "barn"])
     with open(os.path.join(folder, "data", "snugwalk", "stores.json"), encoding="utf-8") as file:
         check("white-heron" not in file.read(), "the password lies in the list")
     print("with a key store: the secret moved into it, and no file has it")
@@ -44,7 +44,10 @@ def with_key_store(path, folder):
 def without(path, folder):
     program = Program(path, folder)
     program.environment["DBUS_SESSION_BUS_ADDRESS"] = "unix:path=/nonexistent"
-    program.run("rig", "add", "name=Heron", "kind=travel_trailer")
+    program.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
+                "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]', "wheels.studs=6",
+                "tires.placard=55 psi", "fittings=leaf_springs,electric_brakes,ball_coupling,safety_chains")
+    program.run("share", "Heron")
     check("0600" in add(program, "barn"), "where the password lies is not said")
     key = os.path.join(folder, "data", "snugwalk", "secrets", "stores.key")
     mode = stat.S_IMODE(os.stat(key).st_mode)

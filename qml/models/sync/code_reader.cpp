@@ -34,20 +34,19 @@ Result<QImage> pictureOf(const QString &name)
     if (!file.open(QIODevice::ReadOnly) || file.size() > maxPictureBytes)
         return refused;
     QByteArray bytes = file.readAll();
+    const char *format = bytes.startsWith("\xff\xd8\xff") ? "jpeg"
+                         : bytes.startsWith("\x89PNG")    ? "png"
+                                                          : nullptr;
+    if (format == nullptr)
+        return refused;
     QBuffer buffer(&bytes);
-    for (const char *format : {"jpeg", "png"}) {
-        buffer.open(QIODevice::ReadOnly);
-        QImageReader reader(&buffer, format);
-        reader.setAutoDetectImageFormat(false);
-        const QSize size = reader.size();
-        if (reader.canRead() && size.isValid() && qint64(size.width()) * size.height() <= maxPixels) {
-            const QImage picture = reader.read();
-            if (!picture.isNull())
-                return picture;
-        }
-        buffer.close();
-    }
-    return refused;
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader(&buffer, format);
+    const QSize size = reader.size();
+    if (!size.isValid() || qint64(size.width()) * size.height() > maxPixels)
+        return refused;
+    const QImage picture = reader.read();
+    return picture.isNull() ? Result<QImage>(refused) : picture;
 }
 
 } // namespace
