@@ -26,7 +26,7 @@ Scroll {
         id: store
         visible: !root.owned && root.sync.stores.length > 0
         label: qsTr("The store that has the rig")
-        answers: root.sync.stores.map(one => ({ slug: one.name, name: one.name }))
+        answers: Array.from(root.sync.stores, one => ({ slug: one.name, name: one.name }))
         Layout.fillWidth: true
         onPicked: slug => chosen = slug
     }
