@@ -16,11 +16,16 @@ constexpr const char *carriedMember = "entries_carried";
 
 } // namespace
 
-KnownPlaces::KnownPlaces(fs::path folder)
-    : m_folder(std::move(folder)), m_secrets(bestKeeper(m_folder / "secrets"))
-{}
+KnownPlaces::KnownPlaces(fs::path folder) : m_folder(std::move(folder)) {}
 
 KnownPlaces::~KnownPlaces() = default;
+
+SecretKeeper &KnownPlaces::secrets()
+{
+    if (!m_secrets) // asks the machine, which the start of a program has no time for
+        m_secrets = bestKeeper(m_folder / "secrets");
+    return *m_secrets;
+}
 
 Result<std::vector<SyncPlace>> KnownPlaces::list()
 {
@@ -44,7 +49,7 @@ Status KnownPlaces::add(const NewPlace &place)
 {
     const std::lock_guard lock(m_one);
     const auto store = newStore(
-        {place.name, place.kind, place.where, place.user, place.password, place.authority}, *m_secrets);
+        {place.name, place.kind, place.where, place.user, place.password, place.authority}, secrets());
     if (!store)
         return store.error();
     return addStore(m_folder, *store);
@@ -62,7 +67,7 @@ Result<OpenedPlace> KnownPlaces::open(const std::string &name)
     const auto store = storeNamed(m_folder, name);
     if (!store)
         return store.error();
-    auto opened = openStore(*m_secrets, *store);
+    auto opened = openStore(secrets(), *store);
     if (!opened)
         return opened.error();
     return OpenedPlace{std::move(opened->store), std::move(opened->finish)};

@@ -40,7 +40,12 @@ Result<StoreRecord> newStore(const NewStore &typed, SecretKeeper &keeper)
     if (typed.kind == "webdav") {
         store.kind = StoreKind::Webdav;
         store.user = typed.user;
-        store.authorityFile = absolute(typed.authority);
+        if (!typed.authority.empty()) {
+            const auto authority = authorityFrom(typed.authority);
+            if (!authority)
+                return authority.error();
+            store.authority = *authority;
+        }
     } else {
         store.kind = typed.kind == "file" ? StoreKind::File : StoreKind::Folder;
         store.place = absolute(typed.place);

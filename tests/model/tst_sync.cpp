@@ -164,6 +164,13 @@ void TstSync::placesThatAreNoneAreTold()
     QVERIFY(faultOf("/no/such/mail.snug", "mail", "file").contains(QStringLiteral("/no/such")));
     QVERIFY(faultOf("http://example.org/rig/", "web", "webdav").contains(QStringLiteral("address")));
     QVERIFY(faultOf(device.app.folder().file(""), "a name", "folder").contains(QStringLiteral("letters")));
+    device.sync().add({{QStringLiteral("name"), QStringLiteral("web")},
+                       {QStringLiteral("kind"), QStringLiteral("webdav")},
+                       {QStringLiteral("place"), QStringLiteral("https://example.org/rig/")},
+                       {QStringLiteral("authority"), QStringLiteral("/no/such/authority.pem")}});
+    device.app.settle();
+    QVERIFY2(what(device.sync().fault()).contains(QStringLiteral("/no/such/authority.pem")),
+             qPrintable(what(device.sync().fault())));
     QVERIFY(device.sync().stores().isEmpty());
 }
 

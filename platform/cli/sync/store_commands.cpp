@@ -17,10 +17,13 @@ struct Typed {
 
 Value storeJson(const StoreRecord &store)
 {
-    Value::Map map{
-        {"name", store.name}, {"kind", slugOf(store.kind)},       {"place", store.place},
-        {"user", store.user}, {"authority", store.authorityFile}, {"password", !store.sealedPassword.empty()},
-        {"last", Value()}};
+    Value::Map map{{"name", store.name},
+                   {"kind", slugOf(store.kind)},
+                   {"place", store.place},
+                   {"user", store.user},
+                   {"password", !store.sealedPassword.empty()},
+                   {"last", Value()}};
+    map["authority"] = store.authority.empty() ? Value() : Value(blake2b(store.authority).text());
     if (store.last) {
         Value::Map last = store.last->counts;
         last["at"] = formatLocal(store.last->at);
@@ -123,8 +126,11 @@ void addStoreCommands(CLI::App &app, Registry &registry)
         "webdav: a file whose first line is the password. It is copied, sealed with a secret that lies in "
         "the key store of the system; where there is none, in your data folder as a file for your user "
         "alone (0600) and without a lock: who can read your files can read the password");
-    adding->add_option("--authority", typed->store.authority,
-                       "webdav: PEM file of the only authority to believe (default: the system's)");
+    adding->add_option(
+        "--authority", typed->store.authority,
+        "webdav: PEM file of the only authority to believe (default: the system's). Its certificate is "
+        "kept with the store, the file is not read again; whether a server is the one you named is "
+        "always checked");
     registry.add(
         *adding,
         "  snugwalk store add stick folder /media/stick\n"
