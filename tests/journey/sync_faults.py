@@ -13,7 +13,7 @@ import time
 from party import Device, enrolls, expect_alike, projection, rig_of, round_of
 from program import Failed, check
 
-KILLS = 20
+KILLS = 50
 DAY = "2026-12-{:02d}T08:10:00+13:00"
 
 
@@ -33,7 +33,7 @@ def party(program, source, folder, *names):
 
 
 def killed_in_the_middle(program, source, folder):
-    """20 syncs killed (SIGKILL) at random moments while both go on marking: nothing acknowledged is lost."""
+    """50 syncs killed (SIGKILL) at random moments while both go on marking: nothing acknowledged is lost."""
     (phone, laptop), _ = party(program, source, folder, "phone", "laptop")
     dice = random.Random(20261129)
     walk = phone.acted("--at", DAY.format(1), "walk", "start", "full_round")
