@@ -138,6 +138,8 @@ def refused(program, source, folder):
     phone.refused("device", "enroll", *answer["answer"].split(), "--code", wrong, code=3, saying=["six digits"])
     check(len(phone.json("device", "list")["devices"]) == 1, "wrong digits enrolled a device")
     stranger = Device(program, folder, "stranger")
+    stranger.refused("import", os.path.join(folder, "gone.zip"), code=4, saying=["gone.zip"])
+    check(not os.path.exists(stranger.book), "a wrong path left a logbook behind")
     stranger.run("demo", "--from", os.path.join(source, "demo-rig"))
     stranger.refused("share", rig_of(stranger), "--role", "helper", "--until", "2026-13-45", code=2, saying=["not a date"])
     stranger.refused("share", rig_of(stranger), "--qr", "x.png", code=2, saying=["--role"])
