@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // export, import: the logbook in formats that any program reads.
+#include <filesystem>
+
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/sync/parts.hpp"
@@ -51,6 +53,9 @@ Result<Answer> exported(Session &session, const std::string &target, bool all)
 
 Result<Answer> imported(Session &session, const std::string &file)
 {
+    std::error_code fault;
+    if (!std::filesystem::exists(file, fault)) // or a wrong path would leave an empty logbook behind
+        return Error{Errc::NotFound, "no such file", file, "look at the path and try again"};
     const auto book = session.book(true);
     if (!book)
         return book.error();
