@@ -2,6 +2,7 @@
 // One immutable record of the logbook and its canonical bytes.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
@@ -19,6 +20,9 @@ struct EntryId {
     std::int64_t seq = 0;
     friend constexpr auto operator<=>(const EntryId &, const EntryId &) = default;
 };
+
+/// A stamp beyond this (the year 6429) would leave our own clock no room to go on; none of others is taken.
+inline constexpr std::int64_t lastHlc = std::numeric_limits<std::int64_t>::max() - (std::int64_t{1} << 32);
 
 /// Sets fields of one entity. A null value takes the field away. `prev` names the entries whose
 /// values this one has seen and replaces: a later writer with a wrong clock cannot overrule it.

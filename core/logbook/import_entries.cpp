@@ -3,7 +3,6 @@
 #include "logbook/import_entries.hpp"
 
 #include <algorithm>
-#include <limits>
 #include <map>
 
 namespace snugwalk {
@@ -12,9 +11,6 @@ namespace {
 using sqlite::Connection;
 using sqlite::Statement;
 using sqlite::Transaction;
-
-// A stamp beyond this (the year 6429) would leave our own clock no room to go on.
-constexpr std::int64_t lastHlc = std::numeric_limits<std::int64_t>::max() - (std::int64_t{1} << 32);
 
 std::string nameOf(const EntryId &id) { return "entry " + id.stream.text() + " " + std::to_string(id.seq); }
 

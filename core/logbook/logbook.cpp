@@ -138,6 +138,21 @@ Status Logbook::joinNewStream()
     return done();
 }
 
+Status Logbook::followStream()
+{
+    const auto own = ownStream(m_db, m_options.device.deviceId());
+    if (!own)
+        return own.error();
+    if (!*own || **own == m_stream)
+        return done();
+    const auto row = streamRow(m_db, **own);
+    if (!row)
+        return row.error();
+    m_stream = **own;
+    m_streamRow = *row;
+    return done();
+}
+
 Status Logbook::refreshProjection()
 {
     const auto version = m_db.number("SELECT value FROM meta WHERE key = 'projection'", 0);
@@ -167,16 +182,7 @@ Result<Receipt> Logbook::record(const std::function<Result<Act>()> &build)
         return transaction.error();
     // another process or thread may have left our stream meanwhile: what is written to it now would meet
     // another entry of the same number
-    const auto own = ownStream(m_db, m_options.device.deviceId());
-    if (!own)
-        return own.error();
-    if (*own && **own != m_stream) {
-        const auto row = streamRow(m_db, **own);
-        if (!row)
-            return row.error();
-        m_stream = **own;
-        m_streamRow = *row;
-    }
+    SNUG_TRY(followStream());
     const Result<Act> act = build();
     if (!act)
         return act.error();

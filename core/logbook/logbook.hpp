@@ -77,6 +77,9 @@ public:
     [[nodiscard]] const std::string &label() const { return m_options.label; }
     /// Begins another stream of this device. Call within a transaction, see logbook/receive.hpp.
     [[nodiscard]] Status joinNewStream();
+    /// Goes on with the stream that the file says is ours: another process, or another connection of this
+    /// one, may have begun it.
+    [[nodiscard]] Status followStream();
 
 private:
     Logbook(sqlite::Connection db, LogbookOptions options)

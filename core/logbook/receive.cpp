@@ -15,25 +15,53 @@ using sqlite::Connection;
 using sqlite::Statement;
 using sqlite::Transaction;
 
+Status dropTwin(Connection &db, std::int64_t stream, std::int64_t seq, const Hash &hash)
+{
+    Result<Statement> gone = db.prepare("DELETE FROM twin WHERE stream = ? AND seq = ? AND hash = ?");
+    if (!gone)
+        return gone.error();
+    gone->bind(1, stream);
+    gone->bind(2, seq);
+    gone->bindBytes(3, hash.view());
+    return gone->run();
+}
+
+// Who says that an entry is so. The device that wrote it goes before one that carries it for others, or any
+// member could push an entry of another one aside with bytes that hash lower; among equals the lower hash.
+struct Claim {
+    bool carried = false;
+    Hash bytes;
+    Hash segment;
+    friend auto operator<=>(const Claim &, const Claim &) = default;
+};
+
 struct Present {
     std::string bytes;
     std::optional<std::int64_t> segment;
+    Claim claim;
 };
 
-Result<std::optional<Present>> presentAt(Connection &db, std::int64_t stream, std::int64_t seq)
+Result<std::optional<Present>> presentAt(Connection &db, const Id &self, const EntryId &id, std::int64_t row)
 {
-    Result<Statement> rows = db.prepare("SELECT bytes, segment FROM entry WHERE stream = ? AND seq = ?");
+    Result<Statement> rows =
+        db.prepare("SELECT entry.bytes, segment, segment.stream, segment.hash FROM entry LEFT JOIN segment "
+                   "ON segment.id = segment WHERE entry.stream = ? AND seq = ?");
     if (!rows)
         return rows.error();
-    rows->bind(1, stream);
-    rows->bind(2, seq);
-    const Result<bool> row = rows->step();
-    if (!row)
-        return row.error();
-    if (!*row)
+    rows->bind(1, row);
+    rows->bind(2, id.seq);
+    const Result<bool> any = rows->step();
+    if (!any)
+        return any.error();
+    if (!*any)
         return std::optional<Present>();
-    return std::optional(
-        Present{rows->bytes(0), rows->isNull(1) ? std::nullopt : std::optional(rows->integer(1))});
+    Present present{rows->bytes(0), {}, {self != id.stream.device, blake2b(rows->bytes(0)), {}}};
+    if (!rows->isNull(1)) {
+        present.segment = rows->integer(1);
+        present.claim.carried = rows->bytes(2).substr(0, 16) != id.stream.device.view();
+        present.claim.segment = Hash::fromBytes(rows->bytes(3)).value_or(Hash{});
+    }
+    return std::optional(std::move(present));
 }
 
 Status runOn(Connection &db, const char *sql, std::int64_t a, std::int64_t b, std::int64_t c)
@@ -64,8 +92,8 @@ Status putTwin(Connection &db, std::int64_t stream, std::int64_t seq, std::int64
 // One batch of entries of one segment, within a transaction.
 class Receiver {
 public:
-    Receiver(Connection &db, const KeptSegment &segment, const Judge &judge)
-        : m_db(db), m_segment(segment), m_judge(judge)
+    Receiver(Logbook &book, const KeptSegment &segment, const Judge &judge)
+        : m_db(book.db()), m_self(book.stream().device), m_segment(segment), m_judge(judge)
     {}
 
     Status take(const IncomingEntry &incoming)
@@ -74,17 +102,17 @@ public:
         const auto row = streamRowOrNew(m_db, id.stream);
         if (!row)
             return row.error();
-        const auto present = presentAt(m_db, *row, id.seq);
+        const auto present = presentAt(m_db, m_self, id, *row);
         if (!present)
             return present.error();
         if (!*present)
             return takeFresh(incoming, *row);
+        const Claim claim{m_segment.facts.stream.device != id.stream.device, blake2b(incoming.bytes),
+                          m_segment.facts.hash};
         if ((*present)->bytes != incoming.bytes)
-            return takeTwin(incoming, *row, **present);
-        if ((*present)->segment)
-            return done();
-        return runOn(m_db, "UPDATE entry SET segment = ?3 WHERE stream = ?1 AND seq = ?2", *row, id.seq,
-                     m_segment.row);
+            return takeTwin(incoming, *row, **present, claim);
+        const bool isBetter = !(*present)->segment || claim < (*present)->claim;
+        return isBetter ? takeOver(incoming, *row) : done();
     }
 
     Status finish()
@@ -110,22 +138,38 @@ private:
         return done();
     }
 
-    // The one that hashes lower stands, whichever came first.
-    Status takeTwin(const IncomingEntry &incoming, std::int64_t row, const Present &present)
+    // The same entry is answered for by this segment from now on, and judged by it.
+    Status takeOver(const IncomingEntry &incoming, std::int64_t row)
+    {
+        const std::int64_t seq = incoming.entry.id.seq;
+        SNUG_TRY(runOn(m_db, "UPDATE entry SET segment = ?3 WHERE stream = ?1 AND seq = ?2", row, seq,
+                       m_segment.row));
+        const auto changed = setAside(m_db, row, seq, m_judge(m_segment, incoming.entry));
+        if (!changed)
+            return changed.error();
+        m_rebuild = m_rebuild || *changed;
+        return done();
+    }
+
+    // The better claim stands, whichever came first.
+    Status takeTwin(const IncomingEntry &incoming, std::int64_t row, const Present &present,
+                    const Claim &claim)
     {
         const std::int64_t seq = incoming.entry.id.seq;
         ++count.twins;
-        if (blake2b(present.bytes) < blake2b(incoming.bytes))
+        if (present.claim < claim)
             return putTwin(m_db, row, seq, m_segment.row, incoming.bytes);
         SNUG_TRY(putTwin(m_db, row, seq, present.segment.value_or(0), present.bytes));
         SNUG_TRY(dropEntry(m_db, row, seq));
         SNUG_TRY(runOn(m_db, "DELETE FROM aside WHERE stream = ?1 AND seq = ?2 AND ?3 = 0", row, seq, 0));
+        SNUG_TRY(dropTwin(m_db, row, seq, claim.bytes)); // that came before from a lesser place
         std::erase_if(m_admitted, [&](const StoredEntry &s) { return s.entry.id == incoming.entry.id; });
         m_rebuild = true;
         return takeFresh(incoming, row);
     }
 
     Connection &m_db;
+    Id m_self;
     const KeptSegment &m_segment;
     const Judge &m_judge;
     std::vector<StoredEntry> m_admitted;
@@ -150,7 +194,7 @@ Result<ReceiveCount> receive(Logbook &book, const SegmentFacts &facts, std::stri
     const auto stream = streamRowOrNew(db, facts.stream, publicKey);
     if (!stream)
         return stream.error();
-    Receiver receiver(db, *segment, judge);
+    Receiver receiver(book, *segment, judge);
     for (const IncomingEntry &entry : entries)
         SNUG_TRY(receiver.take(entry));
     SNUG_TRY(receiver.finish());

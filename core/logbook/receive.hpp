@@ -47,6 +47,9 @@ struct ReceiveCount {
 
 /// Control records, as bytes. Keeping one leaves the rig to be judged again (`judgeAll`).
 [[nodiscard]] Status keepControl(Logbook &book, const Id &space, const Hash &hash, std::string_view bytes);
+/// Many, in one transaction.
+[[nodiscard]] Status keepControls(Logbook &book, const Id &space,
+                                  const std::vector<std::pair<Hash, std::string>> &records);
 /// The first record of a rig, and the rig as shared, in one transaction. `Conflict` when it is shared
 /// already.
 [[nodiscard]] Status keepRoot(Logbook &book, const Id &space, const Hash &root, std::string_view bytes);
@@ -59,8 +62,10 @@ struct ReceiveCount {
 [[nodiscard]] Status keepSegment(Logbook &book, const SegmentFacts &facts, std::string_view bytes);
 
 /// Keeps a segment and its entries in one transaction. Any order, any number of times: the same end. Of two
-/// entries with one id the one whose bytes hash lower stands, the other is kept as its twin.
-/// A segment of our own stream that is not known here must not come in before `startIncarnation`.
+/// entries with one id one stands and the other is kept as its twin: that of a segment signed by the device
+/// that wrote it goes before that of one which carries it for others, then the one whose bytes hash lower.
+/// A segment of our own stream, or one that carries entries of it, that are not known here must not come in
+/// before `startIncarnation`.
 /// \param publicKey of the segment's stream
 [[nodiscard]] Result<ReceiveCount> receive(Logbook &book, const SegmentFacts &facts, std::string_view bytes,
                                            std::string_view publicKey,
@@ -68,6 +73,9 @@ struct ReceiveCount {
 
 /// Judges every entry of the rig's segments again, and the projection with them, in one transaction.
 [[nodiscard]] Result<ReceiveCount> judgeAll(Logbook &book, const Id &space, const Judge &judge);
+
+/// How many bytes of files that could not be opened are kept of a rig.
+[[nodiscard]] Result<std::int64_t> unopenedBytes(Logbook &book, const Id &space);
 
 /// What was set aside of a rig, oldest first.
 struct SetAside {
@@ -84,6 +92,10 @@ unsentOf(Logbook &book, const Id &space, std::size_t limit, std::size_t maxBytes
 /// Keeps our own new segment and says of its entries that it carries them, in one transaction.
 [[nodiscard]] Status keepOwnSegment(Logbook &book, const SegmentFacts &facts, std::string_view bytes,
                                     const std::vector<IncomingEntry> &entries, const Judge &judge);
+
+/// Whether any of these bears the name of our own stream and is not what was written here: a copy of this
+/// logbook went on elsewhere.
+[[nodiscard]] Result<bool> isNewsOfOwn(Logbook &book, const std::vector<IncomingEntry> &entries);
 
 /// Leaves the own stream, which went on elsewhere, and begins a new one. Entries that were not sent yet are
 /// written again under the new stream, their predecessors with them, so that both ways are kept.

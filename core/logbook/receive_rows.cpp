@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Segments, control records and what is set aside, as rows.
+// Segments and what is set aside, as rows.
 #include "logbook/receive_rows.hpp"
 
 #include "logbook/schema.hpp"
@@ -12,15 +12,6 @@ using sqlite::Statement;
 using sqlite::Transaction;
 
 namespace {
-
-// Runs a prepared statement with one blob.
-Result<Statement> withBytes(Connection &db, const char *sql, std::string_view bytes)
-{
-    Result<Statement> rows = db.prepare(sql);
-    if (rows)
-        rows->bindBytes(1, bytes);
-    return rows;
-}
 
 Result<KeptSegment> segmentFrom(const Statement &rows)
 {
@@ -37,6 +28,14 @@ Result<KeptSegment> segmentFrom(const Statement &rows)
 }
 
 } // namespace
+
+Result<Statement> withBytes(Connection &db, const char *sql, std::string_view bytes)
+{
+    Result<Statement> rows = db.prepare(sql);
+    if (rows)
+        rows->bindBytes(1, bytes);
+    return rows;
+}
 
 Result<KeptSegment> putSegment(Connection &db, const SegmentFacts &facts, std::string_view bytes, bool opened)
 {
@@ -83,6 +82,23 @@ Status putAside(Connection &db, std::int64_t stream, std::int64_t seq, const std
     return insert->run();
 }
 
+Result<bool> setAside(Connection &db, std::int64_t stream, std::int64_t seq,
+                      const std::optional<std::string> &reason)
+{
+    Result<Statement> gone = db.prepare("DELETE FROM aside WHERE stream = ? AND seq = ?");
+    if (!gone)
+        return gone.error();
+    gone->bind(1, stream);
+    gone->bind(2, seq);
+    SNUG_TRY(gone->run());
+    const auto were = db.number("SELECT changes()");
+    if (!were)
+        return were.error();
+    if (reason)
+        SNUG_TRY(putAside(db, stream, seq, *reason));
+    return reason.has_value() != (*were > 0);
+}
+
 Status dropEntry(Connection &db, std::int64_t stream, std::int64_t seq)
 {
     SNUG_TRY(db.exec("DROP TRIGGER entry_never_goes"));
@@ -95,6 +111,34 @@ Status dropEntry(Connection &db, std::int64_t stream, std::int64_t seq)
         SNUG_TRY(gone->run());
     }
     return db.exec(triggerThatKeeps);
+}
+
+Status standAlone(Connection &db, std::int64_t stream)
+{
+    SNUG_TRY(db.exec("DROP TRIGGER entry_never_changes"));
+    {
+        Result<Statement> rows = db.prepare("SELECT seq, bytes FROM entry WHERE stream = ?");
+        Result<Statement> update = db.prepare("UPDATE entry SET hash = ? WHERE stream = ? AND seq = ?");
+        if (!rows || !update)
+            return rows ? update.error() : rows.error();
+        rows->bind(1, stream);
+        std::vector<std::pair<std::int64_t, Hash>> hashes; // no row is changed while they are read
+        for (;;) {
+            const Result<bool> row = rows->step();
+            if (!row)
+                return row.error();
+            if (!*row)
+                break;
+            hashes.emplace_back(rows->integer(0), chainHash(Hash{}, rows->bytes(1)));
+        }
+        for (const auto &[seq, hash] : hashes) {
+            update->bindBytes(1, hash.view());
+            update->bind(2, stream);
+            update->bind(3, seq);
+            SNUG_TRY(update->run());
+        }
+    }
+    return db.exec(triggerThatHolds);
 }
 
 Result<bool> judgeRows(Connection &db, const Id &space, const Judge &judge, ReceiveCount &count)
@@ -130,129 +174,16 @@ Result<bool> judgeRows(Connection &db, const Id &space, const Judge &judge, Rece
         const bool wasAside = !rows->isNull(10);
         if (reason.has_value() == wasAside && (!wasAside || *reason == rows->text(10)))
             continue;
-        sidesChanged = sidesChanged || reason.has_value() != wasAside;
         count.undone += reason && !wasAside ? 1 : 0;
         changes.push_back({rows->integer(7), rows->integer(8), reason});
     }
     for (const Change &change : changes) {
-        if (change.reason) {
-            SNUG_TRY(putAside(db, change.stream, change.seq, *change.reason));
-            continue;
-        }
-        Result<Statement> back = db.prepare("DELETE FROM aside WHERE stream = ? AND seq = ?");
-        if (!back)
-            return back.error();
-        back->bind(1, change.stream);
-        back->bind(2, change.seq);
-        SNUG_TRY(back->run());
+        const auto changed = setAside(db, change.stream, change.seq, change.reason);
+        if (!changed)
+            return changed.error();
+        sidesChanged = sidesChanged || *changed;
     }
     return sidesChanged;
-}
-
-Result<std::vector<std::pair<Id, Hash>>> sharedRigs(Logbook &book)
-{
-    Result<Statement> rows = book.db().prepare("SELECT id, root FROM space ORDER BY id");
-    if (!rows)
-        return rows.error();
-    std::vector<std::pair<Id, Hash>> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
-        found.emplace_back(Id::fromBytes(rows->bytes(0)), Hash::fromBytes(rows->bytes(1)).value_or(Hash{}));
-    }
-}
-
-Status putControl(Connection &db, const Id &space, const Hash &hash, std::string_view bytes)
-{
-    Result<Statement> insert = db.prepare("INSERT OR IGNORE INTO control VALUES(?, ?, ?)");
-    if (!insert)
-        return insert.error();
-    insert->bindBytes(1, hash.view());
-    insert->bindBytes(2, space.view());
-    insert->bindBytes(3, bytes);
-    SNUG_TRY(insert->run());
-    Result<Statement> mark = withBytes(db, "UPDATE space SET judged = 0 WHERE id = ?", space.view());
-    return mark ? mark->run() : Status(mark.error());
-}
-
-Status putRig(Connection &db, const Id &space, const Hash &root)
-{
-    Result<Statement> known = withBytes(db, "SELECT root FROM space WHERE id = ?", space.view());
-    if (!known)
-        return known.error();
-    const Result<bool> row = known->step();
-    if (!row)
-        return row.error();
-    if (*row && known->bytes(0) != root.view())
-        return Error{Errc::Conflict, "this rig is shared already", space.shortText(),
-                     "use the sharing that is there"};
-    Result<Statement> insert = db.prepare("INSERT OR IGNORE INTO space VALUES(?, ?, 0)");
-    if (!insert)
-        return insert.error();
-    insert->bindBytes(1, space.view());
-    insert->bindBytes(2, root.view());
-    return insert->run();
-}
-
-Status markJudged(Connection &db, const Id &space)
-{
-    Result<Statement> mark = withBytes(db, "UPDATE space SET judged = 1 WHERE id = ?", space.view());
-    return mark ? mark->run() : Status(mark.error());
-}
-
-Status keepControl(Logbook &book, const Id &space, const Hash &hash, std::string_view bytes)
-{
-    Result<Transaction> transaction = Transaction::begin(book.db());
-    if (!transaction)
-        return transaction.error();
-    SNUG_TRY(putControl(book.db(), space, hash, bytes));
-    return std::move(*transaction).commit();
-}
-
-Status keepRoot(Logbook &book, const Id &space, const Hash &root, std::string_view bytes)
-{
-    Result<Transaction> transaction = Transaction::begin(book.db());
-    if (!transaction)
-        return transaction.error();
-    SNUG_TRY(putRig(book.db(), space, root));
-    SNUG_TRY(putControl(book.db(), space, root, bytes));
-    return std::move(*transaction).commit();
-}
-
-Status joinRig(Logbook &book, const Id &space, const Hash &root)
-{
-    Result<Transaction> transaction = Transaction::begin(book.db());
-    if (!transaction)
-        return transaction.error();
-    SNUG_TRY(putRig(book.db(), space, root));
-    return std::move(*transaction).commit();
-}
-
-Result<std::vector<std::string>> controlsOf(Logbook &book, const Id &space)
-{
-    Result<Statement> rows =
-        withBytes(book.db(), "SELECT bytes FROM control WHERE space = ? ORDER BY hash", space.view());
-    if (!rows)
-        return rows.error();
-    std::vector<std::string> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
-        found.push_back(rows->bytes(0));
-    }
-}
-
-Result<bool> needsJudging(Logbook &book, const Id &space)
-{
-    Result<Statement> rows =
-        withBytes(book.db(), "SELECT 1 FROM space WHERE judged = 0 AND id = ?", space.view());
-    return rows ? rows->step() : Result<bool>(rows.error());
 }
 
 Result<std::vector<KeptSegment>> segmentsOf(Logbook &book, const Id &space)
@@ -301,6 +232,19 @@ Status keepSegment(Logbook &book, const SegmentFacts &facts, std::string_view by
     if (!kept)
         return kept.error();
     return std::move(*transaction).commit();
+}
+
+Result<std::int64_t> unopenedBytes(Logbook &book, const Id &space)
+{
+    Result<Statement> rows = withBytes(
+        book.db(), "SELECT coalesce(sum(length(bytes)), 0) FROM segment WHERE space = ? AND opened = 0",
+        space.view());
+    if (!rows)
+        return rows.error();
+    const Result<bool> row = rows->step();
+    if (!row)
+        return row.error();
+    return rows->integer(0);
 }
 
 Result<std::vector<SetAside>> asideOf(Logbook &book, const Id &space)

@@ -6,6 +6,10 @@
 
 namespace snugwalk {
 
+/// A statement with its first blob bound.
+[[nodiscard]] Result<sqlite::Statement> withBytes(sqlite::Connection &db, const char *sql,
+                                                  std::string_view bytes);
+
 /// The row of a segment, made when it is not there. `opened` of the answer says whether it was opened before.
 [[nodiscard]] Result<KeptSegment> putSegment(sqlite::Connection &db, const SegmentFacts &facts,
                                              std::string_view bytes, bool opened);
@@ -17,6 +21,12 @@ namespace snugwalk {
 [[nodiscard]] Status markJudged(sqlite::Connection &db, const Id &space);
 [[nodiscard]] Status putAside(sqlite::Connection &db, std::int64_t stream, std::int64_t seq,
                               const std::string &reason);
+/// Sets aside, or takes back; whether that changed its side.
+[[nodiscard]] Result<bool> setAside(sqlite::Connection &db, std::int64_t stream, std::int64_t seq,
+                                    const std::optional<std::string> &reason);
+/// Gives every entry of a stream the hash of the entry alone: entries before it are about to go elsewhere, or
+/// may be replaced, so the chain cannot be followed any more.
+[[nodiscard]] Status standAlone(sqlite::Connection &db, std::int64_t stream);
 /// Takes an entry out of the log: only for one whose bytes were kept elsewhere in this transaction.
 [[nodiscard]] Status dropEntry(sqlite::Connection &db, std::int64_t stream, std::int64_t seq);
 /// Whether any entry changed sides.

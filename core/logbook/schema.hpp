@@ -24,9 +24,13 @@ inline constexpr std::int64_t projectionVersion = 5;
 [[nodiscard]] Result<std::vector<std::string>> schemaTexts(const sqlite::Connection &db);
 [[nodiscard]] Result<std::vector<std::string>> schemaWanted();
 
-/// The trigger that sync lifts for a moment, in the words of the migration that made it.
+/// Triggers that sync lifts for a moment, in the words of the migration that made them.
 inline constexpr const char *triggerThatKeeps =
     "CREATE TRIGGER entry_never_goes BEFORE DELETE ON entry\n"
     "    BEGIN SELECT RAISE(ABORT, 'an entry is never removed'); END";
+inline constexpr const char *triggerThatHolds =
+    "CREATE TRIGGER entry_never_changes\n"
+    "    BEFORE UPDATE OF stream, seq, hlc, entity, act, scope, undoes, bytes, hash ON entry\n"
+    "    BEGIN SELECT RAISE(ABORT, 'an entry never changes'); END";
 
 } // namespace snugwalk

@@ -96,9 +96,7 @@ std::vector<StoredEntry> rewritten(std::vector<StoredEntry> entries, const Strea
     return entries;
 }
 
-} // namespace
-
-Status startIncarnation(Logbook &book)
+Status beginAnother(Logbook &book)
 {
     Connection &db = book.db();
     Result<Transaction> transaction = Transaction::begin(db);
@@ -118,11 +116,43 @@ Status startIncarnation(Logbook &book)
         return waiting.error();
     for (const StoredEntry &stored : *waiting)
         SNUG_TRY(dropEntry(db, *old, stored.entry.id.seq));
+    // one that was never sent, of another rig, may have stood before one that was
+    SNUG_TRY(standAlone(db, *old));
     for (const StoredEntry &stored : rewritten(*waiting, book.stream(), *fresh))
         SNUG_TRY(insertEntry(db, stored, std::nullopt));
     if (!waiting->empty())
         SNUG_TRY(rebuildProjection(db));
     return std::move(*transaction).commit();
+}
+
+} // namespace
+
+Status startIncarnation(Logbook &book)
+{
+    const Status begun = beginAnother(book);
+    if (!begun) // nothing of it is in the file: neither may the open logbook think so
+        static_cast<void>(book.followStream());
+    return begun;
+}
+
+Result<bool> isNewsOfOwn(Logbook &book, const std::vector<IncomingEntry> &entries)
+{
+    Result<Statement> rows = book.db().prepare(
+        "SELECT 1 FROM entry JOIN stream ON stream.id = stream WHERE name = ? AND seq = ? AND bytes = ?");
+    if (!rows)
+        return rows.error();
+    for (const IncomingEntry &incoming : entries) {
+        if (incoming.entry.id.stream != book.stream())
+            continue;
+        rows->bindBytes(1, incoming.entry.id.stream.bytes());
+        rows->bind(2, incoming.entry.id.seq);
+        rows->bindBytes(3, incoming.bytes);
+        const Result<bool> row = rows->step();
+        if (!row || !*row)
+            return row ? Result<bool>(true) : row;
+        rows->reset();
+    }
+    return false;
 }
 
 namespace {

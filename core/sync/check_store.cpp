@@ -9,6 +9,7 @@
 #include "sync/blob.hpp"
 #include "sync/exchange.hpp"
 #include "sync/segment.hpp"
+#include "sync/store_names.hpp"
 #include "sync/store_view.hpp"
 
 namespace snugwalk {
@@ -16,14 +17,6 @@ namespace {
 
 using Lines = std::vector<std::string>;
 using Names = std::set<std::string>;
-
-constexpr std::size_t shortHash = 20; // digits of a hash in a name
-
-std::string claimedBy(const std::string &what)
-{
-    const std::size_t dash = what.find('-');
-    return dash == std::string::npos ? what : what.substr(dash + 1);
-}
 
 // "entries 4 to 15 of stream 3f2a…", read from the copy that is here.
 std::string entriesIn(const std::string &bytes, const RigKeys &keys, const RigMembers &members)
@@ -97,7 +90,7 @@ Result<Names> StoreCheck::readAll(const std::string &kind, std::size_t limit, co
         if (!files)
             return files.error();
         for (const auto &file : **files) {
-            const std::string hash = claimedBy(file.first);
+            const std::string hash = claimedHash(file.first);
             const auto bytes = m_view.read(path, file.first, limit, [&](std::string_view found) {
                 return blake2b(found).text().substr(0, shortHash) == hash.substr(0, shortHash) &&
                        fine(found, writer.first);

@@ -191,8 +191,8 @@ public:
         const std::int64_t at = plus(millisOf(entry.hlc), m_columns[At].nextSigned());
         const std::int64_t offset = m_columns[At].nextSigned();
         // the years 0000 to 9999, which RFC 3339 can write
-        if (type == nullptr || by == nullptr || at < -62'167'132'800'000 || at > 253'402'214'400'000 ||
-            offset < -840 || offset > 840)
+        if (entry.hlc < 0 || entry.hlc > lastHlc || type == nullptr || by == nullptr ||
+            at < -62'167'132'800'000 || at > 253'402'214'400'000 || offset < -840 || offset > 840)
             return broken("texts or times cannot be");
         entry.type = *type;
         entry.by = *by;

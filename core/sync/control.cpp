@@ -10,7 +10,6 @@ namespace snugwalk {
 namespace {
 
 constexpr std::string_view purpose = "snugwalk control 1";
-constexpr std::size_t maxSeen = 256;
 
 Error broken(const char *what) { return {Errc::Corrupt, std::string("a control record ") + what, "", ""}; }
 

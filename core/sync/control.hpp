@@ -13,6 +13,10 @@
 namespace snugwalk {
 
 inline constexpr std::size_t maxControlBytes = std::size_t{256} * 1024;
+inline constexpr std::size_t maxSeen = 64; ///< records that one names as seen
+/// Of one device, so that a member cannot fill the others: far beyond a rig's life, lowest counters first.
+inline constexpr std::size_t maxControlsADevice = 4096;
+inline constexpr std::size_t maxControlBytesADevice = std::size_t{16} * 1024 * 1024;
 
 /// What a record does: `found`, `enroll` (also a change of role), `revoke`, `epoch`, `adopt`. Others are of a
 /// newer version: kept, forwarded, without effect here.

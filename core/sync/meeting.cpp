@@ -7,6 +7,7 @@
 
 #include "base/text.hpp"
 #include "sync/columns.hpp"
+#include "sync/store_names.hpp"
 
 namespace snugwalk {
 namespace {
@@ -14,21 +15,9 @@ namespace {
 constexpr std::size_t entriesASegment = 1000;
 constexpr std::size_t bytesASegment = std::size_t{1024} * 1024; // plain; a tenth once sealed
 constexpr std::size_t bytesAtOnce = std::size_t{64} * 1024 * 1024;
-constexpr std::size_t maxStrangers = 1000; // files of devices nobody enrolled
-
-std::string counterName(std::int64_t counter, const Hash &hash)
-{
-    const std::string digits = std::to_string(counter);
-    return std::string(digits.size() < 12 ? 12 - digits.size() : 0, '0') + digits + "-" +
-           hash.text().substr(0, 20);
-}
-
-// The hash a name claims: what is known already need not be read.
-std::string claimed(const std::string &what)
-{
-    const std::size_t dash = what.find('-');
-    return dash == std::string::npos ? what : what.substr(dash + 1);
-}
+// files of devices nobody enrolled, and their bytes
+constexpr std::int64_t maxStrangers = 1000;
+constexpr std::int64_t maxStrangerBytes = std::int64_t{64} * 1024 * 1024;
 
 } // namespace
 
@@ -58,8 +47,20 @@ Status Meeting::refresh()
         return segments.error();
     m_segments = std::move(segments).value();
     m_judge = judgeOf(m_members, m_segments);
+    m_kept.clear();
+    m_strangers = 0;
+    for (const KeptSegment &segment : m_segments) {
+        m_kept.insert(segment.facts.hash);
+        m_strangers += segment.opened ? 0 : 1;
+    }
+    const auto bytes = unopenedBytes(m_book, m_rig);
+    if (!bytes)
+        return bytes.error();
+    m_strangerBytes = *bytes;
     return done();
 }
+
+bool Meeting::isFull() const { return m_strangers >= maxStrangers || m_strangerBytes >= maxStrangerBytes; }
 
 Status Meeting::publish(const std::string &folder, const std::string &what, const std::string &kind,
                         std::string_view bytes, bool own)
@@ -81,113 +82,34 @@ Status Meeting::publish(const std::string &folder, const std::string &what, cons
     return m_store.publish(folder, what, kind, bytes);
 }
 
-Result<std::vector<SignedControl>> Meeting::freshControls()
-{
-    std::set<std::string> known;
-    for (const auto *list : {&m_members.effective, &m_members.idle}) {
-        for (const ControlRecord &record : *list)
-            known.insert(record.hash.text().substr(0, 20));
-    }
-    const std::string folder = rigFolder(m_rig) + "/c";
-    const auto devices = m_store.list(folder);
-    if (!devices)
-        return devices.error();
-    std::vector<SignedControl> fresh;
-    for (const auto &[device, ignored] : **devices) {
-        const std::string path = folder + "/" + device;
-        const auto files = m_store.list(path);
-        if (!files)
-            return files.error();
-        for (const auto &[what, listed] : **files) {
-            const std::string hash = claimed(what);
-            if (known.count(hash) > 0)
-                continue;
-            std::optional<ControlRecord> record;
-            const auto bytes = m_store.read(path, what, maxControlBytes, [&](std::string_view found) {
-                const auto read = readControl(found);
-                const bool fine = read && read->space == m_rig && read->hash.text().substr(0, 20) == hash;
-                if (fine)
-                    record = *read;
-                return fine;
-            });
-            if (!bytes)
-                return bytes.error();
-            if (*bytes)
-                fresh.push_back({*record, **bytes});
-        }
-    }
-    return fresh;
-}
-
-// Keeps those that count, and those of members that may count one day; strangers' are left where they are.
-Status Meeting::keepCounting(const std::vector<SignedControl> &fresh)
-{
-    std::vector<ControlRecord> all = m_members.effective;
-    all.insert(all.end(), m_members.idle.begin(), m_members.idle.end());
-    for (const SignedControl &item : fresh)
-        all.push_back(item.record);
-    const RigMembers with = membersFrom(m_rig, m_root, all);
-    for (const SignedControl &item : fresh) {
-        if (with.find(item.record.signer) != nullptr)
-            SNUG_TRY(keepControl(m_book, m_rig, item.record.hash, item.bytes));
-    }
-    return done();
-}
-
-Status Meeting::readControls()
-{
-    const auto fresh = freshControls();
-    if (!fresh)
-        return fresh.error();
-    if (!fresh->empty())
-        SNUG_TRY(keepCounting(*fresh));
-    const auto settled = settleRoles(m_book, m_rig);
-    if (!settled)
-        return settled.error();
-    return fresh->empty() ? done() : refreshMembers();
-}
-
-Status Meeting::publishControls()
-{
-    const auto stored = controlsOf(m_book, m_rig);
-    if (!stored)
-        return stored.error();
-    for (const std::string &bytes : *stored) {
-        const auto record = readKeptControl(bytes);
-        if (!record)
-            return record.error();
-        SNUG_TRY(publish(rigFolder(m_rig) + "/c/" + record->signer.text(),
-                         counterName(record->counter, record->hash), "ctl", bytes,
-                         record->signer == m_keys.device.deviceId()));
-    }
-    return done();
-}
-
+// What is neither kept nor was looked at in this exchange: a file that is passed over must not come again, or
+// the exchange would never end.
 Result<std::vector<Arrived>> Meeting::freshSegments()
 {
-    std::set<std::string> known;
-    for (const KeptSegment &segment : m_segments)
-        known.insert(segment.facts.hash.text().substr(0, 20));
+    for (const Hash &hash : m_kept)
+        m_passed.insert(hash.text().substr(0, shortHash));
     const std::string folder = rigFolder(m_rig) + "/s";
     const auto streams = m_store.list(folder);
     if (!streams)
         return streams.error();
     std::vector<Arrived> fresh;
     std::size_t size = 0;
-    m_more = false;
     for (const auto &stream : **streams) {
+        const auto device = Id::parse(stream.first.substr(0, 32));
+        if (!device || (isFull() && m_members.find(*device) == nullptr))
+            continue;
         const std::string path = folder + "/" + stream.first;
         const auto files = m_store.list(path);
         if (!files)
             return files.error();
         for (const auto &file : **files) {
-            const std::string hash = claimed(file.first);
-            if (known.count(hash) > 0)
+            const std::string hash = claimedHash(file.first);
+            if (!m_passed.insert(hash).second)
                 continue;
             Arrived arrived;
             const auto bytes = m_store.read(path, file.first, maxSegmentBytes, [&](std::string_view found) {
                 // the name's hash first: it is cheaper than a signature
-                if (blake2b(found).text().substr(0, 20) != hash)
+                if (blake2b(found).text().substr(0, shortHash) != hash)
                     return false;
                 auto head = readSegmentHead(found);
                 if (!head || head->facts.space != m_rig || toHex(head->facts.stream.bytes()) != stream.first)
@@ -202,8 +124,7 @@ Result<std::vector<Arrived>> Meeting::freshSegments()
             arrived.bytes = **bytes;
             size += arrived.bytes.size();
             fresh.push_back(std::move(arrived));
-            m_more = size > bytesAtOnce;
-            if (m_more)
+            if (size > bytesAtOnce)
                 return fresh;
         }
     }
@@ -214,34 +135,52 @@ Result<std::vector<Arrived>> Meeting::freshSegments()
 Status Meeting::take(const Arrived &segment)
 {
     const SegmentHead &head = segment.head;
-    const bool isKnown = std::any_of(m_segments.begin(), m_segments.end(), [&](const KeptSegment &kept) {
-        return kept.row != 0 && kept.facts.hash == head.facts.hash;
-    });
-    if (head.facts.stream == m_book.stream() && !isKnown) {
-        // we never sent this: a copy of this logbook did
-        SNUG_TRY(startIncarnation(m_book));
-        m_summary.forked = true;
-    }
+    if (head.facts.stream == m_book.stream() && m_kept.count(head.facts.hash) == 0)
+        SNUG_TRY(leaveStream()); // we never sent this: a copy of this logbook did
+    const Member *signer = m_members.find(head.facts.stream.device);
+    if (signer == nullptr && isFull())
+        return done();
     const auto key = m_open.all.find(head.epoch);
-    if (m_members.find(head.facts.stream.device) == nullptr) {
-        const auto strangers = std::count_if(m_segments.begin(), m_segments.end(),
-                                             [](const KeptSegment &s) { return !s.opened; });
-        return static_cast<std::size_t>(strangers) < maxStrangers
-                   ? keepSegment(m_book, head.facts, segment.bytes)
-                   : done();
-    }
-    if (key == m_open.all.end() || head.reader > segmentVersion)
-        return keepSegment(m_book, head.facts, segment.bytes);
+    if (signer == nullptr || key == m_open.all.end() || head.reader > segmentVersion)
+        return keepClosed(segment);
     const auto entries = openSegment(segment.bytes, key->second);
     if (!entries) { // signed by a member, and yet no entries: nothing here can make it better
         ++m_store.damaged;
         return done();
     }
+    const bool isCarrier = std::any_of(signer->standings.begin(), signer->standings.end(),
+                                       [](const RoleSpan &span) { return span.role == SyncRole::Owner; });
+    const bool carries = std::any_of(entries->begin(), entries->end(), [&](const IncomingEntry &incoming) {
+        return incoming.entry.id.stream.device != signer->device;
+    });
+    if (carries && !isCarrier) // what others wrote comes from them or an owner
+        return keepClosed(segment);
+    const auto isOurs = isNewsOfOwn(m_book, *entries);
+    if (!isOurs)
+        return isOurs.error();
+    if (*isOurs)
+        SNUG_TRY(leaveStream());
     const auto received = receive(m_book, head.facts, segment.bytes, head.publicKey, *entries, m_judge);
     if (!received)
         return received.error();
     m_summary.entriesReceived += received->fresh;
     return done();
+}
+
+Status Meeting::leaveStream()
+{
+    SNUG_TRY(startIncarnation(m_book));
+    m_summary.forked = true;
+    return done();
+}
+
+Status Meeting::keepClosed(const Arrived &segment)
+{
+    if (m_kept.insert(segment.head.facts.hash).second) {
+        ++m_strangers;
+        m_strangerBytes += static_cast<std::int64_t>(segment.bytes.size());
+    }
+    return keepSegment(m_book, segment.head.facts, segment.bytes);
 }
 
 Status Meeting::openKept()
@@ -263,11 +202,13 @@ Status Meeting::openKept()
 Status Meeting::readSegments()
 {
     bool any = false;
-    do {
+    for (;;) {
         const auto fresh = freshSegments();
         if (!fresh)
             return fresh.error();
-        any = any || !fresh->empty();
+        if (fresh->empty())
+            break;
+        any = true;
         // what a cut admits depends on the files around: all are known before the first is judged
         for (const Arrived &segment : *fresh)
             m_segments.push_back({0, segment.head.facts, true});
@@ -278,7 +219,7 @@ Status Meeting::readSegments()
             SNUG_TRY(tell("entries", ++at, static_cast<std::int64_t>(fresh->size())));
         }
         SNUG_TRY(refresh());
-    } while (m_more);
+    }
     SNUG_TRY(openKept());
     // a file that arrives may complete the way back from a cut, and so admit what waited
     const bool anyCut = std::any_of(m_members.members.begin(), m_members.members.end(),
@@ -356,6 +297,7 @@ Status Meeting::count()
 
 Status Meeting::run()
 {
+    SNUG_TRY(m_book.followStream());
     SNUG_TRY(refreshMembers());
     SNUG_TRY(tell("records", 0, 1));
     SNUG_TRY(readControls());

@@ -37,15 +37,18 @@ public:
     [[nodiscard]] Status run();
 
 private:
-    // records
+    // records, meeting_records.cpp
     [[nodiscard]] Status readControls();
-    [[nodiscard]] Result<std::vector<SignedControl>> freshControls();
-    [[nodiscard]] Status keepCounting(const std::vector<SignedControl> &fresh);
+    [[nodiscard]] Result<std::optional<std::string>> freshRoot();
+    [[nodiscard]] Result<std::vector<std::pair<Hash, std::string>>> freshControls(const Id &device);
     [[nodiscard]] Status publishControls();
     // entries
     [[nodiscard]] Status readSegments();
     [[nodiscard]] Result<std::vector<Arrived>> freshSegments();
     [[nodiscard]] Status take(const Arrived &segment);
+    [[nodiscard]] Status leaveStream();
+    [[nodiscard]] Status keepClosed(const Arrived &segment);
+    [[nodiscard]] bool isFull() const; ///< of files that cannot be opened
     [[nodiscard]] Status openKept();
     [[nodiscard]] Status sealOwn();
     [[nodiscard]] Status publishSegments();
@@ -75,7 +78,10 @@ private:
     RigKeys m_open;
     std::vector<KeptSegment> m_segments;
     Judge m_judge;
-    bool m_more = false; ///< the store has more files than were read in one go
+    std::set<Hash> m_kept;          ///< files of entries that are in the logbook
+    std::set<std::string> m_passed; ///< short hashes of those, and of all that were looked at
+    std::int64_t m_strangers = 0;   ///< files kept closed
+    std::int64_t m_strangerBytes = 0;
 };
 
 } // namespace snugwalk

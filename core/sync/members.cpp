@@ -4,57 +4,10 @@
 
 #include <algorithm>
 
+#include "sync/record_graph.hpp"
+
 namespace snugwalk {
 namespace {
-
-using Records = std::map<Hash, const ControlRecord *>;
-
-// Longest way to a record without known predecessors; a circle cannot be made, since hashes name the past.
-class Depths {
-public:
-    explicit Depths(const Records &records) : m_records(records) {}
-    int of(const Hash &hash)
-    {
-        const auto found = m_records.find(hash);
-        if (found == m_records.end())
-            return 0;
-        const auto [at, isNew] = m_known.emplace(hash, 1);
-        if (!isNew)
-            return at->second;
-        int depth = 0;
-        for (const Hash &seen : found->second->seen)
-            depth = std::max(depth, of(seen));
-        return m_known[hash] = depth + 1;
-    }
-
-private:
-    const Records &m_records;
-    std::map<Hash, int> m_known;
-};
-
-std::set<Hash> pastOf(const Records &records, const ControlRecord &record)
-{
-    std::set<Hash> past;
-    std::vector<Hash> open = record.seen;
-    while (!open.empty()) {
-        const Hash hash = open.back();
-        open.pop_back();
-        const auto found = records.find(hash);
-        if (found != records.end() && past.insert(hash).second)
-            open.insert(open.end(), found->second->seen.begin(), found->second->seen.end());
-    }
-    return past;
-}
-
-// The signer's records from `last` back to its first.
-std::set<Hash> chainTo(const Records &records, Hash last)
-{
-    std::set<Hash> chain;
-    for (auto at = records.find(last); at != records.end() && chain.insert(last).second;
-         at = records.find(last))
-        last = at->second->prev;
-    return chain;
-}
 
 Cuts cutsIn(const Value &list)
 {
@@ -70,22 +23,15 @@ Cuts cutsIn(const Value &list)
 }
 
 struct Revoked {
-    Hash by;              // the record
-    std::set<Hash> chain; // of the device's own records that still count
+    std::size_t by = 0;              // the record
+    std::optional<std::size_t> last; // of the device's own records that still count
 };
 
 class Evaluation {
 public:
-    Evaluation(const Id &space, const Hash &root, const std::vector<ControlRecord> &records) : m_root(root)
+    Evaluation(const Id &space, const Hash &root, const std::vector<ControlRecord> &records)
+        : m_root(root), m_graph(records)
     {
-        for (const ControlRecord &record : records) {
-            if (record.space == space)
-                m_records[record.hash] = &record;
-        }
-        Depths depths(m_records);
-        for (const auto &[hash, record] : m_records)
-            m_order.emplace_back(depths.of(hash), hash);
-        std::sort(m_order.begin(), m_order.end());
         m_result.space = space;
     }
 
@@ -96,30 +42,35 @@ public:
         const Id space = m_result.space;
         m_result = RigMembers{};
         m_result.space = space;
+        m_epochs.clear();
         m_fixed = true;
-        pass(revoked);
+        const std::vector<bool> counts = pass(revoked);
+        for (std::size_t place = 0; place < m_graph.size(); ++place)
+            (counts[place] ? m_result.effective : m_result.idle).push_back(m_graph.at(place));
         return std::move(m_result);
     }
 
 private:
-    void pass(const std::map<Id, Revoked> &cut)
+    // Which records count.
+    std::vector<bool> pass(const std::map<Id, Revoked> &cut)
     {
-        for (const auto &[depth, hash] : m_order) {
-            const ControlRecord &record = *m_records.at(hash);
-            const bool counts = mayAct(record, cut) && apply(record);
-            (counts ? m_result.effective : m_result.idle).push_back(record);
+        std::vector<bool> counts(m_graph.size());
+        for (std::size_t place = 0; place < m_graph.size(); ++place) {
+            m_place = place;
+            counts[place] = mayAct(m_graph.at(place), cut) && apply(m_graph.at(place));
         }
+        return counts;
     }
 
-    // A revocation of the first pass stands whatever the second says of its signer.
+    // Revocations of the first pass stand in the second: whom they bind does not depend on each other.
     [[nodiscard]] bool mayAct(const ControlRecord &record, const std::map<Id, Revoked> &cut) const
     {
         if (record.hash == m_root)
             return record.action == "found";
-        if (m_fixed && m_standing.count(record.hash) > 0)
+        if (m_fixed && m_standing.count(m_place) > 0)
             return true;
         const auto own = cut.find(record.signer);
-        if (own != cut.end() && own->second.chain.count(record.hash) == 0)
+        if (own != cut.end() && (!own->second.last || !m_graph.leadsTo(m_place, *own->second.last)))
             return false;
         const Member *signer = m_result.find(record.signer);
         return signer != nullptr && signer->role() == SyncRole::Owner;
@@ -150,7 +101,7 @@ private:
             return false;
         const bool isNew = m_result.find(device) == nullptr;
         Member &member = m_result.members[device];
-        if (!isNew && !member.role() && !knowsRevocation(record, device))
+        if (!isNew && !member.role() && !knowsRevocation(device))
             return false;
         if (!isNew && member.role() == SyncRole::Owner && *role != SyncRole::Owner && m_result.owners() == 1)
             return false;
@@ -167,10 +118,10 @@ private:
         return true;
     }
 
-    [[nodiscard]] bool knowsRevocation(const ControlRecord &record, const Id &device) const
+    [[nodiscard]] bool knowsRevocation(const Id &device)
     {
         const auto revoked = m_revoked.find(device);
-        return revoked != m_revoked.end() && pastOf(m_records, record).count(revoked->second.by) > 0;
+        return revoked != m_revoked.end() && m_graph.knows(m_place, revoked->second.by);
     }
 
     bool revoke(const ControlRecord &record)
@@ -184,8 +135,8 @@ private:
         const auto last = Hash::fromBytes(record.body["control"].asBytes().value_or(""));
         found->second.standings.push_back({std::nullopt, cutsIn(record.body["cuts"])});
         found->second.reason = record.body["reason"].asString().value_or("");
-        m_revoked[device] = {record.hash, last ? chainTo(m_records, *last) : std::set<Hash>()};
-        m_standing.insert(record.hash);
+        m_revoked[device] = {m_place, last ? m_graph.placeOf(*last) : std::nullopt};
+        m_standing.insert(m_place);
         return true;
     }
 
@@ -194,8 +145,7 @@ private:
         const std::string name = record.body["epoch"].asBytes().value_or("");
         if (name.size() != 8)
             return false;
-        if (std::none_of(m_result.epochs.begin(), m_result.epochs.end(),
-                         [&](const Epoch &epoch) { return epoch.name == name; }))
+        if (m_epochs.emplace(name, m_result.epochs.size()).second)
             m_result.epochs.push_back({name, {}});
         for (const Value &sealed : record.body["sealed"].list()) {
             const std::string device = sealed["device"].asBytes().value_or("");
@@ -207,10 +157,9 @@ private:
 
     void addSealed(const std::string &name, const Id &device, const std::string &sealed)
     {
-        const auto found = std::find_if(m_result.epochs.begin(), m_result.epochs.end(),
-                                        [&](const Epoch &epoch) { return epoch.name == name; });
-        if (found != m_result.epochs.end())
-            found->sealed.emplace(device, sealed);
+        const auto found = m_epochs.find(name);
+        if (found != m_epochs.end())
+            m_result.epochs[found->second].sealed.emplace(device, sealed);
     }
 
     bool adopt(const ControlRecord &record)
@@ -226,11 +175,12 @@ private:
     }
 
     Hash m_root;
-    Records m_records;
-    std::vector<std::pair<int, Hash>> m_order;
+    RecordGraph m_graph;
+    std::size_t m_place = 0; // of the record at hand
     RigMembers m_result;
+    std::map<std::string, std::size_t> m_epochs; // by name
     std::map<Id, Revoked> m_revoked;
-    std::set<Hash> m_standing;
+    std::set<std::size_t> m_standing;
     bool m_fixed = false;
 };
 
@@ -251,6 +201,7 @@ std::size_t RigMembers::owners() const
 
 RigMembers membersFrom(const Id &space, const Hash &root, std::vector<ControlRecord> records)
 {
+    std::erase_if(records, [&](const ControlRecord &record) { return record.space != space; });
     return Evaluation(space, root, records).run();
 }
 

@@ -10,7 +10,9 @@
 namespace snugwalk {
 namespace {
 
-constexpr std::size_t maxRecords = 20'000;
+constexpr std::size_t maxRecords = 20'000; // of one rig
+constexpr std::size_t maxRecordBytes = std::size_t{64} * 1024 * 1024;
+constexpr std::size_t maxRoots = 32; // first records of one rig, of which all but one somebody made up
 constexpr std::size_t markBytes = 8;
 constexpr std::size_t idDigits = 32;
 
@@ -21,6 +23,7 @@ Result<std::vector<SignedControl>> recordsIn(Store &store, const Id &rig, const 
     if (!devices)
         return devices.error();
     std::vector<SignedControl> records;
+    std::size_t size = 0;
     for (const StoreFile &device : *devices) {
         if (device.name.empty() || device.name.back() != '/')
             continue;
@@ -28,16 +31,22 @@ Result<std::vector<SignedControl>> recordsIn(Store &store, const Id &rig, const 
         const auto files = store.list(path);
         if (!files)
             return files.error();
+        std::size_t ofDevice = 0;
         for (const StoreFile &file : *files) {
             const std::string name = path + "/" + file.name;
-            if (!nameIsFine(name) || records.size() >= maxRecords)
+            if (records.size() >= maxRecords || size >= maxRecordBytes || ofDevice >= maxControlsADevice)
+                break;
+            if (!nameIsFine(name))
                 continue;
             const auto bytes = store.read(name, maxControlBytes);
             if (!bytes && (bytes.error().code == Errc::Io || bytes.error().code == Errc::Network))
                 return bytes.error();
             auto record = bytes ? readControl(*bytes) : Result<ControlRecord>(bytes.error());
-            if (record && record->space == rig)
-                records.push_back({std::move(record).value(), *bytes});
+            if (!record || record->space != rig)
+                continue;
+            ++ofDevice;
+            size += bytes->size();
+            records.push_back({std::move(record).value(), *bytes});
         }
     }
     return records;
@@ -66,8 +75,9 @@ Result<std::vector<FoundRig>> rigsOwnedBy(Store &store, const DeviceKey &key)
         std::vector<ControlRecord> all;
         for (const SignedControl &record : *records)
             all.push_back(record.record);
+        std::size_t roots = 0;
         for (const ControlRecord &root : all) {
-            if (root.action != "found")
+            if (root.action != "found" || ++roots > maxRoots)
                 continue;
             const RigMembers members = membersFrom(*rig, root.hash, all);
             const Member *holder = members.find(key.deviceId());

@@ -14,6 +14,37 @@ namespace {
 Value idBytes(const Id &id) { return Bytes{std::string(id.view())}; }
 Value hashBytes(const Hash &hash) { return Bytes{std::string(hash.view())}; }
 
+constexpr std::size_t entriesAnAdoption = 1000; // about 100 bytes each, of the 256 KiB of a record
+
+// The latest records among those that weigh: what counts, and what owners wrote without effect here. Others'
+// records are not named, or any member could push a record back by a long way of its own.
+std::vector<Hash> tipsOf(const RigMembers &members, const Id &self)
+{
+    const auto weighs = [&](const ControlRecord &record) {
+        const Member *signer = members.find(record.signer);
+        return record.signer == self ||
+               (signer != nullptr &&
+                std::any_of(signer->standings.begin(), signer->standings.end(),
+                            [](const RoleSpan &span) { return span.role == SyncRole::Owner; }));
+    };
+    std::vector<const ControlRecord *> known; // in their order, those that count last
+    for (const ControlRecord &record : members.idle) {
+        if (weighs(record))
+            known.push_back(&record);
+    }
+    for (const ControlRecord &record : members.effective)
+        known.push_back(&record);
+    std::set<Hash> seen;
+    for (const ControlRecord *record : known)
+        seen.insert(record->seen.begin(), record->seen.end());
+    std::vector<Hash> tips;
+    for (auto record = known.rbegin(); record != known.rend() && tips.size() < maxSeen; ++record) {
+        if (seen.count((*record)->hash) == 0)
+            tips.push_back((*record)->hash);
+    }
+    return tips;
+}
+
 // The next record of this device, after everything it knows.
 ControlRecord following(const RigMembers &members, const Keys &keys, const LocalTime &now, std::string action,
                         Value::Map body)
@@ -24,26 +55,30 @@ ControlRecord following(const RigMembers &members, const Keys &keys, const Local
     next.at = now;
     next.action = std::move(action);
     next.body = Value(std::move(body));
-    std::set<Hash> tips;
-    std::set<Hash> seen;
+    next.seen = tipsOf(members, keys.device.deviceId());
     for (const auto *list : {&members.effective, &members.idle}) {
         for (const ControlRecord &record : *list) {
-            tips.insert(record.hash);
-            seen.insert(record.seen.begin(), record.seen.end());
             if (record.signer == keys.device.deviceId() && record.counter >= next.counter) {
                 next.counter = record.counter + 1;
                 next.prev = record.hash;
             }
         }
     }
-    std::set_difference(tips.begin(), tips.end(), seen.begin(), seen.end(), std::back_inserter(next.seen));
     return next;
 }
 
+// What others would refuse is not kept here either.
 Status write(Logbook &book, const Keys &keys, const RigMembers &members, std::string action, Value::Map body)
 {
     const SignedControl made =
         signControl(keys.device, following(members, keys, book.now(), std::move(action), std::move(body)));
+    if (made.record.counter > static_cast<std::int64_t>(maxControlsADevice))
+        return Error{Errc::OutOfRange, "this device has signed as many changes of who belongs as others take",
+                     members.space.shortText(), "do it on another owner's device"};
+    const auto back = readControl(made.bytes);
+    if (!back)
+        return Error{back.error().code, "this cannot be signed: " + back.error().what,
+                     members.space.shortText(), "do it in smaller parts, or shorten the name"};
     return keepControl(book, members.space, made.record.hash, made.bytes);
 }
 
@@ -207,17 +242,26 @@ Status adoptEntries(Logbook &book, const Keys &keys, const Id &rig, const std::v
     const auto aside = asideOf(book, rig);
     if (!members || !aside)
         return members ? aside.error() : members.error();
-    Value::List list;
+    std::map<EntryId, const Entry *> known;
+    for (const SetAside &item : *aside)
+        known.emplace(item.entry.id, &item.entry);
+    std::vector<Value::List> lists;
     for (const EntryId &id : entries) {
-        const auto found = std::find_if(aside->begin(), aside->end(),
-                                        [&](const SetAside &item) { return item.entry.id == id; });
-        if (found == aside->end())
+        const auto found = known.find(id);
+        if (found == known.end())
             return Error{Errc::NotFound, "no such entry was set aside", id.stream.text(), "list them first"};
-        list.emplace_back(Value::Map{{"stream", Bytes{id.stream.bytes()}},
-                                     {"seq", id.seq},
-                                     {"hash", hashBytes(blake2b(canonicalBytes(found->entry)))}});
+        if (lists.empty() || lists.back().size() == entriesAnAdoption)
+            lists.emplace_back();
+        lists.back().emplace_back(Value::Map{{"stream", Bytes{id.stream.bytes()}},
+                                             {"seq", id.seq},
+                                             {"hash", hashBytes(blake2b(canonicalBytes(*found->second)))}});
     }
-    SNUG_TRY(write(book, keys, *members, "adopt", {{"entries", list}}));
+    for (Value::List &list : lists) {
+        const auto now = membersOf(book, rig); // each record comes after the one before
+        if (!now)
+            return now.error();
+        SNUG_TRY(write(book, keys, *now, "adopt", {{"entries", std::move(list)}}));
+    }
     const auto settled = settleRoles(book, rig);
     return settled ? done() : Status(settled.error());
 }

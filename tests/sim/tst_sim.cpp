@@ -31,13 +31,14 @@ void print(const Counts &c, std::int64_t schedules)
     std::printf(
         "%lld schedules: %lld acts, %lld photos, %lld exchanges (%lld cut off, %lld crashes, %lld damaged "
         "files), %lld revocations, %lld forks, %lld set aside, %lld adopted, %lld conflicts, %lld "
-        "strangers\n",
+        "strangers, %lld forgeries, %lld newer files\n",
         static_cast<long long>(schedules), static_cast<long long>(c.acts), static_cast<long long>(c.photos),
         static_cast<long long>(c.exchanges), static_cast<long long>(c.cutOff),
         static_cast<long long>(c.crashes), static_cast<long long>(c.damaged),
         static_cast<long long>(c.revocations), static_cast<long long>(c.forks),
         static_cast<long long>(c.aside), static_cast<long long>(c.adopted),
-        static_cast<long long>(c.conflicts), static_cast<long long>(c.strangers));
+        static_cast<long long>(c.conflicts), static_cast<long long>(c.strangers),
+        static_cast<long long>(c.forged), static_cast<long long>(c.tomorrows));
 }
 
 } // namespace

@@ -8,7 +8,6 @@
 #include "logbook/acts.hpp"
 #include "logbook/conflicts.hpp"
 #include "sync/blob.hpp"
-#include "sync/segment.hpp"
 
 namespace snugwalk::sim {
 namespace {
@@ -24,7 +23,8 @@ void Counts::add(const Counts &o)
 {
     acts += o.acts, exchanges += o.exchanges, cutOff += o.cutOff, crashes += o.crashes;
     revocations += o.revocations, forks += o.forks, aside += o.aside, photos += o.photos;
-    conflicts += o.conflicts, adopted += o.adopted, damaged += o.damaged, strangers += o.strangers;
+    conflicts += o.conflicts, adopted += o.adopted, damaged += o.damaged, strangers += o.strangers,
+        forged += o.forged, tomorrows += o.tomorrows;
 }
 
 World::World(const std::string &folder, const std::string &empty, std::uint64_t seed)
@@ -253,45 +253,6 @@ void World::restore(std::size_t who)
     person.restored = true;
 }
 
-// Nobody enrolled it: it signs rightly, with its own key, into this rig's folder.
-void World::stranger()
-{
-    ++counts.strangers;
-    const Keys keys(DeviceKey::fromSeed(blake2b("stranger " + std::to_string(m_dice.below(3))).view()));
-    const Secret key = Secret::random();
-    Entry entry;
-    StreamId stream;
-    stream.device = keys.device.deviceId();
-    entry.id = {stream, 1};
-    entry.hlc = start << 16;
-    entry.act = Id::fromBytes(std::string(16, 'a'));
-    entry.entity = m_things[0];
-    entry.type = "mark";
-    entry.fields = {{"token", "stranger"}, {"state", "pass"}};
-    entry.at = {fromMillis(start), ZoneOffset{0}};
-    const auto sealed = sealSegment(keys.device, key, {{}, m_rig, stream, 1, {}},
-                                    {{entry, canonicalBytes(entry)}}, {fromMillis(start), ZoneOffset{0}});
-    MemoryStore &store = m_stores[m_dice.below(2)];
-    const std::string folder = rigFolder(m_rig) + "/s/" + toHex(stream.bytes());
-    static_cast<void>(store.publish(
-        folder + "/000000000001-" + sealed->facts.hash.text().substr(0, 20) + ".seg", sealed->bytes));
-    // it enrolls itself as an owner, and pretends to be the root
-    ControlRecord record;
-    record.space = m_rig;
-    record.counter = 1;
-    record.at = {fromMillis(start), ZoneOffset{0}};
-    record.action = m_dice.oneIn(2) ? "found" : "enroll";
-    record.body = Value::Map{{"key", Bytes{keys.device.publicKey()}},
-                             {"seal", Bytes{keys.pair.publicKey()}},
-                             {"name", "stranger"},
-                             {"role", "owner"},
-                             {"epoch", Bytes{epochName(key)}}};
-    const SignedControl made = signControl(keys.device, record);
-    static_cast<void>(store.publish(rigFolder(m_rig) + "/c/" + made.record.signer.text() + "/000000000001-" +
-                                        made.record.hash.text().substr(0, 20) + ".ctl",
-                                    made.bytes));
-}
-
 void World::step()
 {
     const std::size_t who = m_dice.below(m_people.size());
@@ -306,9 +267,9 @@ void World::step()
         else if (temper == 2)
             adopt();
         else if (temper == 3)
-            stranger();
+            m_dice.oneIn(2) ? stranger() : forge(who);
         else
-            carry();
+            m_dice.oneIn(2) ? tomorrow(who) : carry();
     } else if (what < 50)
         write(who);
     else if (what < 80)
@@ -323,8 +284,10 @@ void World::step()
         revoke(who);
     else if (what < 97)
         adopt();
-    else if (what < 99)
+    else if (what < 98)
         restore(who);
+    else if (what < 99)
+        m_dice.oneIn(2) ? forge(who) : tomorrow(who);
     else
         stranger();
 }

@@ -16,7 +16,8 @@ namespace snugwalk::sim {
 /// What happened, so that a run of schedules can show that it met what it is for.
 struct Counts {
     std::int64_t acts = 0, exchanges = 0, cutOff = 0, crashes = 0, revocations = 0, forks = 0, aside = 0,
-                 photos = 0, conflicts = 0, adopted = 0, damaged = 0, strangers = 0;
+                 photos = 0, conflicts = 0, adopted = 0, damaged = 0, strangers = 0, forged = 0,
+                 tomorrows = 0;
     void add(const Counts &other);
 };
 
@@ -58,7 +59,14 @@ private:
     void revoke(std::size_t who);
     void adopt();
     void restore(std::size_t who);
+    // world_hostile.cpp
     void stranger();
+    void forge(std::size_t who);
+    void tomorrow(std::size_t who);
+    void judgeTomorrows();
+    void leave(const std::string &kind, const std::string &folder, const Hash &hash,
+               const std::string &bytes);
+    // world_end.cpp
     void settle();
     void judge();
     void wrong(const std::string &what) { m_wrong.push_back(what); }
@@ -76,6 +84,7 @@ private:
     std::vector<Id> m_things;
     std::map<std::string, Written> m_written;
     std::map<std::string, Hash> m_photos; ///< required photos by their token
+    std::set<Hash> m_tomorrows;           ///< files that nobody here can open
     std::vector<std::string> m_wrong;
     int m_tokens = 0;
 };

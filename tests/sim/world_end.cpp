@@ -77,6 +77,7 @@ void World::settle()
 
 void World::judge()
 {
+    judgeTomorrows();
     const std::string wanted = sharedProjection(*m_people[0].device);
     for (std::size_t i = 0; i < m_people.size(); ++i) {
         Person &person = m_people[i];
@@ -93,8 +94,10 @@ void World::judge()
             wrong(who + "another projection");
         const std::set<std::string> all = tokensIn(device, false);
         const std::set<std::string> standing = tokensIn(device, true);
-        if (standing.count("stranger") > 0)
-            wrong(who + "a stranger's entry stands");
+        for (const char *token : {"stranger", "forged"}) {
+            if (standing.count(token) > 0)
+                wrong(who + "an entry stands that is " + token);
+        }
         for (const auto &[token, written] : m_written) {
             const Person &writer = m_people[written.device];
             if (!writer.enrolled)
