@@ -58,17 +58,23 @@ std::vector<std::string> wordsIn(std::string_view text)
     return words;
 }
 
-// The first `size` bytes of a row of bits; nothing unless the rest is zero and the check byte agrees.
+// The last word may have room for one more byte. Filled with zeros it reads as a longer row whose check byte
+// is zero; where that would agree, the first bit of the filling is set.
+bool fillingStarts(std::string_view whole) { return checkByte(whole) == '\0'; }
+
+// The first `size` bytes of a row of bits; nothing unless the filling and the check byte agree.
 std::optional<std::string> taken(const std::vector<bool> &bits, std::size_t size)
 {
     std::string bytes(size + 1, '\0');
-    for (std::size_t i = 0; i < bits.size(); ++i) {
-        if (i >= bytes.size() * 8) {
-            if (bits[i])
-                return std::nullopt;
-        } else if (bits[i]) {
+    const std::size_t filled = bytes.size() * 8;
+    for (std::size_t i = 0; i < filled; ++i) {
+        if (bits[i])
             bytes[i / 8] = static_cast<char>(static_cast<unsigned char>(bytes[i / 8]) | 0x80U >> i % 8);
-        }
+    }
+    for (std::size_t i = filled; i < bits.size(); ++i) {
+        const bool isSet = i == filled && bits.size() - filled >= 8 && fillingStarts(bytes);
+        if (bits[i] != isSet)
+            return std::nullopt;
     }
     const char check = bytes.back();
     bytes.pop_back();
@@ -81,8 +87,12 @@ std::string wordsFrom(std::string_view bytes)
 {
     SNUG_ASSERT(bytes.size() <= maxBytes);
     const std::string whole = std::string(bytes) + checkByte(bytes);
+    const std::size_t filled = whole.size() * 8;
+    const bool hasRoom = (dataBits - filled % dataBits) % dataBits >= 8;
     const auto bitAt = [&](std::size_t i) -> unsigned {
-        return i >= whole.size() * 8 ? 0 : static_cast<unsigned char>(whole[i / 8]) >> (7 - i % 8) & 1U;
+        if (i >= filled)
+            return i == filled && hasRoom && fillingStarts(whole) ? 1 : 0;
+        return static_cast<unsigned char>(whole[i / 8]) >> (7 - i % 8) & 1U;
     };
     std::vector<std::string> words;
     for (std::size_t at = 0; at < whole.size() * 8; at += dataBits) {
