@@ -15,7 +15,7 @@ sys.path.insert(0, str(Path(__file__).parent.parent.parent / "journey"))
 from party import Device, enrolls, rig_of, round_of  # noqa: E402
 from program import Failed, check  # noqa: E402
 
-FLIPS = 300
+FLIPS = 120
 DAY = "2026-12-{:02d}T08:10:00+13:00"
 
 
