@@ -43,8 +43,10 @@ Result<Envelope> parseSigned1(std::string_view bytes)
         return broken("signed bytes without their signature");
     // the head of a byte string in its shortest form: RFC 8949 sections 3.1 and 4.2.1
     const auto lead = static_cast<unsigned char>(body[0]);
+    if (lead < 0x40 || lead > 0x5a)
+        return broken("a payload that is not bytes");
     const std::size_t count = lead < 0x58 ? 0 : std::size_t{1} << (lead - 0x58U);
-    if (lead < 0x40 || lead > 0x5a || body.size() < 1 + count)
+    if (body.size() < 1 + count)
         return broken("a payload that is not bytes");
     const std::string_view payload = body.substr(1 + count);
     std::size_t told = lead - 0x40U;
