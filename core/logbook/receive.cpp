@@ -3,6 +3,7 @@
 #include "logbook/receive.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include "logbook/append.hpp"
 #include "logbook/entry_rows.hpp"
@@ -61,30 +62,34 @@ Status putTwin(Connection &db, std::int64_t stream, std::int64_t seq, std::int64
     return insert->run();
 }
 
-// One batch of entries of one segment, within a transaction.
+// Entries of several segments, within a transaction.
 class Receiver {
 public:
-    Receiver(Connection &db, const KeptSegment &segment, const Judge &judge)
-        : m_db(db), m_segment(segment), m_judge(judge)
-    {}
+    Receiver(Connection &db, const Judge &judge) : m_db(db), m_insert(db), m_judge(judge) {}
 
-    Status take(const IncomingEntry &incoming)
+    Status take(const KeptSegment &segment, IncomingEntry incoming)
     {
-        const EntryId &id = incoming.entry.id;
-        const auto row = streamRowOrNew(m_db, id.stream);
+        const EntryId id = incoming.entry.id;
+        const auto row = rowOf(id.stream);
         if (!row)
             return row.error();
+        StoredEntry stored{*row, std::move(incoming.entry), std::move(incoming.bytes), {}};
+        stored.hash = chainHash(Hash{}, stored.bytes);
+        const Result<bool> isFresh = m_insert.putIfAbsent(stored, segment.row);
+        if (!isFresh)
+            return isFresh.error();
+        if (*isFresh)
+            return admit(segment, std::move(stored));
         const auto present = presentAt(m_db, *row, id.seq);
         if (!present)
             return present.error();
-        if (!*present)
-            return takeFresh(incoming, *row);
-        if ((*present)->bytes != incoming.bytes)
-            return takeTwin(incoming, *row, **present);
+        SNUG_ASSERT(present->has_value());
+        if ((*present)->bytes != stored.bytes)
+            return takeTwin(segment, std::move(stored), **present);
         if ((*present)->segment)
             return done();
         return runOn(m_db, "UPDATE entry SET segment = ?3 WHERE stream = ?1 AND seq = ?2", *row, id.seq,
-                     m_segment.row);
+                     segment.row);
     }
 
     Status finish()
@@ -97,37 +102,50 @@ public:
     ReceiveCount count;
 
 private:
-    Status takeFresh(const IncomingEntry &incoming, std::int64_t row)
+    Status admit(const KeptSegment &segment, StoredEntry stored)
     {
         ++count.fresh;
-        StoredEntry stored{row, incoming.entry, incoming.bytes, chainHash(Hash{}, incoming.bytes)};
-        SNUG_TRY(insertEntry(m_db, stored, m_segment.row));
-        if (const auto reason = m_judge(m_segment, incoming.entry)) {
+        if (const auto reason = m_judge(segment, stored.entry)) {
             ++count.aside;
-            return putAside(m_db, row, incoming.entry.id.seq, *reason);
+            return putAside(m_db, stored.streamRow, stored.entry.id.seq, *reason);
         }
         m_admitted.push_back(std::move(stored));
         return done();
     }
 
     // The one that hashes lower stands, whichever came first.
-    Status takeTwin(const IncomingEntry &incoming, std::int64_t row, const Present &present)
+    Status takeTwin(const KeptSegment &segment, StoredEntry stored, const Present &present)
     {
-        const std::int64_t seq = incoming.entry.id.seq;
+        const EntryId id = stored.entry.id;
+        const std::int64_t row = stored.streamRow;
         ++count.twins;
-        if (blake2b(present.bytes) < blake2b(incoming.bytes))
-            return putTwin(m_db, row, seq, m_segment.row, incoming.bytes);
-        SNUG_TRY(putTwin(m_db, row, seq, present.segment.value_or(0), present.bytes));
-        SNUG_TRY(dropEntry(m_db, row, seq));
-        SNUG_TRY(runOn(m_db, "DELETE FROM aside WHERE stream = ?1 AND seq = ?2 AND ?3 = 0", row, seq, 0));
-        std::erase_if(m_admitted, [&](const StoredEntry &s) { return s.entry.id == incoming.entry.id; });
+        if (blake2b(present.bytes) < blake2b(stored.bytes))
+            return putTwin(m_db, row, id.seq, segment.row, stored.bytes);
+        SNUG_TRY(putTwin(m_db, row, id.seq, present.segment.value_or(0), present.bytes));
+        SNUG_TRY(dropEntry(m_db, row, id.seq));
+        SNUG_TRY(runOn(m_db, "DELETE FROM aside WHERE stream = ?1 AND seq = ?2 AND ?3 = 0", row, id.seq, 0));
+        std::erase_if(m_admitted, [&](const StoredEntry &s) { return s.entry.id == id; });
         m_rebuild = true;
-        return takeFresh(incoming, row);
+        const Result<bool> isPut = m_insert.putIfAbsent(stored, segment.row);
+        if (!isPut)
+            return isPut.error();
+        return admit(segment, std::move(stored));
+    }
+
+    Result<std::int64_t> rowOf(const StreamId &stream)
+    {
+        if (const auto known = m_rows.find(stream); known != m_rows.end())
+            return known->second;
+        const auto row = streamRowOrNew(m_db, stream);
+        if (row)
+            m_rows.emplace(stream, *row);
+        return row;
     }
 
     Connection &m_db;
-    const KeptSegment &m_segment;
+    EntryInsert m_insert;
     const Judge &m_judge;
+    std::map<StreamId, std::int64_t> m_rows;
     std::vector<StoredEntry> m_admitted;
     bool m_rebuild = false;
 };
@@ -138,21 +156,29 @@ Result<ReceiveCount> receive(Logbook &book, const SegmentFacts &facts, std::stri
                              std::string_view publicKey, const std::vector<IncomingEntry> &entries,
                              const Judge &judge)
 {
+    return receive(book, {{facts, std::string(bytes), std::string(publicKey), entries}}, judge);
+}
+
+Result<ReceiveCount> receive(Logbook &book, std::vector<OpenedSegment> segments, const Judge &judge)
+{
     Connection &db = book.db();
     Result<Transaction> transaction = Transaction::begin(db);
     if (!transaction)
         return transaction.error();
-    const auto segment = putSegment(db, facts, bytes, true);
-    if (!segment)
-        return segment.error();
-    if (segment->opened)
-        return ReceiveCount{};
-    const auto stream = streamRowOrNew(db, facts.stream, publicKey);
-    if (!stream)
-        return stream.error();
-    Receiver receiver(db, *segment, judge);
-    for (const IncomingEntry &entry : entries)
-        SNUG_TRY(receiver.take(entry));
+    Receiver receiver(db, judge);
+    for (OpenedSegment &opened : segments) {
+        const auto segment = putSegment(db, opened.facts, opened.bytes, true);
+        if (!segment)
+            return segment.error();
+        if (segment->opened)
+            continue;
+        const auto stream = streamRowOrNew(db, opened.facts.stream, opened.publicKey);
+        if (!stream)
+            return stream.error();
+        for (IncomingEntry &entry : opened.entries)
+            SNUG_TRY(receiver.take(*segment, std::move(entry)));
+        opened = {};
+    }
     SNUG_TRY(receiver.finish());
     SNUG_TRY(std::move(*transaction).commit());
     return receiver.count;

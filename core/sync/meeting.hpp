@@ -46,6 +46,7 @@ private:
     [[nodiscard]] Status readSegments();
     [[nodiscard]] Result<std::vector<Arrived>> freshSegments();
     [[nodiscard]] Status take(const Arrived &segment);
+    [[nodiscard]] Status applyWaiting();
     [[nodiscard]] Status openKept();
     [[nodiscard]] Status sealOwn();
     [[nodiscard]] Status publishSegments();
@@ -75,6 +76,8 @@ private:
     RigKeys m_open;
     std::vector<KeptSegment> m_segments;
     Judge m_judge;
+    std::vector<OpenedSegment> m_waiting; ///< read, and not in the logbook yet
+    std::size_t m_waitingEntries = 0;
     bool m_more = false; ///< the store has more files than were read in one go
 };
 
