@@ -1,15 +1,42 @@
 // SPDX-License-Identifier: Apache-2.0
 // Bounded by what the file holds: nothing is made that is not there.
-#include "sync/column_tables.hpp"
+#include "sync/column_layout.hpp"
 
 #include <algorithm>
 
+#include "logbook/thing.hpp"
+
 namespace snugwalk {
-namespace {
 
-constexpr std::size_t maxFields = 512;
+std::string_view textField(const Entry &entry, const char *field)
+{
+    const auto found = entry.fields.find(field);
+    const auto *text =
+        found == entry.fields.end() ? nullptr : std::get_if<std::string>(&found->second.variant());
+    return text == nullptr ? std::string_view() : std::string_view(*text);
+}
 
-} // namespace
+Id markOfFields(const Entry &entry)
+{
+    const auto walk = Id::parse(textField(entry, "walk"));
+    const std::string_view point = textField(entry, "point");
+    return walk && !point.empty() ? markId(*walk, point) : Id{};
+}
+
+std::string valueText(ValueForm form, const Entry &entry, const std::string &at)
+{
+    switch (form) {
+    case ValueForm::Carried:
+        break;
+    case ValueForm::At:
+        return at;
+    case ValueForm::By:
+        return entry.by;
+    case ValueForm::Scope:
+        return entry.scope.text();
+    }
+    return {};
+}
 
 Value shapeValue(const Shape &shape)
 {
