@@ -83,7 +83,8 @@ public:
         const auto present = presentAt(m_db, *row, id.seq);
         if (!present)
             return present.error();
-        SNUG_ASSERT(present->has_value());
+        if (!present->has_value())
+            return Error{Errc::Io, "the logbook did not keep an entry", m_db.file(), "run `snugwalk check`"};
         if ((*present)->bytes != stored.bytes)
             return takeTwin(segment, std::move(stored), **present);
         if ((*present)->segment)
