@@ -633,6 +633,14 @@
         <source>Back to the finding</source>
         <translation>Back to the finding</translation>
     </message>
+    <message>
+        <source>This is its small picture: the photo itself is on another device.</source>
+        <translation>This is its small picture: the photo itself is on another device.</translation>
+    </message>
+    <message>
+        <source>ask for the photo in full</source>
+        <translation>ask for the photo in full</translation>
+    </message>
 </context>
 <context>
     <name>DrawTools</name>
@@ -1447,10 +1455,6 @@
         <translation>Take part in a rig</translation>
     </message>
     <message>
-        <source>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</source>
-        <translation>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</translation>
-    </message>
-    <message>
         <source>Words of the owner&apos;s device</source>
         <translation>Words of the owner&apos;s device</translation>
     </message>
@@ -1461,10 +1465,6 @@
     <message>
         <source>Answer</source>
         <translation>Answer</translation>
-    </message>
-    <message>
-        <source>The owner types the words below and sees six digits too. They must be these.</source>
-        <translation>The owner types the words below and sees six digits too. They must be these.</translation>
     </message>
     <message>
         <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
@@ -1478,6 +1478,18 @@
         <source>start again</source>
         <comment>with another code</comment>
         <translation>start again</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s device shows a code under share. Read its picture by camera, or type or paste its words.</source>
+        <translation>The owner&apos;s device shows a code under share. Read its picture by camera, or type or paste its words.</translation>
+    </message>
+    <message>
+        <source>every device is lost, the words on paper are left</source>
+        <translation>every device is lost, the words on paper are left</translation>
+    </message>
+    <message>
+        <source>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</source>
+        <translation>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</translation>
     </message>
 </context>
 <context>
@@ -1889,6 +1901,51 @@
     </message>
 </context>
 <context>
+    <name>PaperPage</name>
+    <message>
+        <source>A key on paper</source>
+        <translation>A key on paper</translation>
+    </message>
+    <message>
+        <source>24 words that own %1 when every device is lost. They are shown once and kept nowhere: write them down, on two papers if you can.</source>
+        <comment>rig</comment>
+        <translation>24 words that own %1 when every device is lost. They are shown once and kept nowhere: write them down, on two papers if you can.</translation>
+    </message>
+    <message>
+        <source>Who has the words and reaches a store owns the logbook. Keep them as you keep the papers of the rig. A paper that was lost or seen is revoked like a device.</source>
+        <translation>Who has the words and reaches a store owns the logbook. Keep them as you keep the papers of the rig. A paper that was lost or seen is revoked like a device.</translation>
+    </message>
+    <message>
+        <source>Show the words</source>
+        <translation>Show the words</translation>
+    </message>
+    <message>
+        <source>only you look at the screen now</source>
+        <translation>only you look at the screen now</translation>
+    </message>
+    <message>
+        <source>The key of %1</source>
+        <comment>rig</comment>
+        <translation>The key of %1</translation>
+    </message>
+    <message>
+        <source>The mark of the rig; not secret, it tells this rig from one that somebody made up</source>
+        <translation>The mark of the rig; not secret, it tells this rig from one that somebody made up</translation>
+    </message>
+    <message>
+        <source>Exchange with a store now, so that the store knows this key.</source>
+        <translation>Exchange with a store now, so that the store knows this key.</translation>
+    </message>
+    <message>
+        <source>It is written down</source>
+        <translation>It is written down</translation>
+    </message>
+    <message>
+        <source>the words are not shown again</source>
+        <translation>the words are not shown again</translation>
+    </message>
+</context>
+<context>
     <name>PhotoBoard</name>
     <message>
         <source>photo to draw on</source>
@@ -2235,6 +2292,45 @@
     </message>
 </context>
 <context>
+    <name>ReadCode</name>
+    <message>
+        <source>read the picture by camera</source>
+        <translation>read the picture by camera</translation>
+    </message>
+    <message>
+        <source>read it from a picture file</source>
+        <translation>read it from a picture file</translation>
+    </message>
+    <message>
+        <source>This device has no camera that can be used. Type the words, or read a picture file.</source>
+        <translation>This device has no camera that can be used. Type the words, or read a picture file.</translation>
+    </message>
+    <message>
+        <source>what the camera sees</source>
+        <translation>what the camera sees</translation>
+    </message>
+    <message>
+        <source>Hold it straight on, so that the whole picture is seen.</source>
+        <translation>Hold it straight on, so that the whole picture is seen.</translation>
+    </message>
+    <message>
+        <source>The camera is starting …</source>
+        <translation>The camera is starting …</translation>
+    </message>
+    <message>
+        <source>leave the camera</source>
+        <translation>leave the camera</translation>
+    </message>
+    <message>
+        <source>Picture of the code</source>
+        <translation>Picture of the code</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Photos (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>ReadingEntry</name>
     <message>
         <source>last time %1</source>
@@ -2408,6 +2504,57 @@
     <message>
         <source>Note, if it helps</source>
         <translation>Note, if it helps</translation>
+    </message>
+</context>
+<context>
+    <name>RecoverPage</name>
+    <message>
+        <source>Back by the words on paper</source>
+        <translation>Back by the words on paper</translation>
+    </message>
+    <message>
+        <source>Add the store first that has the rig, on the page before this one.</source>
+        <translation>Add the store first that has the rig, on the page before this one.</translation>
+    </message>
+    <message>
+        <source>The store that has the rig</source>
+        <translation>The store that has the rig</translation>
+    </message>
+    <message>
+        <source>The 24 words</source>
+        <translation>The 24 words</translation>
+    </message>
+    <message>
+        <source>The mark, seven words beside them; may stay empty</source>
+        <translation>The mark, seven words beside them; may stay empty</translation>
+    </message>
+    <message>
+        <source>Own the rig again</source>
+        <translation>Own the rig again</translation>
+    </message>
+    <message>
+        <source>Looking at the store …</source>
+        <translation>Looking at the store …</translation>
+    </message>
+    <message>
+        <source>This device owns the rig again.</source>
+        <translation>This device owns the rig again.</translation>
+    </message>
+    <message>
+        <source>No mark was typed. Compare it with the paper before you trust what comes:</source>
+        <translation>No mark was typed. Compare it with the paper before you trust what comes:</translation>
+    </message>
+    <message>
+        <source>Mark of the rig</source>
+        <translation>Mark of the rig</translation>
+    </message>
+    <message>
+        <source>Exchange with the store now: the rig comes from there. Then revoke the devices that were lost.</source>
+        <translation>Exchange with the store now: the rig comes from there. Then revoke the devices that were lost.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>To the stores</translation>
     </message>
 </context>
 <context>
@@ -2966,14 +3113,6 @@
         <translation>Stands until %1.</translation>
     </message>
     <message>
-        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</source>
-        <translation>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</translation>
-    </message>
-    <message>
-        <source>Words that the other device shows now</source>
-        <translation>Words that the other device shows now</translation>
-    </message>
-    <message>
         <source>Take the answer</source>
         <translation>Take the answer</translation>
     </message>
@@ -3014,6 +3153,14 @@
         <source>start again</source>
         <comment>with another code</comment>
         <translation>start again</translation>
+    </message>
+    <message>
+        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. There, read the picture by camera, or type or paste the words.</source>
+        <translation>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. There, read the picture by camera, or type or paste the words.</translation>
+    </message>
+    <message>
+        <source>What the other device shows now, as words</source>
+        <translation>What the other device shows now, as words</translation>
     </message>
 </context>
 <context>
@@ -3376,6 +3523,26 @@
         <source>Folder of the store</source>
         <translation>Folder of the store</translation>
     </message>
+    <message>
+        <source>Certificate file of its authority; may stay empty</source>
+        <translation>Certificate file of its authority; may stay empty</translation>
+    </message>
+    <message>
+        <source>Only for a server of your own whose certificate this device does not know. Then no other authority is believed for it.</source>
+        <translation>Only for a server of your own whose certificate this device does not know. Then no other authority is believed for it.</translation>
+    </message>
+    <message>
+        <source>choose the certificate file</source>
+        <translation>choose the certificate file</translation>
+    </message>
+    <message>
+        <source>Certificate of the authority</source>
+        <translation>Certificate of the authority</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pem *.crt)</source>
+        <translation>Certificates (*.pem *.crt)</translation>
+    </message>
 </context>
 <context>
     <name>StoreRow</name>
@@ -3698,6 +3865,13 @@
         <comment>role</comment>
         <translation>This device is enrolled as %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n original(s) come with the next exchange with a store that has them.</source>
+        <translation>
+            <numerusform>%n original comes with the next exchange with a store that has it.</numerusform>
+            <numerusform>%n originals come with the next exchange with a store that has them.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>SyncFault</name>
@@ -3837,6 +4011,46 @@
         <source>Write it as 2027-03-31.</source>
         <translation>Write it as 2027-03-31.</translation>
     </message>
+    <message>
+        <source>These words are no key on paper.</source>
+        <translation>These words are no key on paper.</translation>
+    </message>
+    <message>
+        <source>Type the 24 words of the paper.</source>
+        <translation>Type the 24 words of the paper.</translation>
+    </message>
+    <message>
+        <source>This store has no rig of that key, or one with another mark: %1</source>
+        <translation>This store has no rig of that key, or one with another mark: %1</translation>
+    </message>
+    <message>
+        <source>Exchange once from a device that has the rig, or take another store. A rig with another mark was made up by somebody.</source>
+        <translation>Exchange once from a device that has the rig, or take another store. A rig with another mark was made up by somebody.</translation>
+    </message>
+    <message>
+        <source>Several rigs at this store name that key an owner: %1</source>
+        <translation>Several rigs at this store name that key an owner: %1</translation>
+    </message>
+    <message>
+        <source>Type the mark that stands beside the words.</source>
+        <translation>Type the mark that stands beside the words.</translation>
+    </message>
+    <message>
+        <source>No code was found in this picture.</source>
+        <translation>No code was found in this picture.</translation>
+    </message>
+    <message>
+        <source>Take it straight on and near, without glare; or type the words.</source>
+        <translation>Take it straight on and near, without glare; or type the words.</translation>
+    </message>
+    <message>
+        <source>This file is no picture that can be read: %1</source>
+        <translation>This file is no picture that can be read: %1</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG picture.</source>
+        <translation>Choose a JPEG or PNG picture.</translation>
+    </message>
 </context>
 <context>
     <name>SyncPage</name>
@@ -3888,6 +4102,36 @@
     <message>
         <source>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</source>
         <translation>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</translation>
+    </message>
+    <message>
+        <source>ask for the photos in full</source>
+        <translation>ask for the photos in full</translation>
+    </message>
+    <message>
+        <source>ask for the originals of photos that are on other devices</source>
+        <translation>ask for the originals of photos that are on other devices</translation>
+    </message>
+    <message>
+        <source>Photos in full, when exchanging</source>
+        <translation>Photos in full, when exchanging</translation>
+    </message>
+    <message>
+        <source>those asked for</source>
+        <comment>photos</comment>
+        <translation>those asked for</translation>
+    </message>
+    <message>
+        <source>all of them: on Wi-Fi</source>
+        <comment>photos</comment>
+        <translation>all of them: on Wi-Fi</translation>
+    </message>
+    <message>
+        <source>Entries and small pictures of photos always come.</source>
+        <translation>Entries and small pictures of photos always come.</translation>
+    </message>
+    <message>
+        <source>make a key on paper</source>
+        <translation>make a key on paper</translation>
     </message>
 </context>
 <context>
@@ -5107,6 +5351,14 @@
         <source>%1, %2</source>
         <comment>trip, date</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PaperModel</name>
+    <message>
+        <source>key on paper of %1</source>
+        <comment>date</comment>
+        <translation>key on paper of %1</translation>
     </message>
 </context>
 <context>

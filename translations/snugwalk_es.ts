@@ -633,6 +633,14 @@
         <source>Back to the finding</source>
         <translation>Volver al hallazgo</translation>
     </message>
+    <message>
+        <source>This is its small picture: the photo itself is on another device.</source>
+        <translation>Esta es su imagen pequeña: la foto misma está en otro dispositivo.</translation>
+    </message>
+    <message>
+        <source>ask for the photo in full</source>
+        <translation>pedir la foto completa</translation>
+    </message>
 </context>
 <context>
     <name>DrawTools</name>
@@ -1447,10 +1455,6 @@
         <translation>Participar en un vehículo</translation>
     </message>
     <message>
-        <source>The owner&apos;s device shows a code under share. Type or paste its words here; reading the picture by camera is not in this version yet.</source>
-        <translation>El dispositivo del propietario muestra un código en compartir. Escriba o pegue aquí sus palabras; esta versión aún no lee la imagen con la cámara.</translation>
-    </message>
-    <message>
         <source>Words of the owner&apos;s device</source>
         <translation>Palabras del dispositivo del propietario</translation>
     </message>
@@ -1461,10 +1465,6 @@
     <message>
         <source>Answer</source>
         <translation>Responder</translation>
-    </message>
-    <message>
-        <source>The owner types the words below and sees six digits too. They must be these.</source>
-        <translation>El propietario escribe las palabras de abajo y ve también seis cifras. Deben ser estas.</translation>
     </message>
     <message>
         <source>Once the owner has enrolled this device and exchanged, exchange with the same store: the rig comes from there.</source>
@@ -1478,6 +1478,18 @@
         <source>start again</source>
         <comment>with another code</comment>
         <translation>empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s device shows a code under share. Read its picture by camera, or type or paste its words.</source>
+        <translation>El dispositivo del propietario muestra un código al compartir. Lea su imagen con la cámara, o escriba o pegue sus palabras.</translation>
+    </message>
+    <message>
+        <source>every device is lost, the words on paper are left</source>
+        <translation>se perdió todo dispositivo, quedan las palabras en papel</translation>
+    </message>
+    <message>
+        <source>The owner reads the picture below, or types its words, and sees six digits too. They must be these.</source>
+        <translation>El propietario lee la imagen de abajo, o escribe sus palabras, y ve también seis cifras. Deben ser estas.</translation>
     </message>
 </context>
 <context>
@@ -1889,6 +1901,51 @@
     </message>
 </context>
 <context>
+    <name>PaperPage</name>
+    <message>
+        <source>A key on paper</source>
+        <translation>Una clave en papel</translation>
+    </message>
+    <message>
+        <source>24 words that own %1 when every device is lost. They are shown once and kept nowhere: write them down, on two papers if you can.</source>
+        <comment>rig</comment>
+        <translation>24 palabras que son dueñas de %1 cuando se pierde todo dispositivo. Se muestran una vez y no se guardan en ninguna parte: escríbalas, en dos papeles si puede.</translation>
+    </message>
+    <message>
+        <source>Who has the words and reaches a store owns the logbook. Keep them as you keep the papers of the rig. A paper that was lost or seen is revoked like a device.</source>
+        <translation>Quien tiene las palabras y llega a un almacén es dueño de la bitácora. Guárdelas como guarda los papeles del vehículo. Un papel perdido o visto se revoca como un dispositivo.</translation>
+    </message>
+    <message>
+        <source>Show the words</source>
+        <translation>Mostrar las palabras</translation>
+    </message>
+    <message>
+        <source>only you look at the screen now</source>
+        <translation>que ahora solo usted mire la pantalla</translation>
+    </message>
+    <message>
+        <source>The key of %1</source>
+        <comment>rig</comment>
+        <translation>La clave de %1</translation>
+    </message>
+    <message>
+        <source>The mark of the rig; not secret, it tells this rig from one that somebody made up</source>
+        <translation>La marca del vehículo; no es secreta, distingue este vehículo de uno inventado por alguien</translation>
+    </message>
+    <message>
+        <source>Exchange with a store now, so that the store knows this key.</source>
+        <translation>Intercambie ahora con un almacén, para que el almacén conozca esta clave.</translation>
+    </message>
+    <message>
+        <source>It is written down</source>
+        <translation>Ya está escrito</translation>
+    </message>
+    <message>
+        <source>the words are not shown again</source>
+        <translation>las palabras no se muestran otra vez</translation>
+    </message>
+</context>
+<context>
     <name>PhotoBoard</name>
     <message>
         <source>photo to draw on</source>
@@ -2235,6 +2292,45 @@
     </message>
 </context>
 <context>
+    <name>ReadCode</name>
+    <message>
+        <source>read the picture by camera</source>
+        <translation>leer la imagen con la cámara</translation>
+    </message>
+    <message>
+        <source>read it from a picture file</source>
+        <translation>leerla de un archivo de imagen</translation>
+    </message>
+    <message>
+        <source>This device has no camera that can be used. Type the words, or read a picture file.</source>
+        <translation>Este dispositivo no tiene una cámara que se pueda usar. Escriba las palabras o lea un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>what the camera sees</source>
+        <translation>lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Hold it straight on, so that the whole picture is seen.</source>
+        <translation>Téngalo de frente, que se vea la imagen entera.</translation>
+    </message>
+    <message>
+        <source>The camera is starting …</source>
+        <translation>La cámara arranca …</translation>
+    </message>
+    <message>
+        <source>leave the camera</source>
+        <translation>dejar la cámara</translation>
+    </message>
+    <message>
+        <source>Picture of the code</source>
+        <translation>Imagen del código</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>ReadingEntry</name>
     <message>
         <source>last time %1</source>
@@ -2408,6 +2504,57 @@
     <message>
         <source>Note, if it helps</source>
         <translation>Nota, si ayuda</translation>
+    </message>
+</context>
+<context>
+    <name>RecoverPage</name>
+    <message>
+        <source>Back by the words on paper</source>
+        <translation>Volver con las palabras en papel</translation>
+    </message>
+    <message>
+        <source>Add the store first that has the rig, on the page before this one.</source>
+        <translation>Añada primero el almacén que tiene el vehículo, en la página anterior.</translation>
+    </message>
+    <message>
+        <source>The store that has the rig</source>
+        <translation>El almacén que tiene el vehículo</translation>
+    </message>
+    <message>
+        <source>The 24 words</source>
+        <translation>Las 24 palabras</translation>
+    </message>
+    <message>
+        <source>The mark, seven words beside them; may stay empty</source>
+        <translation>La marca, siete palabras al lado; puede quedar vacía</translation>
+    </message>
+    <message>
+        <source>Own the rig again</source>
+        <translation>Ser de nuevo propietario</translation>
+    </message>
+    <message>
+        <source>Looking at the store …</source>
+        <translation>Mirando el almacén …</translation>
+    </message>
+    <message>
+        <source>This device owns the rig again.</source>
+        <translation>Este dispositivo es de nuevo propietario del vehículo.</translation>
+    </message>
+    <message>
+        <source>No mark was typed. Compare it with the paper before you trust what comes:</source>
+        <translation>No se escribió ninguna marca. Compárela con el papel antes de fiarse de lo que llegue:</translation>
+    </message>
+    <message>
+        <source>Mark of the rig</source>
+        <translation>Marca del vehículo</translation>
+    </message>
+    <message>
+        <source>Exchange with the store now: the rig comes from there. Then revoke the devices that were lost.</source>
+        <translation>Intercambie ahora con el almacén: el vehículo llega de allí. Después revoque los dispositivos perdidos.</translation>
+    </message>
+    <message>
+        <source>To the stores</source>
+        <translation>A los almacenes</translation>
     </message>
 </context>
 <context>
@@ -2966,14 +3113,6 @@
         <translation>Vale hasta las %1.</translation>
     </message>
     <message>
-        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there.</source>
-        <translation>No lo muestre más que a la persona que lo recibe. En el otro dispositivo: intercambiar, participar en un vehículo. Esta versión aún no lee la imagen con la cámara: escriba o pegue allí las palabras.</translation>
-    </message>
-    <message>
-        <source>Words that the other device shows now</source>
-        <translation>Palabras que muestra ahora el otro dispositivo</translation>
-    </message>
-    <message>
         <source>Take the answer</source>
         <translation>Tomar la respuesta</translation>
     </message>
@@ -3014,6 +3153,14 @@
         <source>start again</source>
         <comment>with another code</comment>
         <translation>empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. There, read the picture by camera, or type or paste the words.</source>
+        <translation>No lo muestre más que a la persona que lo recibe. En el otro dispositivo: intercambiar, participar en un vehículo. Allí, lea la imagen con la cámara, o escriba o pegue las palabras.</translation>
+    </message>
+    <message>
+        <source>What the other device shows now, as words</source>
+        <translation>Lo que muestra ahora el otro dispositivo, en palabras</translation>
     </message>
 </context>
 <context>
@@ -3376,6 +3523,26 @@
         <source>Folder of the store</source>
         <translation>Carpeta del almacén</translation>
     </message>
+    <message>
+        <source>Certificate file of its authority; may stay empty</source>
+        <translation>Archivo de certificado de su autoridad; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Only for a server of your own whose certificate this device does not know. Then no other authority is believed for it.</source>
+        <translation>Solo para un servidor propio cuyo certificado este dispositivo no conoce. Entonces no se cree a ninguna otra autoridad para él.</translation>
+    </message>
+    <message>
+        <source>choose the certificate file</source>
+        <translation>elegir el archivo de certificado</translation>
+    </message>
+    <message>
+        <source>Certificate of the authority</source>
+        <translation>Certificado de la autoridad</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pem *.crt)</source>
+        <translation>Certificados (*.pem *.crt)</translation>
+    </message>
 </context>
 <context>
     <name>StoreRow</name>
@@ -3698,6 +3865,13 @@
         <comment>role</comment>
         <translation>Este dispositivo está inscrito como %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n original(s) come with the next exchange with a store that has them.</source>
+        <translation>
+            <numerusform>%n original llega con el próximo intercambio con un almacén que lo tenga.</numerusform>
+            <numerusform>%n originales llegan con el próximo intercambio con un almacén que los tenga.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>SyncFault</name>
@@ -3837,6 +4011,46 @@
         <source>Write it as 2027-03-31.</source>
         <translation>Escríbala como 2027-03-31.</translation>
     </message>
+    <message>
+        <source>These words are no key on paper.</source>
+        <translation>Estas palabras no son una clave en papel.</translation>
+    </message>
+    <message>
+        <source>Type the 24 words of the paper.</source>
+        <translation>Escriba las 24 palabras del papel.</translation>
+    </message>
+    <message>
+        <source>This store has no rig of that key, or one with another mark: %1</source>
+        <translation>Este almacén no tiene ningún vehículo de esa clave, o uno con otra marca: %1</translation>
+    </message>
+    <message>
+        <source>Exchange once from a device that has the rig, or take another store. A rig with another mark was made up by somebody.</source>
+        <translation>Intercambie una vez desde un dispositivo que tenga el vehículo, o use otro almacén. Un vehículo con otra marca lo inventó alguien.</translation>
+    </message>
+    <message>
+        <source>Several rigs at this store name that key an owner: %1</source>
+        <translation>Varios vehículos de este almacén dan esa clave por propietaria: %1</translation>
+    </message>
+    <message>
+        <source>Type the mark that stands beside the words.</source>
+        <translation>Escriba la marca que está al lado de las palabras.</translation>
+    </message>
+    <message>
+        <source>No code was found in this picture.</source>
+        <translation>No se encontró ningún código en esta imagen.</translation>
+    </message>
+    <message>
+        <source>Take it straight on and near, without glare; or type the words.</source>
+        <translation>Tómela de frente y de cerca, sin reflejos; o escriba las palabras.</translation>
+    </message>
+    <message>
+        <source>This file is no picture that can be read: %1</source>
+        <translation>Este archivo no es una imagen que se pueda leer: %1</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG picture.</source>
+        <translation>Elija una imagen JPEG o PNG.</translation>
+    </message>
 </context>
 <context>
     <name>SyncPage</name>
@@ -3888,6 +4102,36 @@
     <message>
         <source>What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does.</source>
         <translation>Lo que va a un almacén va sellado: quien encuentre una memoria no lee nada. La bitácora en este dispositivo no tiene más cierre que el del propio dispositivo.</translation>
+    </message>
+    <message>
+        <source>ask for the photos in full</source>
+        <translation>pedir las fotos completas</translation>
+    </message>
+    <message>
+        <source>ask for the originals of photos that are on other devices</source>
+        <translation>pedir los originales de fotos que están en otros dispositivos</translation>
+    </message>
+    <message>
+        <source>Photos in full, when exchanging</source>
+        <translation>Fotos completas, al intercambiar</translation>
+    </message>
+    <message>
+        <source>those asked for</source>
+        <comment>photos</comment>
+        <translation>las pedidas</translation>
+    </message>
+    <message>
+        <source>all of them: on Wi-Fi</source>
+        <comment>photos</comment>
+        <translation>todas: con Wi-Fi</translation>
+    </message>
+    <message>
+        <source>Entries and small pictures of photos always come.</source>
+        <translation>Las anotaciones y las imágenes pequeñas de las fotos siempre llegan.</translation>
+    </message>
+    <message>
+        <source>make a key on paper</source>
+        <translation>hacer una clave en papel</translation>
     </message>
 </context>
 <context>
@@ -5107,6 +5351,14 @@
         <source>%1, %2</source>
         <comment>trip, date</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PaperModel</name>
+    <message>
+        <source>key on paper of %1</source>
+        <comment>date</comment>
+        <translation>clave en papel de %1</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@ namespace snugwalk {
 namespace {
 
 constexpr std::string_view photoFolder = "photos/";
+constexpr std::string_view thumbnailFolder = "thumbnails/";
 
 // Names of devices on systems that know drive letters; with any ending too. From memory.
 bool isDeviceName(std::string_view part)
@@ -68,16 +69,19 @@ std::string shown(std::string_view name)
     return out;
 }
 
+std::optional<Hash> hashIn(std::string_view name, std::string_view folder, std::string_view ending)
+{
+    if (!name.starts_with(folder) || !name.ends_with(ending))
+        return std::nullopt;
+    const std::string_view digits = name.substr(folder.size(), name.size() - folder.size() - ending.size());
+    const auto hash = Hash::parse(digits);
+    return hash && hash->text() == digits ? hash : std::nullopt;
+}
+
 std::optional<Hash> photoOf(std::string_view name)
 {
-    if (!name.starts_with(photoFolder))
-        return std::nullopt;
-    std::string_view rest = name.substr(photoFolder.size());
-    if (!rest.ends_with(".jpg") && !rest.ends_with(".png"))
-        return std::nullopt;
-    rest.remove_suffix(4);
-    const auto hash = Hash::parse(rest);
-    return hash && hash->text() == rest ? hash : std::nullopt;
+    const auto jpeg = hashIn(name, photoFolder, ".jpg");
+    return jpeg ? jpeg : hashIn(name, photoFolder, ".png");
 }
 
 } // namespace
@@ -87,6 +91,11 @@ std::string photoMemberName(const Hash &hash, std::string_view ending)
     return std::string(photoFolder) + hash.text() + std::string(ending);
 }
 
+std::string thumbnailMemberName(const Hash &hash)
+{
+    return std::string(thumbnailFolder) + hash.text() + ".jpg";
+}
+
 Result<MemberName> memberName(std::string_view name)
 {
     if (!isHonest(name))
@@ -94,15 +103,18 @@ Result<MemberName> memberName(std::string_view name)
                      "do not open it; ask who made it"};
     if (name.back() == '/')
         return MemberName{MemberKind::Folder, {}};
-    constexpr std::array<std::pair<std::string_view, MemberKind>, 4> ours = {
+    constexpr std::array<std::pair<std::string_view, MemberKind>, 5> ours = {
         {{readmeName, MemberKind::Readme},
          {manifestName, MemberKind::Manifest},
          {entriesName, MemberKind::Entries},
-         {thingsName, MemberKind::Things}}};
+         {thingsName, MemberKind::Things},
+         {sharingName, MemberKind::Sharing}}};
     const auto *found =
         std::find_if(ours.begin(), ours.end(), [&](const auto &item) { return item.first == name; });
     if (found != ours.end())
         return MemberName{found->second, {}};
+    if (const auto thumbnail = hashIn(name, thumbnailFolder, ".jpg"))
+        return MemberName{MemberKind::Thumbnail, *thumbnail};
     const auto photo = photoOf(name);
     return photo ? MemberName{MemberKind::Photo, *photo} : MemberName{};
 }

@@ -7,6 +7,7 @@
 
 #include "exchange/archive_names.hpp"
 #include "exchange/manifest.hpp"
+#include "exchange/sharing_lines.hpp"
 #include "exchange/whole_file.hpp"
 #include "exchange/zip_reader.hpp"
 #include "logbook/image_codec.hpp"
@@ -44,6 +45,9 @@ public:
             if (there.count(std::string(needed)) == 0)
                 fault(std::string(needed) + ": missing");
         }
+        if (m_hasManifest && m_report.entries != m_manifest.entries)
+            fault("entries.jsonl: " + std::to_string(m_report.entries) + " entries, the manifest says " +
+                  std::to_string(m_manifest.entries));
         for (const ManifestFile &file : m_manifest.files) {
             if (there.count(file.name) == 0)
                 fault(subject(file.name) + ": missing");
@@ -56,6 +60,8 @@ private:
     static std::string subject(const std::string &name)
     {
         const Result<MemberName> known = memberName(name);
+        if (known && known->kind == MemberKind::Thumbnail)
+            return "thumbnail of photo " + known->photo.text();
         return known && known->kind == MemberKind::Photo ? "photo " + known->photo.text() : name;
     }
 
@@ -73,7 +79,8 @@ private:
         m_hasManifest = true;
         m_report.streams = static_cast<std::int64_t>(m_manifest.streams.size());
         for (const ForeignStream &stream : m_manifest.streams) {
-            if (blake2b(stream.publicKey).view().substr(0, 16) != stream.name.device.view())
+            if (!stream.isOnlyNamed() &&
+                blake2b(stream.publicKey).view().substr(0, 16) != stream.name.device.view())
                 fault("stream " + stream.name.text() + ": its key is not the device's");
         }
     }
@@ -90,7 +97,11 @@ private:
                 fault(subject(member.name) + ": its bytes are not what its name says");
         }
         if (name.kind == MemberKind::Entries)
-            checkEntries(content.bytes);
+            eachLine(content.bytes,
+                     [&](std::string_view line, std::int64_t number) { checkLine(line, number); });
+        if (name.kind == MemberKind::Sharing)
+            eachLine(content.bytes,
+                     [&](std::string_view line, std::int64_t number) { checkSharing(line, number); });
         if (m_hasManifest)
             checkAgainstManifest(member.name, content.bytes);
     }
@@ -105,17 +116,23 @@ private:
             fault(subject(name) + ": its bytes are not what the manifest says");
     }
 
-    void checkEntries(std::string_view text)
+    template <typename Check>
+    static void eachLine(std::string_view text, const Check &check)
     {
         std::int64_t number = 0;
         while (!text.empty()) {
             const std::size_t end = std::min(text.find('\n'), text.size());
-            checkLine(text.substr(0, end), ++number);
+            check(text.substr(0, end), ++number);
             text.remove_prefix(std::min(end + 1, text.size()));
         }
-        if (m_hasManifest && m_report.entries != m_manifest.entries)
-            fault("entries.jsonl: " + std::to_string(m_report.entries) + " entries, the manifest says " +
-                  std::to_string(m_manifest.entries));
+    }
+
+    void checkSharing(std::string_view line, std::int64_t number)
+    {
+        Sharing ignored; // its signatures and its shown members are what is looked at
+        const Status read = addSharingLine(line, ignored);
+        if (!read)
+            fault("sharing.jsonl line " + std::to_string(number) + ": " + read.error().what);
     }
 
     void checkLine(std::string_view line, std::int64_t number)

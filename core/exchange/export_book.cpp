@@ -11,11 +11,13 @@
 #include "exchange/entry_line.hpp"
 #include "exchange/export_scope.hpp"
 #include "exchange/manifest.hpp"
+#include "exchange/sharing_lines.hpp"
 #include "exchange/whole_file.hpp"
 #include "exchange/zip_reader.hpp"
 #include "exchange/zip_writer.hpp"
 #include "logbook/files.hpp"
 #include "logbook/image_codec.hpp"
+#include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
 
 namespace snugwalk {
@@ -35,7 +37,10 @@ entries.jsonl   the log: one JSON object a line (RFC 8259), in order of time. Ea
                 BLAKE2b-256 of the hash before it in the same `stream` (32 zero bytes before the first)
                 and of the entry as deterministic CBOR.
 things.jsonl    what the log says now: one JSON object a line, by type. For reading; an import makes it anew.
+sharing.jsonl   only where a rig is shared: who belongs to it (signed records), which signed file carried which
+                entries, which entries are set aside and why. No private key and no password is in it.
 photos/         the pictures byte for byte as they were taken, named by their BLAKE2b-256
+thumbnails/     small pictures of those whose original is on another device
 
 The photos and entries hold times and positions as they were taken. Give this file only to people who
 may know them.
@@ -46,6 +51,8 @@ struct Content {
     Manifest manifest;
     std::string entries;
     std::string things;
+    std::string sharing;
+    std::int64_t sharedRigs = 0;
     std::set<Hash> photos;
 };
 
@@ -57,7 +64,7 @@ struct Scope {
 
 Status collectStreams(Connection &db, Content &content)
 {
-    Result<Statement> rows = db.prepare("SELECT name, public_key, label FROM stream ORDER BY name");
+    Result<Statement> rows = db.prepare("SELECT name, public_key, label, partial FROM stream ORDER BY name");
     if (!rows)
         return rows.error();
     for (;;) {
@@ -69,7 +76,7 @@ Status collectStreams(Connection &db, Content &content)
         const Result<StreamId> name = streamFromBytes(rows->bytes(0));
         if (!name)
             return name.error();
-        content.manifest.streams.push_back({*name, rows->bytes(1), rows->text(2)});
+        content.manifest.streams.push_back({*name, rows->bytes(1), rows->text(2), rows->integer(3) != 0});
     }
 }
 
@@ -159,6 +166,21 @@ Status collectThings(Connection &db, const Scope &scope, Content &content)
     }
 }
 
+Status collectSharing(Logbook &book, const Id &rig, Content &content)
+{
+    const auto sharing = sharingOf(book, rig);
+    if (!sharing)
+        return sharing.error();
+    content.sharedRigs = static_cast<std::int64_t>(sharing->rigs.size());
+    if (sharing->isEmpty())
+        return done();
+    auto text = sharingText(book, *sharing);
+    if (!text)
+        return text.error();
+    content.sharing = std::move(text).value();
+    return done();
+}
+
 // As of one moment: nobody writes between the parts.
 Result<Content> collect(Logbook &book, const Id &rig)
 {
@@ -181,6 +203,7 @@ Result<Content> collect(Logbook &book, const Id &rig)
     SNUG_TRY(collectStreams(book.db(), content));
     SNUG_TRY(collectEntries(book.db(), scope, content));
     SNUG_TRY(collectThings(book.db(), scope, content));
+    SNUG_TRY(collectSharing(book, rig, content));
     return content;
 }
 
@@ -199,6 +222,7 @@ public:
             if (added.error().code != Errc::NotFound && added.error().code != Errc::Corrupt)
                 return added;
             m_content.manifest.missingPhotos.push_back(hash);
+            SNUG_TRY(addThumbnail(folder, hash));
             report.missing.push_back("photo " + hash.text() + ": " + added.error().what);
         }
         return done();
@@ -209,6 +233,8 @@ public:
         SNUG_TRY(addText(readmeName, std::string(readme)));
         SNUG_TRY(addText(entriesName, std::move(m_content.entries)));
         SNUG_TRY(addText(thingsName, std::move(m_content.things)));
+        if (!m_content.sharing.empty())
+            SNUG_TRY(addText(sharingName, std::move(m_content.sharing)));
         SNUG_TRY(m_writer.addBytes(std::string(manifestName), manifestText(m_content.manifest)));
         return m_writer.close(emptySeal());
     }
@@ -238,6 +264,12 @@ private:
         return Error{Errc::NotFound, "its file is not on this device", "", ""};
     }
 
+    Status addThumbnail(const fs::path &folder, const Hash &hash)
+    {
+        Result<std::string> bytes = PhotoStore(folder).thumbnail(hash);
+        return bytes ? addText(thumbnailMemberName(hash), std::move(bytes).value()) : done();
+    }
+
     void note(const std::string &name, std::size_t size, const Hash &hash)
     {
         m_content.manifest.files.push_back({name, static_cast<std::int64_t>(size), hash});
@@ -252,7 +284,8 @@ Result<ExportReport> write(Logbook &book, const std::string &part, Content conte
     ExportReport report;
     report.entries = content.manifest.entries;
     report.streams = static_cast<std::int64_t>(content.manifest.streams.size());
-    if (content.photos.size() > maxZipMembers - 4)
+    report.sharedRigs = content.sharedRigs;
+    if (content.photos.size() > maxZipMembers - 5)
         return Error{Errc::Unsupported, "more photos than one archive takes", part,
                      "export one rig at a time"};
     Result<ZipWriter> writer = ZipWriter::create(part, book.now().instant);

@@ -13,6 +13,7 @@ struct ExportReport {
     std::int64_t entries = 0;
     std::int64_t streams = 0;
     std::int64_t photos = 0;
+    std::int64_t sharedRigs = 0;      ///< of which it tells who belongs to them and what is set aside
     std::vector<std::string> missing; ///< photos named by entries that are not here or damaged, one line each
 };
 

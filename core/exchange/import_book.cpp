@@ -8,6 +8,7 @@
 #include "exchange/archive_names.hpp"
 #include "exchange/check_export.hpp"
 #include "exchange/manifest.hpp"
+#include "exchange/sharing_lines.hpp"
 #include "exchange/zip_reader.hpp"
 #include "logbook/photo_store.hpp"
 
@@ -15,12 +16,15 @@ namespace snugwalk {
 namespace {
 
 constexpr std::uint64_t maxEntriesBytes = std::uint64_t{1} << 30;
+constexpr std::uint64_t maxThumbnail = std::uint64_t{32} << 10;
 
 // The members that matter, by what they are.
 struct Contents {
     const ZipMember *manifest = nullptr;
     const ZipMember *entries = nullptr;
+    const ZipMember *sharing = nullptr;
     std::map<Hash, const ZipMember *> photos;
+    std::map<Hash, const ZipMember *> thumbnails;
 };
 
 struct Lines {
@@ -46,8 +50,12 @@ Result<Contents> sort(const ZipReader &archive, ImportReport &report)
             contents.manifest = &member;
         else if (name->kind == MemberKind::Entries)
             contents.entries = &member;
+        else if (name->kind == MemberKind::Sharing)
+            contents.sharing = &member;
         else if (name->kind == MemberKind::Photo)
             contents.photos.emplace(name->photo, &member);
+        else if (name->kind == MemberKind::Thumbnail)
+            contents.thumbnails.emplace(name->photo, &member);
         else if (name->kind == MemberKind::Other)
             report.notes.push_back(member.name + ": not a part of an export, left out");
     }
@@ -58,13 +66,13 @@ Result<Contents> sort(const ZipReader &archive, ImportReport &report)
     return contents;
 }
 
-Status checkEntriesHash(const Manifest &manifest, const std::string &bytes)
+Status checkHash(const Manifest &manifest, std::string_view name, const std::string &bytes)
 {
     for (const ManifestFile &file : manifest.files) {
-        if (file.name == entriesName && file.hash == blake2b(bytes))
+        if (file.name == name && file.hash == blake2b(bytes))
             return done();
     }
-    return Error{Errc::Corrupt, "the entries are not those that the manifest names", "entries.jsonl",
+    return Error{Errc::Corrupt, "the lines are not those that the manifest names", std::string(name),
                  "run `snugwalk check --export` on it; fetch the file again from where it was made"};
 }
 
@@ -115,6 +123,7 @@ public:
             if (m_store.verify(hash)) {
                 ++report.photosKnown;
             } else if (member == m_contents.photos.end()) {
+                SNUG_TRY(addThumbnail(hash));
                 report.missing.push_back(name + ": fetch it from the device that took it");
             } else if (const Status added = add(hash, *member->second); added) {
                 ++report.photosAdded;
@@ -143,11 +152,43 @@ private:
         return kept ? done() : Status(kept.error());
     }
 
+    // Of an original that is elsewhere: it is shown until that comes.
+    Status addThumbnail(const Hash &hash)
+    {
+        const auto member = m_contents.thumbnails.find(hash);
+        if (member == m_contents.thumbnails.end() || m_store.hasThumbnail(hash))
+            return done();
+        const Result<std::string> bytes = m_archive.read(*member->second, maxThumbnail);
+        const Status kept = bytes ? m_store.keepThumbnail(hash, *bytes) : Status(bytes.error());
+        return !kept && kept.error().code == Errc::Io ? kept : done();
+    }
+
     const ZipReader &m_archive;
     const Contents &m_contents;
     const ImageCodec &m_codec;
     PhotoStore m_store;
 };
+
+Result<Sharing> readSharing(const ZipReader &archive, const ZipMember *member, const Manifest &manifest)
+{
+    Sharing sharing;
+    if (member == nullptr)
+        return sharing;
+    const Result<std::string> text = archive.read(*member, maxEntriesBytes);
+    if (!text)
+        return text.error();
+    SNUG_TRY(checkHash(manifest, sharingName, *text));
+    std::int64_t number = 0;
+    for (std::string_view rest = *text; !rest.empty();) {
+        const std::size_t end = std::min(rest.find('\n'), rest.size());
+        ++number;
+        const Status added = addSharingLine(rest.substr(0, end), sharing);
+        if (!added)
+            return atFile(added.error(), "sharing.jsonl line " + std::to_string(number));
+        rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
+    return sharing;
+}
 
 Result<ImportReport> importFrom(Logbook &book, const ZipReader &archive, const ImageCodec &codec)
 {
@@ -164,18 +205,26 @@ Result<ImportReport> importFrom(Logbook &book, const ZipReader &archive, const I
     const Result<std::string> text = archive.read(*contents->entries, maxEntriesBytes);
     if (!text)
         return text.error();
-    SNUG_TRY(checkEntriesHash(*manifest, *text));
+    SNUG_TRY(checkHash(*manifest, entriesName, *text));
+    const Result<Sharing> sharing = readSharing(archive, contents->sharing, *manifest);
+    if (!sharing)
+        return sharing.error();
     Result<Lines> lines = readLines(*text);
     if (!lines)
         return lines.error();
     PhotoImport photos(archive, *contents, codec, PhotoStore(book.photoFolder()));
-    const Result<ImportCount> count = importEntries(book, manifest->streams, std::move(lines->entries),
-                                                    [&] { return photos.bring(lines->photos, report); });
+    const auto beforeCommit = [&]() -> Status {
+        SNUG_TRY(takeSharing(book, *sharing));
+        return photos.bring(lines->photos, report);
+    };
+    const Result<ImportCount> count =
+        importEntries(book, manifest->streams, std::move(lines->entries), beforeCommit);
     if (!count)
         return count.error();
     report.entriesAdded = count->added;
     report.entriesKnown = count->known;
     report.streamsAdded = count->streams;
+    report.sharedRigs = static_cast<std::int64_t>(sharing->rigs.size());
     report.mustReopen = count->mustReopen;
     return report;
 }

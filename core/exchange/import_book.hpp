@@ -16,6 +16,7 @@ struct ImportReport {
     std::int64_t streamsAdded = 0;
     std::int64_t photosAdded = 0;
     std::int64_t photosKnown = 0;
+    std::int64_t sharedRigs = 0;      ///< whose members and set-aside entries came with it
     std::vector<std::string> missing; ///< photos that entries name and nobody brought, one line each
     std::vector<std::string> notes;   ///< what was left out and why, one line each
     bool mustReopen = false;          ///< see `ImportCount`

@@ -19,12 +19,14 @@ Error broken(const char *what)
 std::optional<ForeignStream> readStream(const Value &v)
 {
     const auto name = fromHex(v["stream"].asString().value_or(""));
-    const auto key = fromHex(v["public_key"].asString().value_or(""));
+    const bool partial = v["partial"].asBool().value_or(false);
+    const auto key = partial && v["public_key"].isNull() ? std::string(32, '\0')
+                                                         : fromHex(v["public_key"].asString().value_or(""));
     const auto label = v["label"].asString();
     if (!name || !key || !label)
         return std::nullopt;
     const Result<StreamId> id = streamFromBytes(*name);
-    return id ? std::optional(ForeignStream{*id, *key, *label}) : std::nullopt;
+    return id ? std::optional(ForeignStream{*id, *key, *label, partial}) : std::nullopt;
 }
 
 std::optional<ManifestFile> readFileRow(const Value &v)
@@ -43,9 +45,11 @@ std::string manifestText(const Manifest &manifest)
 {
     Value::List streams;
     for (const ForeignStream &stream : manifest.streams)
-        streams.emplace_back(Value::Map{{"stream", toHex(stream.name.bytes())},
-                                        {"public_key", toHex(stream.publicKey)},
-                                        {"label", stream.label}});
+        streams.emplace_back(
+            Value::Map{{"stream", toHex(stream.name.bytes())},
+                       {"public_key", stream.isOnlyNamed() ? Value() : Value(toHex(stream.publicKey))},
+                       {"partial", stream.partial},
+                       {"label", stream.label}});
     Value::List files;
     for (const ManifestFile &file : manifest.files)
         files.emplace_back(

@@ -8,6 +8,7 @@
 #include "logbook/entry_rows.hpp"
 #include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
+#include "logbook/schema.hpp"
 
 namespace snugwalk {
 namespace {
@@ -16,9 +17,22 @@ using sqlite::Connection;
 using sqlite::Statement;
 using sqlite::Transaction;
 
-std::string nameOf(const Entry &entry)
+std::string nameOf(const EntryId &id) { return "entry " + id.stream.text() + " " + std::to_string(id.seq); }
+
+// By the row's own columns, whatever its bytes say.
+std::string nameOfRow(std::string_view stream, std::int64_t seq)
 {
-    return "entry " + entry.id.stream.text() + " " + std::to_string(entry.id.seq);
+    const Result<StreamId> name = streamFromBytes(stream);
+    return name ? nameOf({*name, seq}) : "entry " + std::to_string(seq) + " of a stream without a name";
+}
+
+// Damage that stops one question does not stop the others.
+Status noted(Status status, const char *what, CheckReport &report)
+{
+    if (status || status.error().code != Errc::Corrupt)
+        return status;
+    report.faults.push_back(std::string(what) + ": " + status.error().what);
+    return done();
 }
 
 bool isSame(const Id &id, const Statement &row, int column)
@@ -55,6 +69,42 @@ Status checkStreams(Connection &db, CheckReport &report)
     }
 }
 
+// Tables, indexes and triggers against those of a new logbook.
+Status checkSchema(Connection &db, CheckReport &report)
+{
+    const auto found = schemaTexts(db);
+    const auto wanted = schemaWanted();
+    if (!found || !wanted)
+        return found ? wanted.error() : found.error();
+    if (*found != *wanted)
+        report.faults.emplace_back("the tables' own description is not that of a logbook");
+    return done();
+}
+
+// Which entries are gone with a page that cannot be read: an index has their numbers too.
+Status nameLost(Connection &db, CheckReport &report)
+{
+    Result<Statement> listed =
+        db.prepare("SELECT entry.stream, seq, name FROM entry INDEXED BY entry_by_time "
+                   "JOIN stream ON stream.id = entry.stream");
+    Result<Statement> one = db.prepare("SELECT bytes FROM entry WHERE stream = ? AND seq = ?");
+    if (!listed || !one)
+        return listed ? one.error() : listed.error();
+    for (;;) {
+        const Result<bool> row = listed->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return done();
+        one->bind(1, listed->integer(0));
+        one->bind(2, listed->integer(1));
+        const Result<bool> found = one->step();
+        if (!found || !*found)
+            report.faults.push_back(nameOfRow(listed->bytes(2), listed->integer(1)) + ": it cannot be read");
+        one->reset();
+    }
+}
+
 // Follows each stream's chain in order of its sequence numbers.
 Status checkChains(Connection &db, CheckReport &report)
 {
@@ -81,8 +131,7 @@ Status checkChains(Connection &db, CheckReport &report)
         ++report.entries;
         const std::string bytes = rows->bytes(2);
         const Result<Entry> entry = entryFromBytes(bytes);
-        const std::string where =
-            "stream " + std::to_string(stream) + " entry " + std::to_string(rows->integer(1));
+        const std::string where = nameOfRow(rows->bytes(7), rows->integer(1));
         // What came through sync, or through an export of that, has gaps where its stream wrote about other
         // rigs: the hash is that of an entry alone, and a segment's signature stands for the chain.
         const bool isAlone = rows->integer(10) != 0 && chainHash(Hash{}, bytes).view() == rows->bytes(3);
@@ -94,7 +143,7 @@ Status checkChains(Connection &db, CheckReport &report)
         if (!entry)
             report.faults.push_back(where + ": " + entry.error().what);
         else if (!columnsAgree(*entry, *rows) || canonicalBytes(*entry) != bytes)
-            report.faults.push_back(nameOf(*entry) + ": its columns differ from its bytes");
+            report.faults.push_back(where + ": its columns differ from its bytes");
         expected = rows->integer(1) + 1;
         previous = hash;
     }
@@ -139,8 +188,8 @@ Status checkPragma(Connection &db, const char *pragma, CheckReport &report)
     }
 }
 
-// Bytes that others signed: each row by its own hash.
-Status checkSigned(Connection &db, const char *sql, const char *what, CheckReport &report)
+// Bytes that are kept as they came: each row by its own hash. `sql` has hash, bytes, stream and a number.
+Status checkKept(Connection &db, const char *sql, const char *what, CheckReport &report)
 {
     Result<Statement> rows = db.prepare(sql);
     if (!rows)
@@ -151,9 +200,13 @@ Status checkSigned(Connection &db, const char *sql, const char *what, CheckRepor
             return row.error();
         if (!*row)
             return done();
-        if (blake2b(rows->bytes(1)).view() != rows->bytes(0))
-            report.faults.push_back(std::string(what) + " " + toHex(rows->bytes(0)).substr(0, 20) +
-                                    ": its bytes were changed");
+        if (blake2b(rows->bytes(1)).view() == rows->bytes(0))
+            continue;
+        const Result<StreamId> stream = streamFromBytes(rows->bytes(2));
+        report.faults.push_back(std::string(what) + " " +
+                                (stream ? stream->text() + " " + std::to_string(rows->integer(3))
+                                        : toHex(rows->bytes(0)).substr(0, 20)) +
+                                ": its bytes or its hash were changed");
     }
 }
 
@@ -210,16 +263,25 @@ Status checkPhotos(Logbook &book, bool deep, CheckReport &report)
 Result<CheckReport> checkLogbook(Logbook &book, bool deep)
 {
     CheckReport report;
-    SNUG_TRY(checkStreams(book.db(), report));
-    SNUG_TRY(checkPragma(book.db(), "PRAGMA foreign_key_check", report));
+    Connection &db = book.db();
+    SNUG_TRY(noted(checkSchema(db, report), "the tables' own description", report));
+    SNUG_TRY(noted(checkStreams(db, report), "streams", report));
+    SNUG_TRY(noted(checkPragma(db, "PRAGMA foreign_key_check", report), "tables", report));
+    const Status chains = checkChains(db, report);
+    if (!chains)
+        SNUG_TRY(noted(nameLost(db, report), "the list of entries", report));
+    SNUG_TRY(noted(chains, "entries", report));
+    const auto kept = [&](const char *sql, const char *what) {
+        return noted(checkKept(db, sql, what, report), what, report);
+    };
+    SNUG_TRY(kept("SELECT hash, bytes, stream, counter FROM segment", "file of entries"));
+    SNUG_TRY(kept("SELECT hash, bytes, NULL, 0 FROM control", "record of members"));
+    SNUG_TRY(kept("SELECT hash, bytes, name, seq FROM twin LEFT JOIN stream ON id = twin.stream",
+                  "twin of entry"));
+    SNUG_TRY(noted(checkPhotos(book, deep, report), "photos", report));
+    SNUG_TRY(noted(checkProjection(db, report), "the tables that are read", report));
     if (deep)
-        SNUG_TRY(checkPragma(book.db(), "PRAGMA integrity_check", report));
-    SNUG_TRY(checkChains(book.db(), report));
-    SNUG_TRY(checkSigned(book.db(), "SELECT hash, bytes FROM segment", "segment", report));
-    SNUG_TRY(checkSigned(book.db(), "SELECT hash, bytes FROM control", "control record", report));
-    SNUG_TRY(checkSigned(book.db(), "SELECT hash, bytes FROM twin", "twin", report));
-    SNUG_TRY(checkProjection(book.db(), report));
-    SNUG_TRY(checkPhotos(book, deep, report));
+        SNUG_TRY(noted(checkPragma(db, "PRAGMA integrity_check", report), "pages", report));
     return report;
 }
 

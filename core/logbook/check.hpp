@@ -20,7 +20,10 @@ struct CheckReport {
 
 /// Sequence numbers, hashes and the chain of every stream, entries against their columns, the
 /// projection against one rebuilt from entries (in a transaction that is rolled back), foreign keys.
-/// With `deep`, SQLite's own page check and every photo's bytes against its name as well.
+/// With `deep`, SQLite's own page check and every photo's bytes against its name as well; together they tell
+/// any changed bit that something reads (what no hash covers stands twice, see core/logbook/FORMAT.md). A bit
+/// in a free page or the unused rest of one is nobody's. Damage that stops one question does not stop the
+/// others.
 [[nodiscard]] Result<CheckReport> checkLogbook(Logbook &book, bool deep);
 
 /// Copies the logbook with SQLite's online backup into `target`, which must not exist, and its

@@ -35,22 +35,26 @@ Status addStream(Connection &db, const ForeignStream &stream, ImportCount &count
     const std::string name = stream.name.bytes();
     const bool isTheirs = stream.publicKey.size() == 32 &&
                           blake2b(stream.publicKey).view().substr(0, 16) == stream.name.device.view();
-    if (!isTheirs)
+    if (!isTheirs && !stream.isOnlyNamed())
         return corrupt("a stream whose key is not the device's", stream.name.text());
-    Result<Statement> insert =
-        db.prepare("INSERT INTO stream(name, public_key, label, own) SELECT ?1, ?2, ?3, 0 WHERE NOT EXISTS("
-                   "SELECT 1 FROM stream WHERE name = ?1)");
+    Result<Statement> insert = db.prepare(
+        "INSERT INTO stream(name, public_key, label, own, partial) SELECT ?1, ?2, ?3, 0, ?4 WHERE NOT "
+        "EXISTS(SELECT 1 FROM stream WHERE name = ?1)");
     if (!insert)
         return insert.error();
     insert->bindBytes(1, name);
     insert->bindBytes(2, stream.publicKey);
     insert->bind(3, stream.label);
+    insert->bind(4, std::int64_t{stream.partial});
     SNUG_TRY(insert->run());
     const auto changed = db.number("SELECT changes()");
     if (!changed)
         return changed.error();
     count.streams += *changed;
-    return done();
+    if (*changed > 0 || !isTheirs)
+        return done();
+    const auto learned = streamRowOrNew(db, stream.name, stream.publicKey); // where it was only named before
+    return learned ? done() : Status(learned.error());
 }
 
 Result<Tail> tailOf(Connection &db, const StreamId &stream)

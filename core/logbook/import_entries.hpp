@@ -10,11 +10,14 @@
 
 namespace snugwalk {
 
-/// Who wrote a stream; `publicKey` is 32 bytes whose hash names the device.
+/// Who wrote a stream; `publicKey` is 32 bytes whose hash names the device, or 32 zeros for a partial stream
+/// that others only named.
 struct ForeignStream {
     StreamId name;
     std::string publicKey;
     std::string label;
+    bool partial = false; ///< it came through sync where it was exported: entries of other rigs are missing
+    [[nodiscard]] bool isOnlyNamed() const { return partial && publicKey == std::string(32, '\0'); }
 };
 
 /// An entry as it was stored where it was written.

@@ -78,7 +78,8 @@ Result<Logbook> Logbook::open(const std::string &file, LogbookOptions options)
         std::error_code fault;
         if (!options.createIfMissing && db.error().code == Errc::Io && !std::filesystem::exists(file, fault))
             return Error{Errc::NotFound, "there is no logbook", file,
-                         "give another file, or add a rig to begin one"};
+                         "give another file, add a rig to begin one, or answer the offer of one (`snugwalk "
+                         "device answer`)"};
         return db.error();
     }
     Logbook book(std::move(db).value(), std::move(options));

@@ -225,11 +225,7 @@ Result<ReceiveCount> judgeAll(Logbook &book, const Id &space, const Judge &judge
         return changed.error();
     if (*changed)
         SNUG_TRY(rebuildProjection(db));
-    Result<Statement> mark = db.prepare("UPDATE space SET judged = 1 WHERE id = ?");
-    if (!mark)
-        return mark.error();
-    mark->bindBytes(1, space.view());
-    SNUG_TRY(mark->run());
+    SNUG_TRY(markJudged(db, space));
     SNUG_TRY(std::move(*transaction).commit());
     return count;
 }

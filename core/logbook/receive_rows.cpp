@@ -2,6 +2,7 @@
 // Segments, control records and what is set aside, as rows.
 #include "logbook/receive_rows.hpp"
 
+#include "logbook/schema.hpp"
 #include "logbook/space_of.hpp"
 
 namespace snugwalk {
@@ -34,9 +35,6 @@ Result<KeptSegment> segmentFrom(const Statement &rows)
     kept.opened = rows.integer(6) != 0;
     return kept;
 }
-
-constexpr const char *triggerThatKeeps = "CREATE TRIGGER entry_never_goes BEFORE DELETE ON entry "
-                                         "BEGIN SELECT RAISE(ABORT, 'an entry is never removed'); END";
 
 } // namespace
 
@@ -167,8 +165,6 @@ Result<std::vector<std::pair<Id, Hash>>> sharedRigs(Logbook &book)
     }
 }
 
-namespace {
-
 Status putControl(Connection &db, const Id &space, const Hash &hash, std::string_view bytes)
 {
     Result<Statement> insert = db.prepare("INSERT OR IGNORE INTO control VALUES(?, ?, ?)");
@@ -201,7 +197,11 @@ Status putRig(Connection &db, const Id &space, const Hash &root)
     return insert->run();
 }
 
-} // namespace
+Status markJudged(Connection &db, const Id &space)
+{
+    Result<Statement> mark = withBytes(db, "UPDATE space SET judged = 1 WHERE id = ?", space.view());
+    return mark ? mark->run() : Status(mark.error());
+}
 
 Status keepControl(Logbook &book, const Id &space, const Hash &hash, std::string_view bytes)
 {

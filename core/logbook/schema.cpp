@@ -3,7 +3,6 @@
 #include "logbook/schema.hpp"
 
 #include <array>
-#include <string>
 
 namespace snugwalk {
 namespace {
@@ -87,6 +86,20 @@ CREATE TABLE head(
     entity BLOB NOT NULL, field TEXT NOT NULL, stream INTEGER NOT NULL, seq INTEGER NOT NULL,
     hlc INTEGER NOT NULL, value BLOB NOT NULL, type TEXT NOT NULL,
     PRIMARY KEY(entity, field, stream, seq)) STRICT, WITHOUT ROWID;
+)sql",
+                                   // Every column that no hash covers stands twice: a bit that changed in one
+                                   // of the two is told by SQLite's own check of indexes against tables.
+                                   R"sql(
+DROP INDEX entry_unsent;
+CREATE INDEX entry_by_segment ON entry(segment);
+CREATE INDEX meta_twice ON meta(key, value);
+CREATE INDEX stream_twice ON stream(name, public_key, label, own, partial);
+CREATE INDEX space_twice ON space(id, root, judged);
+CREATE INDEX control_twice ON control(hash, space);
+CREATE INDEX segment_twice ON segment(hash, space, stream, counter, prev, opened);
+CREATE INDEX aside_twice ON aside(stream, seq, reason);
+CREATE INDEX twin_twice ON twin(stream, seq, hash, segment);
+CREATE INDEX wanted_twice ON wanted(hash);
 )sql"};
 static_assert(static_cast<std::int64_t>(migrations.size()) == logbookVersion);
 
@@ -129,6 +142,31 @@ Result<Marks> marksOf(sqlite::Connection &db)
 }
 
 } // namespace
+
+Result<std::vector<std::string>> schemaTexts(const sqlite::Connection &db)
+{
+    auto rows = db.prepare("SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY name");
+    if (!rows)
+        return rows.error();
+    std::vector<std::string> texts;
+    for (;;) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return row.error();
+        if (!*row)
+            return texts;
+        texts.push_back(rows->text(0) + " " + rows->text(1) + " " + rows->text(2) + " " + rows->text(3));
+    }
+}
+
+Result<std::vector<std::string>> schemaWanted()
+{
+    Result<sqlite::Connection> fresh = sqlite::Connection::open(":memory:", sqlite::OpenMode::Create);
+    if (!fresh)
+        return fresh.error();
+    SNUG_TRY(prepareSchema(*fresh));
+    return schemaTexts(*fresh);
+}
 
 Status prepareSchema(sqlite::Connection &db)
 {

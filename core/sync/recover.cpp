@@ -78,6 +78,25 @@ Result<std::vector<FoundRig>> rigsOwnedBy(Store &store, const DeviceKey &key)
     return found;
 }
 
+Result<FoundRig> rigOfMark(std::vector<FoundRig> found, std::string_view mark, const std::string &store)
+{
+    if (!mark.empty()) {
+        const auto wanted = bytesFromWords(mark);
+        if (!wanted)
+            return wanted.error();
+        std::erase_if(
+            found, [&](const FoundRig &rig) { return bytesFromWords(rigMark(rig.root)).value() != *wanted; });
+    }
+    if (found.size() == 1)
+        return found.front();
+    if (found.empty())
+        return Error{Errc::NotFound, "this store has no rig of that key", store,
+                     mark.empty() ? "sync it once from a device that has the rig, or take another store"
+                                  : "compare the mark; a rig with another one was made up by somebody"};
+    return Error{Errc::Conflict, std::to_string(found.size()) + " rigs at this store name that key an owner",
+                 store, "type the mark printed beside the words with --mark"};
+}
+
 Status recoverRig(Logbook &book, const Keys &mine, const DeviceKey &printed, const FoundRig &rig)
 {
     const auto shared = sharedRigs(book);

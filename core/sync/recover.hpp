@@ -22,6 +22,11 @@ struct FoundRig {
 /// Seven words that name the rig's first record (64 bits of its hash).
 [[nodiscard]] std::string rigMark(const Hash &root);
 
+/// The one of that mark, or the only one when `mark` is empty. `NotFound` when there is none, `Conflict` when
+/// there are several, `InvalidInput` for words that are no mark. \param store its name, to tell
+[[nodiscard]] Result<FoundRig> rigOfMark(std::vector<FoundRig> found, std::string_view mark,
+                                         const std::string &store);
+
 /// Takes part in the rig and enrolls this device as an owner, signed by the printed key. Exchange afterwards.
 /// \returns `Conflict` when this logbook shares another rig of that id.
 [[nodiscard]] Status recoverRig(Logbook &book, const Keys &mine, const DeviceKey &printed,

@@ -222,6 +222,18 @@ Status adoptEntries(Logbook &book, const Keys &keys, const Id &rig, const std::v
     return settled ? done() : Status(settled.error());
 }
 
+Result<Hash> rootOf(Logbook &book, const Id &rig)
+{
+    const auto shared = sharedRigs(book);
+    if (!shared)
+        return shared.error();
+    for (const auto &[id, root] : *shared) {
+        if (id == rig)
+            return root;
+    }
+    return Error{Errc::NotFound, "this rig is not shared", rig.shortText(), "share it first"};
+}
+
 Result<std::string> enrollPaperOwner(Logbook &book, const Keys &keys, const Id &rig, const std::string &name)
 {
     const Keys paper(DeviceKey::random());

@@ -21,6 +21,9 @@ struct RigKeys {
 };
 [[nodiscard]] RigKeys openKeys(const RigMembers &members, const Keys &keys);
 
+/// The record that founded a shared rig. `NotFound` when it is not shared.
+[[nodiscard]] Result<Hash> rootOf(Logbook &book, const Id &rig);
+
 /// Begins to share a rig; this device is its first owner. `Conflict` when it is shared already, `NotFound`
 /// when there is no such rig.
 [[nodiscard]] Status shareRig(Logbook &book, const Keys &keys, const Id &rig);

@@ -127,8 +127,12 @@ Error errorOf(DavMeaning meaning, int status, std::string_view where)
     case DavMeaning::Retry:
         break;
     }
+    if (status >= 500) // nginx says no more than this when its disk is full
+        return {Errc::Network, told("the server failed at it", status), at,
+                "look whether there is room on its disk, or try again later; what was sent stays sent"};
     return {Errc::Network, told("the store could not be reached, or broke off", status), at,
-            "try again when the connection is better; what was sent stays sent"};
+            "try again when the connection is better, or look whether the server has room; what was sent "
+            "stays sent"};
 }
 
 std::chrono::milliseconds waitBefore(int tries, double luck, std::optional<std::chrono::seconds> retryAfter,

@@ -13,6 +13,7 @@
 #include "data/product_world.hpp"
 #include "device/device.hpp"
 #include "photo_provider.hpp"
+#include "places/qr_picture.hpp"
 #include "places/qr_rows.hpp"
 #include "position/make_position.hpp"
 
@@ -129,6 +130,7 @@ void Wiring::makeSession(const Options &options, Mode mode)
     m_places = std::make_unique<KnownPlaces>(mode == Mode::Live ? dataFolder() : beside);
     parts.places = m_places.get();
     parts.qrRows = qrRows;
+    parts.qrBytes = qrBytes;
     parts.takenFolder = m_bookFile.toStdString() + ".taken";
     parts.still = mode == Mode::Still;
     if (mode == Mode::Live) {

@@ -1,7 +1,8 @@
 # SPDX-License-Identifier: Apache-2.0
 # How a test program of the core is made: doctest, fixed locale and zone, the folder as label.
 
-set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC")
+# No bus: a test never writes into the key store of who runs it.
+set(SNUGWALK_TEST_ENVIRONMENT "LC_ALL=C.UTF-8;TZ=UTC;DBUS_SESSION_BUS_ADDRESS=unix:path=/nonexistent")
 
 # What is tested is optimised as it ships; a test itself runs once and is compiled more often than that.
 add_library(snugwalk_test_options INTERFACE)

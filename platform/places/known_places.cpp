@@ -2,7 +2,9 @@
 // From what a page asks for to the list of stores.
 #include "places/known_places.hpp"
 
+#include "stores/new_store.hpp"
 #include "stores/open_store.hpp"
+#include "stores/system_keeper.hpp"
 
 namespace snugwalk {
 namespace {
@@ -12,49 +14,18 @@ namespace fs = std::filesystem;
 // Beside the counts of the last exchange; other readers of the list leave it alone.
 constexpr const char *carriedMember = "entries_carried";
 
-Result<StoreRecord> recordOf(const NewPlace &place, SecretKeeper &secrets)
-{
-    SNUG_TRY(checkStoreLabel(place.name));
-    StoreRecord store{place.name, StoreKind::Folder, place.where, "", "", "", std::nullopt};
-    if (place.kind != "webdav") {
-        store.kind = place.kind == "file" ? StoreKind::File : StoreKind::Folder;
-        store.place = fs::absolute(place.where).lexically_normal().string();
-        return store;
-    }
-    store.kind = StoreKind::Webdav;
-    store.user = place.user;
-    if (place.password.empty())
-        return store;
-    const auto sealed = sealPassword(secrets, store, place.password);
-    if (!sealed)
-        return sealed.error();
-    store.sealedPassword = *sealed;
-    return store;
-}
-
-// A place that cannot be one is told now, not at the first exchange. Nothing is sent.
-Status tryOut(SecretKeeper &secrets, const StoreRecord &store)
-{
-    const auto opened = openStore(secrets, store);
-    if (!opened)
-        return opened.error();
-    std::error_code fault;
-    const fs::path above = fs::path(store.place).parent_path();
-    if (store.kind == StoreKind::File && !fs::is_directory(above, fault))
-        return Error{Errc::NotFound, "the folder of the file is not there", above.string(), "make it first"};
-    if (store.kind != StoreKind::Folder)
-        return done();
-    const auto listed = opened->store->list("");
-    return listed ? done() : Status(listed.error());
-}
-
 } // namespace
 
-KnownPlaces::KnownPlaces(fs::path folder)
-    : m_folder(std::move(folder)), m_secrets(fileKeeper(m_folder / "secrets"))
-{}
+KnownPlaces::KnownPlaces(fs::path folder) : m_folder(std::move(folder)) {}
 
 KnownPlaces::~KnownPlaces() = default;
+
+SecretKeeper &KnownPlaces::secrets()
+{
+    if (!m_secrets) // asks the machine, which the start of a program has no time for
+        m_secrets = bestKeeper(m_folder / "secrets");
+    return *m_secrets;
+}
 
 Result<std::vector<SyncPlace>> KnownPlaces::list()
 {
@@ -77,10 +48,10 @@ Result<std::vector<SyncPlace>> KnownPlaces::list()
 Status KnownPlaces::add(const NewPlace &place)
 {
     const std::lock_guard lock(m_one);
-    const auto store = recordOf(place, *m_secrets);
+    const auto store = newStore(
+        {place.name, place.kind, place.where, place.user, place.password, place.authority}, secrets());
     if (!store)
         return store.error();
-    SNUG_TRY(tryOut(*m_secrets, *store));
     return addStore(m_folder, *store);
 }
 
@@ -96,7 +67,7 @@ Result<OpenedPlace> KnownPlaces::open(const std::string &name)
     const auto store = storeNamed(m_folder, name);
     if (!store)
         return store.error();
-    auto opened = openStore(*m_secrets, *store);
+    auto opened = openStore(secrets(), *store);
     if (!opened)
         return opened.error();
     return OpenedPlace{std::move(opened->store), std::move(opened->finish)};

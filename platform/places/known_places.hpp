@@ -26,8 +26,10 @@ public:
                                  const ExchangeSummary &summary) override;
 
 private:
+    [[nodiscard]] SecretKeeper &secrets();
+
     std::filesystem::path m_folder;
-    std::unique_ptr<SecretKeeper> m_secrets;
+    std::unique_ptr<SecretKeeper> m_secrets; ///< made when first needed
     std::mutex m_one; ///< at a time: reading the list and writing it back belong together
 };
 

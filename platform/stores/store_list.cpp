@@ -15,6 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::size_t maxListBytes = std::size_t{1024} * 1024;
+constexpr std::size_t maxAuthorityBytes = std::size_t{256} * 1024;
 constexpr std::size_t maxLabel = 40;
 constexpr std::size_t nonceBytes = 24;
 constexpr std::array slugs = {"folder", "webdav", "file"};
@@ -40,9 +41,9 @@ std::string textOf(const Value &v) { return v.asString().value_or(""); }
 
 Value valueOf(const StoreRecord &store)
 {
-    Value::Map map{
-        {"name", store.name}, {"kind", slugOf(store.kind)},       {"place", store.place},
-        {"user", store.user}, {"authority", store.authorityFile}, {"sealed_password", store.sealedPassword}};
+    Value::Map map{{"name", store.name},           {"kind", slugOf(store.kind)},
+                   {"place", store.place},         {"user", store.user},
+                   {"authority", store.authority}, {"sealed_password", store.sealedPassword}};
     if (store.last) {
         Value::Map last = store.last->counts;
         last["at"] = formatLocal(store.last->at);
@@ -69,7 +70,7 @@ std::optional<StoreRecord> recordFrom(const Value &v)
 
 std::string boundTo(const StoreRecord &store)
 {
-    return encodeCbor(Value::List{"snugwalk store password", store.place, store.user});
+    return encodeCbor(Value::List{"snugwalk store password", store.place, store.user, store.authority});
 }
 
 } // namespace
@@ -186,6 +187,20 @@ Status noteExchange(const fs::path &folder, const std::string &name, const LastE
             store.last = last;
     }
     return keepStoreList(folder, *stores);
+}
+
+Result<std::string> authorityFrom(const fs::path &file)
+{
+    const auto text = readFile(file, maxAuthorityBytes);
+    if (!text)
+        return text;
+    if (text->find("PRIVATE KEY-----") != std::string::npos)
+        return Error{Errc::InvalidInput, "a private key does not belong in a file to be given away",
+                     file.string(), "give the authority's certificate alone"};
+    if (!isUtf8(*text) || text->find("-----BEGIN CERTIFICATE-----") == std::string::npos)
+        return Error{Errc::InvalidInput, "no certificate in PEM form in this file", file.string(),
+                     "export the authority's certificate as PEM"};
+    return text;
 }
 
 Result<std::string> sealPassword(SecretKeeper &keeper, const StoreRecord &store, const std::string &password)

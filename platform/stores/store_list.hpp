@@ -25,7 +25,7 @@ struct StoreRecord {
     StoreKind kind = StoreKind::Folder;
     std::string place;          ///< an absolute path, or an address without a password in it
     std::string user;           ///< WebDAV only
-    std::string authorityFile;  ///< WebDAV only; empty for the system's authorities
+    std::string authority;      ///< WebDAV only: see `authorityFrom`; empty for the system's authorities
     std::string sealedPassword; ///< see `sealPassword`; empty for none
     std::optional<LastExchange> last;
 };
@@ -49,8 +49,14 @@ struct StoreRecord {
 [[nodiscard]] Status noteExchange(const std::filesystem::path &folder, const std::string &name,
                                   const LastExchange &last);
 
-/// A password lies in the list sealed with the machine's secret `stores`, and bound to place and user: a list
-/// that somebody changed sends it nowhere else. Who has both, list and secret, has the password.
+/// The only authority whose word on a server counts, as PEM text read once and kept in the list: a file that
+/// somebody puts in its place later changes nothing. \returns `NotFound`, `InvalidInput` for a file without a
+/// certificate or with a private key in it, which has no business here.
+[[nodiscard]] Result<std::string> authorityFrom(const std::filesystem::path &file);
+
+/// A password lies in the list sealed with the machine's secret `stores`, and bound to place, user and
+/// authority: a list that somebody changed sends it nowhere else. Who has both, list and secret, has the
+/// password.
 [[nodiscard]] Result<std::string> sealPassword(SecretKeeper &keeper, const StoreRecord &store,
                                                const std::string &password);
 /// Empty when the store has none. \returns `Corrupt` when it does not open.

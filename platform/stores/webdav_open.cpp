@@ -27,7 +27,7 @@ Result<std::unique_ptr<Store>> openWebdav(const StoreRecord &store, const std::s
     settings.address = store.place;
     settings.user = store.user;
     settings.password = password;
-    settings.authorityFile = store.authorityFile;
+    settings.authority = store.authority;
     auto opened = WebdavStore::open(settings);
     if (!opened)
         return opened.error();

@@ -3,7 +3,6 @@
 #include "webdav/webdav_store.hpp"
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QSslCertificate>
 #include <QSslSocket>
 #include <QThread>
@@ -30,15 +29,12 @@ Result<QSslConfiguration> tlsOf(const WebdavSettings &settings)
     QSslConfiguration tls = QSslConfiguration::defaultConfiguration();
     tls.setProtocol(QSsl::TlsV1_2OrLater);
     tls.setPeerVerifyMode(QSslSocket::VerifyPeer);
-    if (settings.authorityFile.empty())
+    if (settings.authority.empty())
         return tls;
-    QFile file(QString::fromStdString(settings.authorityFile));
-    if (!file.open(QIODevice::ReadOnly))
-        return Error{Errc::NotFound, "the authority's certificate is not there", settings.authorityFile,
-                     "give the file again"};
-    const QList<QSslCertificate> authorities = QSslCertificate::fromData(file.read(1'000'000), QSsl::Pem);
+    const QList<QSslCertificate> authorities =
+        QSslCertificate::fromData(QByteArray::fromStdString(settings.authority), QSsl::Pem);
     if (authorities.isEmpty())
-        return Error{Errc::InvalidInput, "this is no certificate in PEM form", settings.authorityFile,
+        return Error{Errc::InvalidInput, "the authority is no certificate in PEM form", "",
                      "export it as PEM"};
     tls.setCaCertificates(authorities);
     return tls;

@@ -14,10 +14,10 @@
 namespace snugwalk {
 
 struct WebdavSettings {
-    std::string address;       ///< https://host[:port]/folder/; http to this machine itself only
-    std::string user;          ///< empty for none
-    std::string password;      ///< sent as Basic over TLS, with every request
-    std::string authorityFile; ///< PEM of the only authority that is believed; empty for the system's
+    std::string address;   ///< https://host[:port]/folder/; http to this machine itself only
+    std::string user;      ///< empty for none
+    std::string password;  ///< sent as Basic over TLS, with every request
+    std::string authority; ///< PEM text of the only authority that is believed; empty for the system's
     std::chrono::milliseconds idle{30'000};         ///< a request ends after so long without a byte
     std::chrono::milliseconds total{600'000};       ///< a request ends after so long in any case
     int tries = 4;                                  ///< of each request that may pass
@@ -30,8 +30,8 @@ struct WebdavSettings {
 /// Blocks: for a worker thread, made and used in one. Nothing is ever overwritten on the server.
 class WebdavStore final : public Store {
 public:
-    /// Looks at address and certificate file, sends nothing.
-    /// \returns `InvalidInput`, `NotFound` (the authority file), `Unsupported` without TLS on this machine.
+    /// Looks at address and certificate, sends nothing.
+    /// \returns `InvalidInput`, `Unsupported` without TLS on this machine.
     [[nodiscard]] static Result<std::unique_ptr<WebdavStore>> open(const WebdavSettings &settings);
     ~WebdavStore() override;
 

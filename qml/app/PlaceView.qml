@@ -28,7 +28,7 @@ FocusScope {
 
     /// The page shown: without a rig there is only its form, and what must always be at hand.
     readonly property string page: !root.session.loaded ? "waiting"
-        : !root.session.hasRig && !/^(emergency|settings|sync|join)$/.test(root.place) ? "new_rig" : root.place
+        : !root.session.hasRig && !/^(emergency|settings|sync|join|recover)$/.test(root.place) ? "new_rig" : root.place
 
     /// Takes away what lies over the page; false when nothing does.
     function uncover(): bool {
@@ -123,17 +123,19 @@ FocusScope {
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
     Once {
         wanted: root.page === "sync"
-        SyncPage { anchors.fill: root; sync: root.session.sync; hasRig: root.session.hasRig; onShareAsked: root.went("share", ""); onJoinAsked: root.went("join", ""); onConflictsAsked: root.went("conflicts", "") }
+        SyncPage { anchors.fill: root; sync: root.session.sync; hasRig: root.session.hasRig; onShareAsked: root.went("share", ""); onJoinAsked: root.went("join", ""); onConflictsAsked: root.went("conflicts", ""); onPaperAsked: root.went("paper", "") }
     }
-    Once { wanted: root.page === "share"; SharePage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
-    Once { wanted: root.page === "join"; JoinPage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
+    Once { wanted: root.page === "share"; SharePage { anchors.fill: root; sync: root.session.sync; camera: root.session.camera; onDone: root.backAsked() } }
+    Once { wanted: root.page === "join"; JoinPage { anchors.fill: root; sync: root.session.sync; camera: root.session.camera; onDone: root.backAsked(); onRecoverAsked: root.went("recover", "") } }
+    Once { wanted: root.page === "paper"; PaperPage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
+    Once { wanted: root.page === "recover"; RecoverPage { anchors.fill: root; sync: root.session.sync; onDone: root.went("sync", "") } }
     Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"
         HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onPhotoAsked: photo => root.went("draw", photo) }
     }
-    Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; photo: root.thing } }
+    Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; sync: root.session.sync; photo: root.thing } }
     Once { wanted: root.page === "camera"; CameraPage { anchors.fill: root; camera: root.session.camera; plain: true } }
     Once { wanted: root.page === "trend"; TrendPage { anchors.fill: root; trends: root.session.trends; point: root.thing } }
     Once {

@@ -5,10 +5,12 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include <QImage>
 #include <QString>
 
 #include "catalogue/catalogue.hpp"
@@ -41,6 +43,8 @@ struct AppParts {
     /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no
     /// pictures, words only.
     std::function<std::vector<std::string>(std::string_view bytes)> qrRows;
+    /// The bytes of a QR code in a picture, by any thread; nothing without one. Not set: words only.
+    std::function<std::optional<std::string>(const QImage &)> qrBytes;
     std::filesystem::path takenFolder;                  ///< where photos wait for their marks
     Preferences preferences;                            ///< as read before the first window
     QString preferencesFile;                            ///< empty: nothing is kept between runs

@@ -45,8 +45,10 @@ QImage PhotoProvider::requestImage(const QString &id, QSize *size, const QSize &
     if (!hash)
         return {};
     const PhotoStore store(m_folder);
-    const Result<std::string> bytes =
+    Result<std::string> bytes =
         kind == QStringLiteral("full") ? store.original(*hash) : store.thumbnail(*hash);
+    if (!bytes && kind == QStringLiteral("full"))
+        bytes = store.thumbnail(*hash); // the original is on another device
     const QImage image = bytes ? decode(*bytes, requested) : QImage();
     if (size != nullptr)
         *size = image.size();

@@ -11,6 +11,7 @@ Item {
     id: root
 
     required property DrawingModel drawing
+    required property SyncModel sync
     /// Hash, or the address of a file that is still to be written down; "" for the newest there is.
     property string photo: ""
     /// Over another page: the way back to it is here.
@@ -19,6 +20,7 @@ Item {
 
     readonly property bool wide: root.width > root.height
     readonly property bool known: root.drawing.photo !== ""
+    readonly property bool away: Array.from(root.sync.elsewhere).includes(root.drawing.photo)
 
     Component.onCompleted: root.drawing.open(root.photo)
 
@@ -34,6 +36,9 @@ Item {
             Layout.columnSpan: root.wide ? 2 : 1
             BodyText { text: qsTr("Draw on the photo"); level: "head"; Layout.fillWidth: true }
             BodyText { text: root.known ? Format.join([root.drawing.words, qsTr("lines are kept beside the photo, which stays as it is")], "; ") : qsTr("No finding with a photo is open."); visible: text !== ""; level: "small"; quiet: true; Layout.fillWidth: true }
+            BodyText { visible: root.away; text: qsTr("This is its small picture: the photo itself is on another device."); Layout.fillWidth: true }
+            WordButton { visible: root.away && root.sync.asked === ""; text: qsTr("ask for the photo in full"); enabled: root.sync.busyWith === ""; Layout.fillWidth: true; onClicked: root.sync.ask(root.drawing.photo) }
+            BodyText { visible: root.away && text !== ""; text: root.sync.asked; level: "small"; Layout.fillWidth: true }
         }
         PhotoBoard {
             visible: root.known

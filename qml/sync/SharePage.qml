@@ -11,6 +11,7 @@ Scroll {
     id: root
 
     required property SyncModel sync
+    required property CameraModel camera
     signal done()
 
     readonly property ShareModel share: root.sync.share
@@ -59,11 +60,12 @@ Scroll {
             spacing: 12
             Layout.fillWidth: true
             BodyText { text: qsTr("Stands until %1.", "time").arg(root.share.until); font.bold: true; Layout.fillWidth: true }
-            BodyText { text: qsTr("Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. Reading the picture by camera is not in this version yet: type or paste the words there."); Layout.fillWidth: true }
+            BodyText { text: qsTr("Show it to nobody but the person who gets it. On the other device: exchange, take part in a rig. There, read the picture by camera, or type or paste the words."); Layout.fillWidth: true }
             QrPicture { visible: root.share.picture.length > 0; rows: root.share.picture; Layout.preferredWidth: Math.min(320, root.width - 2 * Tone.margin); Layout.alignment: Qt.AlignHCenter }
             CodeWords { words: root.share.words; Layout.fillWidth: true }
             Rule { Layout.fillWidth: true }
-            WordsField { id: answer; label: qsTr("Words that the other device shows now"); Layout.fillWidth: true }
+            ReadCode { reader: root.sync.reader; camera: root.camera; Layout.fillWidth: true; onFound: words => answer.text = words }
+            WordsField { id: answer; label: qsTr("What the other device shows now, as words"); Layout.fillWidth: true }
             ActButton { text: qsTr("Take the answer"); enabled: answer.text !== "" && !root.share.busy; filled: true; Layout.fillWidth: true; onClicked: root.share.takeAnswer(answer.text) }
         }
     }

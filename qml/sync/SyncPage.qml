@@ -15,6 +15,7 @@ Scroll {
     signal shareAsked()
     signal joinAsked()
     signal conflictsAsked()
+    signal paperAsked()
 
     property bool adding: false
     readonly property int open: root.sync.conflicts.conflicts.length + root.sync.conflicts.aside.length
@@ -41,6 +42,8 @@ Scroll {
         Layout.fillWidth: true
         onClicked: root.conflictsAsked()
     }
+    WordButton { visible: root.sync.elsewhere.length > 0 && root.sync.asked === ""; text: qsTr("ask for the photos in full"); spoken: qsTr("ask for the originals of photos that are on other devices"); enabled: root.able; Layout.fillWidth: true; onClicked: root.sync.ask("") }
+    BodyText { visible: text !== ""; text: root.sync.asked; Layout.fillWidth: true }
     ExchangeBlock { sync: root.sync; Layout.fillWidth: true }
     FaultBlock { fault: root.sync.fault; Layout.fillWidth: true }
 
@@ -53,10 +56,20 @@ Scroll {
             store: modelData
             able: root.able
             Layout.fillWidth: true
-            onExchangeAsked: root.sync.exchangeNow(modelData.name)
+            onExchangeAsked: root.sync.exchangeNow(modelData.name, photos.chosen === "all")
             onRemoveAsked: root.sync.remove(modelData.name)
         }
     }
+    Choice {
+        id: photos
+        visible: root.sync.shared && root.sync.stores.length > 0
+        label: qsTr("Photos in full, when exchanging")
+        answers: [{ slug: "wanted", name: qsTr("those asked for", "photos") }, { slug: "all", name: qsTr("all of them: on Wi-Fi", "photos") }]
+        chosen: "wanted"
+        Layout.fillWidth: true
+        onPicked: slug => chosen = slug
+    }
+    BodyText { visible: photos.visible; text: qsTr("Entries and small pictures of photos always come."); level: "small"; quiet: true; Layout.fillWidth: true }
     WordButton { visible: !root.adding; text: qsTr("add a store"); onClicked: root.adding = true }
     Once {
         wanted: root.adding
@@ -81,6 +94,7 @@ Scroll {
         Layout.topMargin: 8
         onClicked: root.shareAsked()
     }
+    WordButton { visible: root.hasRig && root.sync.shared && root.sync.owner; text: qsTr("make a key on paper"); Layout.fillWidth: true; onClicked: root.paperAsked() }
     WordButton { text: qsTr("take part in a rig of another device"); Layout.fillWidth: true; onClicked: root.joinAsked() }
     BodyText { text: qsTr("What goes into a store is sealed: who finds a stick reads nothing of it. The logbook on this device is not locked beyond what the device itself does."); level: "small"; quiet: true; Layout.fillWidth: true }
 }

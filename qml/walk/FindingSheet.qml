@@ -142,6 +142,6 @@ Item {
     }
     Once {
         wanted: root.over === "draw"
-        DrawPage { anchors.fill: root; drawing: root.session.drawing; photo: root.drawing; inner: true; onDone: root.uncover() }
+        DrawPage { anchors.fill: root; drawing: root.session.drawing; sync: root.session.sync; photo: root.drawing; inner: true; onDone: root.uncover() }
     }
 }

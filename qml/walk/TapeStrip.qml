@@ -35,7 +35,8 @@ ListView {
         width: ListView.view.width
         ahead: root.ahead
         // only whole lines of this side are shown
-        readonly property bool whole: y >= root.contentY - 1 && y + height <= root.contentY + root.height + 1
+        // the list is null while the page goes away
+        readonly property bool whole: ListView.view !== null && y >= ListView.view.contentY - 1 && y + height <= ListView.view.contentY + ListView.view.height + 1
         opacity: whole && (root.ahead ? index > root.walk.current : index < root.walk.current) ? 1 : 0
     }
 }

@@ -18,7 +18,7 @@ ARROWS = {
     "compare": "base rig catalogue walk due",
     "bench": "base rig weather due",
     "logbook": "base keys rig catalogue walk trip",
-    "exchange": "base keys walk logbook",
+    "exchange": "base keys walk logbook sync",
     "sync": "base keys logbook",
     "round": "base rig catalogue walk trip weather road due concern compare bench logbook",
     "report": "base rig catalogue walk trip concern compare due round",

@@ -46,7 +46,7 @@ def lists_for(where, what):
     """Which package lists are installed when this file is used; only the app's build asks for Qt."""
     if where.startswith(("tests/", "platform/cmake/SnugwalkTests")):
         return ("build", "app", "test", "speed")
-    if what.startswith("Qt6") or where.startswith(("qml/", "platform/app", "translations/")):
+    if what.startswith("Qt6") or where.startswith(("qml/", "platform/app", "platform/places", "translations/")):
         return ("build", "app")
     return ("build",)
 

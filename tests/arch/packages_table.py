@@ -32,11 +32,13 @@ PKG_CONFIG = {
     "libexif": ["libexif-dev"],
     "libjpeg": ["libjpeg62-turbo-dev"],
     "libpng": ["libpng-dev"],
+    "libsecret-1": ["libsecret-1-dev"],
     "libqrencode": ["libqrencode-dev"],
     "libsodium": ["libsodium-dev"],
     "libzstd": ["libzstd-dev"],
     "libzip": ["libzip-dev"],
     "sqlite3": ["libsqlite3-dev"],
+    "zxing": ["libzxing-dev"],
 }
 
 PROGRAMS = {
@@ -48,11 +50,14 @@ PROGRAMS = {
     "clang++": ["clang"],
     "clang-format": ["clang-format"],
     "clang-tidy": ["clang-tidy"],
+    "dbus-run-session": ["dbus-daemon"],
     "exiftool": ["libimage-exiftool-perl"],
     "geod": ["proj-bin"],
     "git": ["git"],
+    "gnome-keyring-daemon": ["gnome-keyring"],
     "nm": ["g++"],
     "python3": ["python3"],
+    "secret-tool": ["libsecret-tools"],
     "shellcheck": ["shellcheck"],
     "units": ["units"],
     "zbarimg": ["zbar-tools"],

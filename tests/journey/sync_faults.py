@@ -13,7 +13,7 @@ import time
 from party import Device, enrolls, expect_alike, projection, rig_of, round_of
 from program import Failed, check
 
-KILLS = 20
+KILLS = 50
 DAY = "2026-12-{:02d}T08:10:00+13:00"
 
 
@@ -33,7 +33,7 @@ def party(program, source, folder, *names):
 
 
 def killed_in_the_middle(program, source, folder):
-    """20 syncs killed (SIGKILL) at random moments while both go on marking: nothing acknowledged is lost."""
+    """50 syncs killed (SIGKILL) at random moments while both go on marking: nothing acknowledged is lost."""
     (phone, laptop), _ = party(program, source, folder, "phone", "laptop")
     dice = random.Random(20261129)
     walk = phone.acted("--at", DAY.format(1), "walk", "start", "full_round")
@@ -131,13 +131,22 @@ def refused(program, source, folder):
     phone.syncs()
     got = other.syncs()
     check(got["entries_received"] == 0 and got["thumbnails_received"] == 0, f"a device nobody let in got {got}")
+    outside = other.json("sync", "--store", "stick")["outside"]
+    check(len(outside) == 1 and "owner lets it in" in outside[0]["why"], f"a device nobody let in is told {outside}")
     check(other.json("rig", "list")["rigs"] == [], "a device nobody let in sees the rig")
     wrong = f"{(int(answer['code']) + 1) % 1_000_000:06d}"
     phone.refused("device", "enroll", *answer["answer"].split(), "--code", wrong, code=3, saying=["six digits"])
     check(len(phone.json("device", "list")["devices"]) == 1, "wrong digits enrolled a device")
     stranger = Device(program, folder, "stranger")
+    stranger.refused("import", os.path.join(folder, "gone.zip"), code=4, saying=["gone.zip"])
+    check(not os.path.exists(stranger.book), "a wrong path left a logbook behind")
     stranger.run("demo", "--from", os.path.join(source, "demo-rig"))
+    stranger.refused("share", rig_of(stranger), "--role", "helper", "--until", "2026-13-45", code=2, saying=["not a date"])
+    stranger.refused("share", rig_of(stranger), "--qr", "x.png", code=2, saying=["--role"])
+    stranger.refused("device", "list", code=4, saying=["not shared"])  # what was refused began nothing
     stranger.json("share", rig_of(stranger))
+    picture = os.path.join(source, "demo-rig", "photos", "rivet-2026-11.jpg")
+    stranger.refused("device", "answer", "--from", picture, code=3, saying=["neither words nor a code"])
     stranger.refused("device", "enroll", *answer["answer"].split(), "--code", answer["code"], code=4, saying=["offer"])
     phone.json("device", "enroll", *answer["answer"].split(), "--code", answer["code"])
     phone.refused("device", "enroll", *answer["answer"].split(), "--code", answer["code"], code=4, saying=["offer"])
@@ -147,7 +156,14 @@ def refused(program, source, folder):
     phone.syncs()
     other.refused("sync", "--store", "mail", code=4, saying=["no such store"])
     check(other.syncs()["entries_received"] > 100, "an enrolled device got nothing")
+    check(other.json("sync", "--store", "stick")["outside"] == [], "an enrolled device is outside")
     other.refused("device", "offer", code=3, saying=["owner"])
+    for words in (("photo", "want"), ("photo", "want", "3f2a", "--all"), ("aside", "adopt"), ("aside", "adopt", "3f2a", "--all")):
+        other.refused(*words, code=2, saying=["--all", "one of both"])
+    other.refused("aside", "adopt", "--all", code=4, saying=["nothing is set aside"])
+    other.refused("aside", "adopt", "3f2a90bc", code=4, saying=["no such entry"])
+    other.refused("conflict", "settle", "3f2a", "--keep", "7d10", code=4, saying=["conflict of that id"])
+    other.refused("photo", "want", "zz", code=3, saying=["not an id"])
     other.refused("store", "add", "bad name", "folder", folder, code=3, saying=["name"])
     other.refused("store", "add", "gone", "folder", os.path.join(folder, "gone"), code=4, saying=["gone"])
     other.refused("store", "add", "stick", "folder", folder, code=6, saying=["already"])
@@ -252,6 +268,8 @@ def lost_phone(program, source, folder):
     check(len(sealed) == 1, f"rigs at the stick: {sealed}")
     unread = phone.syncs()
     check(unread["entries_received"] == 0 and unread["unopened"] > 0, f"the lost phone got {unread}")
+    outside = phone.json("sync", "--store", "stick")["outside"]
+    check(len(outside) == 1 and "phone lost" in outside[0]["why"], f"the lost phone is told {outside}")
 
 
 TRIALS = {name: trial for name, trial in globals().items() if callable(trial) and name in (

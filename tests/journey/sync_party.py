@@ -4,6 +4,7 @@ what each wrote arrives at all, a conflict is shown and settled, a technician is
 import os
 import sys
 import tempfile
+import zipfile
 
 from party import Device, enrolls, expect_alike, rig_of, round_of
 from program import Failed, check
@@ -140,15 +141,49 @@ def stick_tells_nothing(phone, folder):
             check(not found, f"{name} holds {found} in plain")
 
 
-def export_goes_round(phone, folder):
-    """The open export holds the shared logbook, and gives it back."""
+def sharing_of(device):
+    """Who belongs with which role, what is set aside and why, what people wrote differently."""
+    members = [{key: value for key, value in item.items() if key != "this_device"}
+               for item in device.json("device", "list")["devices"]]
+    return members, device.json("aside", "list"), device.json("conflict", "list")
+
+
+def export_goes_round(program, phone, folder):
+    """The open export holds the shared logbook, gives it back on a device with another key, and that one is let in."""
+    viewer = Device(program, folder, "viewer")
+    viewer.meets_at("stick", "folder", os.path.join(folder, "stick"))
+    enrolls(phone, viewer, "viewer")
+    round_of([phone, viewer], times=1)
+    for number in (1, 2):  # what a viewer writes is set aside, and some of it is adopted
+        viewer.acted("--at", DAY.format(7), "finding", "add", "window-frames", "--new", "--defect", "lifted", "--grade",
+                         "2", "--place", f"window {number}")
+    round_of([viewer, phone], times=1)
+    phone.json("aside", "adopt", phone.json("aside", "list")["aside"][0]["entry"])
+    check(phone.json("aside", "list")["aside"], "nothing is set aside any more")
     file = os.path.join(folder, "whole.zip")
-    phone.json("export", file, "--all")
+    out = phone.json("export", file, "--all")
+    check(out["shared_rigs"] == 1, f"export {out}")
     check(phone.json("check", "--export", file)["faults"] == [], "the export does not verify")
-    book = os.path.join(folder, "again.snugwalk")
-    added = phone.json("import", file, book=book)
-    check(added["entries_added"] > 100 and added["missing"] == [], f"import {added}")
-    check(phone.json("check", book=book)["projection"] == phone.json("check")["projection"], "another logbook came back")
+    fresh = Device(program, folder, "fresh")
+    added = fresh.json("import", file)
+    check(added["entries_added"] == out["entries"] and added["missing"] == [] and added["notes"] == [], f"import {added}")
+    expect_alike([phone, fresh])
+    check(sharing_of(fresh) == sharing_of(phone), f"sharing differs: {sharing_of(fresh)} {sharing_of(phone)}")
+    check(fresh.json("photo", "list") == phone.json("photo", "list"), "photos differ")
+    again = os.path.join(folder, "again.zip")
+    fresh.json("export", again, "--all")
+    with zipfile.ZipFile(file) as one, zipfile.ZipFile(again) as two:
+        for name in ("entries.jsonl", "things.jsonl", "sharing.jsonl"):
+            check(one.read(name) == two.read(name), f"{name} came back as another")
+    fresh.refused("device", "offer", "--role", "helper", code=3, saying=["owner"])
+    mine = fresh.acted("--at", DAY.format(8), "finding", "add", "window-frames", "--new", "--defect", "gap", "--grade", "2",
+                       "--place", "window 1")
+    fresh.meets_at("stick", "folder", os.path.join(folder, "stick"))
+    check(fresh.syncs()["entries_sent"] == 0, "a device that nobody let in sent entries")
+    enrolls(phone, fresh, "helper")
+    round_of([phone, fresh])
+    expect_alike([phone, fresh])
+    check(mine["id"] in [f["id"] for f in phone.json("finding", "list")["findings"]], "what it wrote meanwhile is lost")
 
 
 def journey(program, source, folder):
@@ -161,7 +196,7 @@ def journey(program, source, folder):
     check(rig_of(laptop) == rig_of(phone), "another rig")
     check(phone.json("check", "--store", "stick")["faults"] == [], "the stick is damaged")
     stick_tells_nothing(phone, folder)
-    export_goes_round(phone, folder)
+    export_goes_round(program, phone, folder)
 
 
 def main():

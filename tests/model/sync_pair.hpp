@@ -4,8 +4,11 @@
 
 #include <functional>
 
+#include <QImage>
+
 #include "app_fixture.hpp"
 #include "places/known_places.hpp"
+#include "places/qr_picture.hpp"
 #include "places/qr_rows.hpp"
 
 namespace snugwalk::test {
@@ -19,6 +22,7 @@ struct Device {
     {
         app.parts.places = &places;
         app.parts.qrRows = qrRows;
+        app.parts.qrBytes = qrBytes;
         app.parts.preferences.person = QString::fromStdString(seed);
         app.open();
     }
@@ -96,6 +100,24 @@ struct Pair {
     Device other;
     QStringList codes;
 };
+
+// As a page draws it: dark on white, four modules of quiet around.
+inline QImage codePicture(const QStringList &rows)
+{
+    constexpr int scale = 6;
+    constexpr int quiet = 4;
+    const int side = (static_cast<int>(rows.size()) + 2 * quiet) * scale;
+    QImage picture(side, side, QImage::Format_Grayscale8);
+    picture.fill(Qt::white);
+    for (int y = 0; y < side; ++y) {
+        for (int x = 0; x < side; ++x) {
+            if (rows.value(y / scale - quiet).mid(x / scale - quiet, x / scale < quiet ? 0 : 1) ==
+                QStringLiteral("1"))
+                picture.setPixel(x, y, qRgb(0, 0, 0));
+        }
+    }
+    return picture;
+}
 
 inline QVariantMap row(const QVariantList &list, int at) { return list.value(at).toMap(); }
 inline QString text(const QVariantMap &map, const char *key)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 // Two devices over one folder: they meet, exchange, and are told what does not go.
-#include <QImage>
 #include <QProcess>
 #include <QtTest>
 
@@ -78,18 +77,7 @@ void TstSync::anotherReaderReadsThePicture()
     device.app.settle();
     const QStringList rows = device.share().picture();
     QVERIFY(rows.size() >= 21);
-    constexpr int scale = 6;
-    constexpr int quiet = 4;
-    const int side = (static_cast<int>(rows.size()) + 2 * quiet) * scale;
-    QImage picture(side, side, QImage::Format_Grayscale8);
-    picture.fill(Qt::white);
-    for (int y = 0; y < side; ++y) {
-        for (int x = 0; x < side; ++x) {
-            if (rows.value(y / scale - quiet).mid(x / scale - quiet, x / scale < quiet ? 0 : 1) ==
-                QStringLiteral("1"))
-                picture.setPixel(x, y, qRgb(0, 0, 0));
-        }
-    }
+    const QImage picture = codePicture(rows);
     const QString file = QString::fromStdString(device.app.folder().file("code.png"));
     QVERIFY(picture.save(file));
     QProcess reader;
@@ -176,6 +164,13 @@ void TstSync::placesThatAreNoneAreTold()
     QVERIFY(faultOf("/no/such/mail.snug", "mail", "file").contains(QStringLiteral("/no/such")));
     QVERIFY(faultOf("http://example.org/rig/", "web", "webdav").contains(QStringLiteral("address")));
     QVERIFY(faultOf(device.app.folder().file(""), "a name", "folder").contains(QStringLiteral("letters")));
+    device.sync().add({{QStringLiteral("name"), QStringLiteral("web")},
+                       {QStringLiteral("kind"), QStringLiteral("webdav")},
+                       {QStringLiteral("place"), QStringLiteral("https://example.org/rig/")},
+                       {QStringLiteral("authority"), QStringLiteral("/no/such/authority.pem")}});
+    device.app.settle();
+    QVERIFY2(what(device.sync().fault()).contains(QStringLiteral("/no/such/authority.pem")),
+             qPrintable(what(device.sync().fault())));
     QVERIFY(device.sync().stores().isEmpty());
 }
 

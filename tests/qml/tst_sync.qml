@@ -77,7 +77,7 @@ Item {
             field("Name of the store").text = "barn";
             field("Its folder").text = "/media/barn";
             spoken("Add the store").press();
-            compare(last(), "add barn folder /media/barn  ");
+            compare(last(), "add barn folder /media/barn   ");
             verify(field("Its folder") === null, "the form is gone once it is added");
             spoken("remove shed").press();
             compare(last(), "remove shed");
@@ -89,8 +89,9 @@ Item {
             compare(field("Password").input.echoMode, TextInput.Password);
             field("User, if it asks for one").text = "a";
             field("Password").text = "b c";
+            field("Certificate file of its authority; may stay empty").text = "/etc/home.pem";
             spoken("Add the store").press();
-            compare(last(), "add home webdav https://home.example/rig/ a b c");
+            compare(last(), "add home webdav https://home.example/rig/ a b c /etc/home.pem");
         }
         function test_sharingGoesStepByStep() {
             open("share");
@@ -103,8 +104,11 @@ Item {
             compare(sync.share.acts[0], "offer technician 2027-03-31");
             const picture = all(win.contentItem, one => one.rows !== undefined && one.quiet === 4)[0];
             verify(picture.width > 200 && Math.abs(picture.width - picture.height) < 1);
-            verify(says("camera is not in this version"));
-            field("Words that the other device shows now").text = "some words";
+            spoken("read the picture by camera").press();
+            waitForRendering(win.contentItem);
+            sync.reader.found("some words");
+            compare(field("What the other device shows now, as words").text, "some words");
+            tryVerify(() => spoken("leave the camera") === null);
             spoken("Take the answer").press();
             waitForRendering(win.contentItem);
             compare(sync.share.acts[1], "take some words");
@@ -140,6 +144,52 @@ Item {
             spoken("copy the words").press();
             sync.share.fault = { what: "A word is not as it was shown: word 3", act: "Look at this word again." };
             verify(says("word 3"));
+        }
+        function test_aPictureWithoutACodeIsTold() {
+            open("join");
+            sync.reader.lookAtFile("x.png");
+            verify(says("No code was found"));
+            sync.reader.found("babad gomut");
+            compare(field("Words of the owner's device").text, "babad gomut");
+        }
+        function test_photosInFullAreAskedFor() {
+            open("sync");
+            spoken("ask for the originals").press();
+            compare(last(), "ask ");
+            verify(says("3 originals come"));
+            spoken("Photos in full, when exchanging: all of them").press();
+            spoken("Exchange now with shed").press();
+            compare(last(), "exchange shed all");
+        }
+        function test_aKeyOnPaperIsShownOnce() {
+            open("sync");
+            spoken("make a key on paper").press();
+            compare(win.currentPlace, "paper");
+            waitForRendering(win.contentItem);
+            verify(says("revoked like a device"));
+            compare(sync.paper.acts.length, 0, "nothing is made before a person asks");
+            spoken("Show the words").press();
+            waitForRendering(win.contentItem);
+            compare(all(win.contentItem, one => one.text === sync.paper.words && one.lineHeight !== undefined).length, 1);
+            spoken("It is written down").press();
+            compare(win.currentPlace, "sync");
+            wait(0);
+            compare(sync.paper.words, "");
+        }
+        function test_backByTheWordsOnPaper() {
+            open("join");
+            spoken("every device is lost").press();
+            compare(win.currentPlace, "recover");
+            waitForRendering(win.contentItem);
+            verify(!spoken("Own the rig again").enabled);
+            spoken("The store that has the rig: shed").press();
+            field("The 24 words").text = "babad gomut";
+            spoken("Own the rig again").press();
+            waitForRendering(win.contentItem);
+            compare(sync.paper.acts[0], "recover shed|babad gomut|");
+            verify(says("No mark was typed"));
+            spoken("To the stores").press();
+            compare(win.currentPlace, "sync");
         }
         function test_withoutARigOneCanTakePart() {
             models.hasRig = false;

@@ -103,6 +103,9 @@ Result<Answer> share(Session &session, const std::string &name, const OfferTyped
     const auto keys = keysOf(session);
     if (!keys)
         return keys.error();
+    SNUG_TRY(checkUntil(typed.until)); // before the sharing begins
+    if (typed.role.empty() && (!typed.until.empty() || !typed.qr.empty()))
+        return Error{Errc::Usage, "an offer needs the role it offers", "--role", "such as --role technician"};
     Logbook &book = **session.book();
     const auto rig = findRig(book, name);
     const auto shared = sharedRigs(book);
@@ -115,8 +118,6 @@ Result<Answer> share(Session &session, const std::string &name, const OfferTyped
         SNUG_TRY(shareRig(book, *keys, rig->id));
     if (!typed.role.empty())
         return offer(session, rig->id, typed);
-    if (!typed.until.empty() || !typed.qr.empty())
-        return Error{Errc::Usage, "an offer needs the role it offers", "--role", "such as --role technician"};
     return Answer{Value::Map{{"rig", rig->id.text()}, {"began", !isShared}},
                   rig->name +
                       (isShared ? " is shared already\n"

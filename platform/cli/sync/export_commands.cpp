@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // export, import: the logbook in formats that any program reads.
+#include <filesystem>
+
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/sync/parts.hpp"
@@ -38,14 +40,22 @@ Result<Answer> exported(Session &session, const std::string &target, bool all)
                              {"entries", report->entries},
                              {"streams", report->streams},
                              {"photos", report->photos},
+                             {"shared_rigs", report->sharedRigs},
                              {"missing", listOf(report->missing)}},
                   target + ": " + counted(report->entries, "entry", "entries") + " as JSON Lines and " +
                       counted(report->photos, "photo", "photos") + ", not encrypted\n" +
+                      (report->sharedRigs > 0
+                           ? "  with who belongs to the rig and what is set aside; no key and no "
+                             "password is in it\n"
+                           : "") +
                       lines(report->missing, "not in it: ")};
 }
 
 Result<Answer> imported(Session &session, const std::string &file)
 {
+    std::error_code fault;
+    if (!std::filesystem::exists(file, fault)) // or a wrong path would leave an empty logbook behind
+        return Error{Errc::NotFound, "no such file", file, "look at the path and try again"};
     const auto book = session.book(true);
     if (!book)
         return book.error();
@@ -58,11 +68,16 @@ Result<Answer> imported(Session &session, const std::string &file)
                              {"streams_added", report->streamsAdded},
                              {"photos_added", report->photosAdded},
                              {"photos_known", report->photosKnown},
+                             {"shared_rigs", report->sharedRigs},
                              {"missing", listOf(report->missing)},
                              {"notes", listOf(report->notes)}},
                   counted(report->entriesAdded, "entry", "entries") + " and " +
                       counted(report->photosAdded, "photo", "photos") + " added; " +
                       std::to_string(report->entriesKnown) + " entries were here already\n" +
+                      (report->sharedRigs > 0
+                           ? "  with who belongs to the rig and what is set aside; a device that does "
+                             "not belong yet, an owner lets in: `snugwalk device answer`\n"
+                           : "") +
                       lines(report->notes, "") + lines(report->missing, "nobody brought ")};
 }
 

@@ -20,18 +20,6 @@ struct RecoverTyped {
     std::string store;
 };
 
-Result<Hash> rootOf(Logbook &book, const Id &rig)
-{
-    const auto shared = sharedRigs(book);
-    if (!shared)
-        return shared.error();
-    for (const auto &[id, root] : *shared) {
-        if (id == rig)
-            return root;
-    }
-    return Error{Errc::NotFound, "this rig is not shared", rig.shortText(), "share it first"};
-}
-
 std::string sheet(const std::string &rig, const std::string &words, const std::string &mark,
                   const LocalTime &now)
 {
@@ -73,25 +61,6 @@ Result<Answer> backup(Session &session, const std::string &out)
                                     "knows this key.\n"};
 }
 
-Result<FoundRig> oneOf(std::vector<FoundRig> found, const std::string &mark, const std::string &store)
-{
-    if (!mark.empty()) {
-        const auto wanted = bytesFromWords(mark);
-        if (!wanted)
-            return wanted.error();
-        std::erase_if(
-            found, [&](const FoundRig &rig) { return bytesFromWords(rigMark(rig.root)).value() != *wanted; });
-    }
-    if (found.size() == 1)
-        return found.front();
-    if (found.empty())
-        return Error{Errc::NotFound, "this store has no rig of that key", store,
-                     mark.empty() ? "sync it once from a device that has the rig, or take another store"
-                                  : "compare the mark; a rig with another one was made up by somebody"};
-    return Error{Errc::Conflict, std::to_string(found.size()) + " rigs at this store name that key an owner",
-                 store, "type the mark printed beside the words with --mark"};
-}
-
 Result<Answer> recover(Session &session, const RecoverTyped &typed)
 {
     const auto seed = bytesTyped(typed.words, typed.from);
@@ -108,7 +77,7 @@ Result<Answer> recover(Session &session, const RecoverTyped &typed)
     auto found = rigsOwnedBy(*opened->store, *printed);
     if (!found)
         return found.error();
-    const auto rig = oneOf(std::move(found).value(), typed.mark, record->name);
+    const auto rig = rigOfMark(std::move(found).value(), typed.mark, record->name);
     if (!rig)
         return rig.error();
     const auto keys = keysOf(session, true);

@@ -12,6 +12,9 @@ struct OfferTyped {
     std::string qr;
 };
 
+/// `Usage` for what is no date; empty is fine.
+[[nodiscard]] Status checkUntil(const std::string &until);
+
 void addOfferOptions(CLI::App &command, OfferTyped &into);
 
 /// Shows an offer for a shared rig and keeps its secret for the answer.

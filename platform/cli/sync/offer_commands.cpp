@@ -26,13 +26,6 @@ struct EnrollTyped {
     std::string name;
 };
 
-Status checkUntil(const std::string &until)
-{
-    if (until.empty() || parseDate(until))
-        return done();
-    return Error{Errc::Usage, "not a date: \"" + until + "\"", "--until", "write it as 2026-12-24"};
-}
-
 Result<Answer> answer(Session &session, const AnswerTyped &typed)
 {
     const auto offered = bytesTyped(typed.words, typed.from);
@@ -159,6 +152,13 @@ void addEnrollCommand(CLI::App &device, Registry &registry)
 }
 
 } // namespace
+
+Status checkUntil(const std::string &until)
+{
+    if (until.empty() || parseDate(until))
+        return done();
+    return Error{Errc::Usage, "not a date: \"" + until + "\"", "--until", "write it as 2026-12-24"};
+}
 
 void addOfferOptions(CLI::App &command, OfferTyped &into)
 {

@@ -10,6 +10,7 @@
 #include "device/device.hpp"
 #include "logbook/files.hpp"
 #include "qr/qr_code.hpp"
+#include "stores/system_keeper.hpp"
 #include "sync/words.hpp"
 
 namespace snugwalk::cli {
@@ -20,8 +21,13 @@ constexpr std::size_t wordsALine = 6;
 
 Result<std::string> readTyped(const std::string &from)
 {
-    if (from != "-")
-        return readFile(from, maxTyped);
+    if (from != "-") {
+        auto bytes = readFile(from, maxTyped);
+        if (!bytes && bytes.error().code == Errc::OutOfRange)
+            return Error{Errc::InvalidInput, "this file is neither words nor a code", from,
+                         "give what the other device showed"};
+        return bytes;
+    }
     std::string bytes;
     for (std::istreambuf_iterator<char> in(std::cin), end; in != end && bytes.size() < maxTyped; ++in)
         bytes += *in;
@@ -48,7 +54,7 @@ Result<Keys> keysOf(Session &session, bool create)
     return Keys((*book)->device());
 }
 
-std::unique_ptr<SecretKeeper> keeper() { return fileKeeper(dataFolder() / "secrets"); }
+std::unique_ptr<SecretKeeper> keeper() { return bestKeeper(dataFolder() / "secrets"); }
 
 Result<Id> sharedRig(Session &session)
 {

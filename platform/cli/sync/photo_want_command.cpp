@@ -2,9 +2,8 @@
 // photo want: originals to fetch at the next sync.
 #include "cli/commands.hpp"
 #include "cli/sync/parts.hpp"
-#include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
-#include "logbook/receive.hpp"
+#include "logbook/want_photos.hpp"
 
 namespace snugwalk::cli {
 namespace {
@@ -41,23 +40,13 @@ Result<Answer> want(Session &session, const Typed &typed)
     const auto photos = named(session, rig->id, typed);
     if (!photos)
         return photos.error();
-    const PhotoStore folder(book.photoFolder());
-    std::int64_t wanted = 0;
-    std::int64_t here = 0;
-    for (const Photo &photo : *photos) {
-        const auto hash = Hash::parse(photo.hash);
-        if (!hash)
-            continue;
-        if (folder.exists(*hash)) {
-            ++here;
-            continue;
-        }
-        SNUG_TRY(wantPhoto(book, *hash));
-        ++wanted;
-    }
-    return Answer{Value::Map{{"wanted", wanted}, {"here", here}},
-                  counted(wanted, "original comes", "originals come") +
-                      " with the next sync that has them; " + std::to_string(here) + " already here\n"};
+    const auto count = wantPhotos(book, *photos);
+    if (!count)
+        return count.error();
+    return Answer{Value::Map{{"wanted", count->wanted}, {"here", count->here}},
+                  counted(count->wanted, "original comes", "originals come") +
+                      " with the next sync that has them; " + std::to_string(count->here) +
+                      " already here\n"};
 }
 
 } // namespace

@@ -1,34 +1,29 @@
 // SPDX-License-Identifier: Apache-2.0
 // store add, list, remove.
-#include <filesystem>
-
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/sync/parts.hpp"
 #include "device/device.hpp"
 #include "logbook/files.hpp"
-#include "stores/open_store.hpp"
+#include "stores/new_store.hpp"
 
 namespace snugwalk::cli {
 namespace {
 
-namespace fs = std::filesystem;
-
-struct NewStore {
-    std::string name;
-    std::string kind;
-    std::string place;
-    std::string user;
+struct Typed {
+    NewStore store;
     std::string passwordFile;
-    std::string authority;
 };
 
 Value storeJson(const StoreRecord &store)
 {
-    Value::Map map{
-        {"name", store.name}, {"kind", slugOf(store.kind)},       {"place", store.place},
-        {"user", store.user}, {"authority", store.authorityFile}, {"password", !store.sealedPassword.empty()},
-        {"last", Value()}};
+    Value::Map map{{"name", store.name},
+                   {"kind", slugOf(store.kind)},
+                   {"place", store.place},
+                   {"user", store.user},
+                   {"password", !store.sealedPassword.empty()},
+                   {"last", Value()}};
+    map["authority"] = store.authority.empty() ? Value() : Value(blake2b(store.authority).text());
     if (store.last) {
         Value::Map last = store.last->counts;
         last["at"] = formatLocal(store.last->at);
@@ -63,57 +58,23 @@ Result<std::string> passwordFrom(const std::string &file)
                : line;
 }
 
-Result<StoreRecord> recordOf(const NewStore &typed, SecretKeeper &secrets)
+Result<Answer> add(const Typed &typed)
 {
-    SNUG_TRY(checkStoreLabel(typed.name));
-    StoreRecord store{typed.name, StoreKind::Folder, typed.place, "", "", "", std::nullopt};
-    const bool isWeb = typed.kind == "webdav";
-    if (!isWeb && (!typed.user.empty() || !typed.passwordFile.empty() || !typed.authority.empty()))
-        return Error{Errc::Usage, "user, password and authority belong to webdav", typed.kind,
+    NewStore wanted = typed.store;
+    const bool isWeb = wanted.kind == "webdav";
+    if (!isWeb && (!wanted.user.empty() || !typed.passwordFile.empty() || !wanted.authority.empty()))
+        return Error{Errc::Usage, "user, password and authority belong to webdav", wanted.kind,
                      "leave them out"};
-    if (!isWeb) {
-        store.kind = typed.kind == "file" ? StoreKind::File : StoreKind::Folder;
-        store.place = fs::absolute(typed.place).lexically_normal().string();
-        return store;
+    if (!typed.passwordFile.empty()) {
+        auto password = passwordFrom(typed.passwordFile);
+        if (!password)
+            return password.error();
+        wanted.password = std::move(password).value();
     }
-    store.kind = StoreKind::Webdav;
-    store.user = typed.user;
-    store.authorityFile = typed.authority.empty() ? "" : fs::absolute(typed.authority).string();
-    if (typed.passwordFile.empty())
-        return store;
-    const auto password = passwordFrom(typed.passwordFile);
-    if (!password)
-        return password.error();
-    const auto sealed = sealPassword(secrets, store, *password);
-    if (!sealed)
-        return sealed.error();
-    store.sealedPassword = *sealed;
-    return store;
-}
-
-// A place that cannot be one is told now, not at the first exchange. Nothing is sent.
-Status tryOut(SecretKeeper &secrets, const StoreRecord &store)
-{
-    const auto opened = openStore(secrets, store);
-    if (!opened)
-        return opened.error();
-    std::error_code fault;
-    const fs::path above = fs::path(store.place).parent_path();
-    if (store.kind == StoreKind::File && !fs::is_directory(above, fault))
-        return Error{Errc::NotFound, "the folder of the file is not there", above.string(), "make it first"};
-    if (store.kind != StoreKind::Folder)
-        return done();
-    const auto listed = opened->store->list("");
-    return listed ? done() : Status(listed.error());
-}
-
-Result<Answer> add(const NewStore &typed)
-{
     const auto secrets = keeper();
-    const auto store = recordOf(typed, *secrets);
+    const auto store = newStore(wanted, *secrets);
     if (!store)
         return store.error();
-    SNUG_TRY(tryOut(*secrets, *store));
     SNUG_TRY(addStore(dataFolder(), *store));
     std::string text = storeLine(*store);
     if (!store->sealedPassword.empty())
@@ -149,24 +110,27 @@ void addStoreCommands(CLI::App &app, Registry &registry)
 {
     CLI::App *store = app.add_subcommand("store", "places where devices meet to exchange entries");
     store->require_subcommand(1);
-    auto typed = std::make_shared<NewStore>();
+    auto typed = std::make_shared<Typed>();
     CLI::App *adding = store->add_subcommand("add", "remember a place; nothing is sent yet");
-    adding->add_option("name", typed->name, "what you call it")->required();
+    adding->add_option("name", typed->store.name, "what you call it")->required();
     adding
-        ->add_option("kind", typed->kind,
+        ->add_option("kind", typed->store.kind,
                      "folder (stick, shared folder), webdav, or file (one file to hand over)")
         ->required()
         ->check(CLI::IsMember({"folder", "webdav", "file"}));
-    adding->add_option("place", typed->place, "a folder that is there, an https address, or a file")
+    adding->add_option("place", typed->store.place, "a folder that is there, an https address, or a file")
         ->required();
-    adding->add_option("--user", typed->user, "webdav: who signs in");
+    adding->add_option("--user", typed->store.user, "webdav: who signs in");
     adding->add_option(
         "--password-file", typed->passwordFile,
-        "webdav: a file whose first line is the password. It is copied, sealed with a secret that "
-        "lies in your data folder as a file for your user alone (0600) and without a lock: who can "
-        "read your files can read the password");
-    adding->add_option("--authority", typed->authority,
-                       "webdav: PEM file of the only authority to believe (default: the system's)");
+        "webdav: a file whose first line is the password. It is copied, sealed with a secret that lies in "
+        "the key store of the system; where there is none, in your data folder as a file for your user "
+        "alone (0600) and without a lock: who can read your files can read the password");
+    adding->add_option(
+        "--authority", typed->store.authority,
+        "webdav: PEM file of the only authority to believe (default: the system's). Its certificate is "
+        "kept with the store, the file is not read again; whether a server is the one you named is "
+        "always checked");
     registry.add(
         *adding,
         "  snugwalk store add stick folder /media/stick\n"

@@ -134,6 +134,36 @@ Value errorJson(const Error &error)
         {"code", codeName(error.code)}, {"what", error.what}, {"where", error.where}, {"do", error.act}};
 }
 
+struct Outside {
+    Value::List json;
+    std::string text;
+};
+
+// Rigs whose entries do not come here, or from here, because of who belongs to them: silence would look like
+// success.
+Result<Outside> outsideOf(Logbook &book, const Id &device, const std::vector<std::pair<Id, Hash>> &rigs)
+{
+    Outside outside;
+    for (const auto &item : rigs) {
+        const auto members = membersOf(book, item.first);
+        if (!members)
+            return members.error();
+        const Member *me = members->find(device);
+        if (me != nullptr && me->role())
+            continue;
+        const std::string why =
+            members->members.empty()
+                ? "no record of it has come yet: the owner's device syncs first, then this one"
+            : me == nullptr
+                ? "this device does not belong to it yet: an owner lets it in, `snugwalk device answer`"
+                : "this device's part in it has ended" + (me->reason.empty() ? "" : " (" + me->reason + ")") +
+                      ": what it writes stays here";
+        outside.json.emplace_back(Value::Map{{"rig", item.first.text()}, {"why", why}});
+        outside.text += "rig " + item.first.shortText() + ": " + why + "\n";
+    }
+    return outside;
+}
+
 Result<Answer> sync(Session &session, const SyncOptions &typed)
 {
     const auto keys = keysOf(session);
@@ -171,7 +201,11 @@ Result<Answer> sync(Session &session, const SyncOptions &typed)
     }
     if (!any)
         return *answer.fault;
-    answer.json = Value::Map{{"stores", list}};
+    const auto outside = outsideOf(**session.book(), keys->device.deviceId(), *shared);
+    if (!outside)
+        return outside.error();
+    answer.text += outside->text;
+    answer.json = Value::Map{{"stores", list}, {"outside", outside->json}};
     return answer;
 }
 

@@ -7,15 +7,17 @@
 namespace snugwalk {
 
 Result<ExchangeSummary> runExchange(Logbook &book, SyncPlaces &places, const std::string &name,
-                                    ExchangeWatch &watch)
+                                    Originals originals, ExchangeWatch &watch)
 {
     const auto opened = places.open(name);
     if (!opened)
         return opened.error();
-    const auto met = exchange(book, Keys(book.device()), *opened->store, {}, [&](const ExchangeStep &step) {
+    const ExchangeOptions options{originals, false};
+    const auto tell = [&](const ExchangeStep &step) {
         watch.tell(step);
         return !watch.stop;
-    });
+    };
+    const auto met = exchange(book, Keys(book.device()), *opened->store, options, tell);
     // what was published before an exchange broke off is worth handing over too
     const Status finished = opened->finish ? opened->finish() : done();
     if (!met)

@@ -34,6 +34,6 @@ private:
 /// Opens the store, exchanges, and has the store's list remember it. Stopped: the error of `exchange`, what
 /// was done stays done.
 [[nodiscard]] Result<ExchangeSummary> runExchange(Logbook &book, SyncPlaces &places, const std::string &name,
-                                                  ExchangeWatch &watch);
+                                                  Originals originals, ExchangeWatch &watch);
 
 } // namespace snugwalk

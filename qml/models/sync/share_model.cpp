@@ -4,24 +4,14 @@
 
 #include <algorithm>
 
+#include "share_words.hpp"
 #include "sync/words.hpp"
 #include "sync_words.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr int wordsALine = 5;
 constexpr std::chrono::minutes offerStands{10}; // as core/sync/enroll.cpp makes it
-
-// "1  babad babad …", so that a word named by its number is found again.
-QString numbered(const QString &words)
-{
-    QStringList lines;
-    const QStringList list = words.split(u' ', Qt::SkipEmptyParts);
-    for (int at = 0; at < list.size(); at += wordsALine)
-        lines << QStringLiteral("%1  %2").arg(at + 1, 3).arg(list.mid(at, wordsALine).join(u' '));
-    return lines.join(u'\n');
-}
 
 QString spaced(const std::string &code)
 {
@@ -84,7 +74,7 @@ void ShareModel::run(Job job, Then then)
 
 void ShareModel::showBytes(const std::string &bytes)
 {
-    m_words = numbered(Voice::text(wordsFrom(bytes)));
+    m_words = numberedWords(Voice::text(wordsFrom(bytes)));
     m_picture.clear();
     if (!m_desk->parts->qrRows)
         return;

@@ -52,6 +52,22 @@ ErrorText Words::of(const Error &error)
         return {tr("Only an owner's device may do this."), tr("Do it on an owner's device.")};
     if (says(error, "the last owner's device"))
         return {tr("This is the last owner's device."), tr("Enroll another owner first.")};
+    if (says(error, "these words are not a key"))
+        return {tr("These words are no key on paper."), tr("Type the 24 words of the paper.")};
+    if (says(error, "has no rig of that key"))
+        return {
+            tr("This store has no rig of that key, or one with another mark: %1").arg(where),
+            tr("Exchange once from a device that has the rig, or take another store. A rig with another mark "
+               "was made up by somebody.")};
+    if (says(error, "name that key an owner"))
+        return {tr("Several rigs at this store name that key an owner: %1").arg(where),
+                tr("Type the mark that stands beside the words.")};
+    if (says(error, "no code is in this picture"))
+        return {tr("No code was found in this picture."),
+                tr("Take it straight on and near, without glare; or type the words.")};
+    if (says(error, "no picture that can be read"))
+        return {tr("This file is no picture that can be read: %1").arg(where),
+                tr("Choose a JPEG or PNG picture.")};
     if (says(error, "shared already"))
         return {tr("This logbook shares that rig already, with other devices."),
                 tr("Use the sharing that is there, or a logbook of its own.")};

@@ -6,6 +6,7 @@
 
 #include <QUrl>
 
+#include "logbook/want_photos.hpp"
 #include "sync/share.hpp"
 #include "sync_words.hpp"
 
@@ -20,12 +21,17 @@ SyncModel::SyncModel(const ActDesk *desk, QObject *parent)
     : QObject(parent),
       m_desk(desk),
       m_share(new ShareModel(desk, this)),
-      m_conflicts(new ConflictsModel(desk, this))
+      m_conflicts(new ConflictsModel(desk, this)),
+      m_paper(new PaperModel(desk, this)),
+      m_reader(new CodeReader(desk, this))
 {
     m_look.setInterval(lookMilliseconds);
     connect(&m_look, &QTimer::timeout, this, &SyncModel::progressed);
     connect(m_share, &ShareModel::changed, this, &SyncModel::changed);
     connect(m_share, &ShareModel::acted, this, &SyncModel::readAgain);
+    connect(m_paper, &PaperModel::changed, this, &SyncModel::changed);
+    connect(m_paper, &PaperModel::acted, this, &SyncModel::readAgain);
+    connect(m_reader, &CodeReader::changed, this, &SyncModel::changed);
     connect(m_conflicts, &ConflictsModel::changed, this, &SyncModel::changed);
     connect(m_conflicts, &ConflictsModel::acted, this, [this] { m_desk->changed(true); });
 }
@@ -34,7 +40,8 @@ SyncModel::~SyncModel() { stop(); }
 
 bool SyncModel::isBusy() const
 {
-    return m_reading || m_acting || !m_with.isEmpty() || m_share->isBusy() || m_conflicts->isBusy();
+    return m_reading || m_acting || !m_with.isEmpty() || m_share->isBusy() || m_conflicts->isBusy() ||
+           m_paper->isBusy() || m_reader->isBusy();
 }
 
 QString SyncModel::progress() const
@@ -58,6 +65,14 @@ QStringList SyncModel::waiting() const { return waitingLines(m_state); }
 
 QString SyncModel::mark() const { return waitingMark(m_state); }
 
+QStringList SyncModel::elsewhere() const
+{
+    QStringList list;
+    for (const Photo &photo : m_state.elsewhere)
+        list << Voice::text(photo.hash);
+    return list;
+}
+
 QVariantList SyncModel::stores() const
 {
     QVariantList list;
@@ -78,6 +93,7 @@ void SyncModel::show(const Shown &shown)
 {
     m_shown = shown;
     m_share->show(shown);
+    m_paper->show(shown);
     m_conflicts->show(shown, m_state);
     readAgain();
 }
@@ -138,6 +154,7 @@ void SyncModel::add(const QVariantMap &map)
     place.where = (url.isLocalFile() ? url.toLocalFile() : text("place")).toStdString();
     place.user = text("user").toStdString();
     place.password = map.value(QStringLiteral("password")).toString().toStdString();
+    place.authority = text("authority").toStdString();
     if (m_desk->parts->places != nullptr)
         act([places = m_desk->parts->places, place](Logbook &) { return places->add(place); },
             [this] { Q_EMIT storeAdded(); });
@@ -161,7 +178,21 @@ void SyncModel::revoke(const QString &device, const QString &reason)
         [this] { m_desk->changed(true); }); // some entries may count no more
 }
 
-void SyncModel::exchangeNow(const QString &store)
+void SyncModel::ask(const QString &photo)
+{
+    std::vector<Photo> photos = m_state.elsewhere;
+    if (!photo.isEmpty())
+        std::erase_if(photos, [name = photo.toStdString()](const Photo &one) { return one.hash != name; });
+    const auto count = static_cast<std::int64_t>(photos.size());
+    act(
+        [photos](Logbook &book) {
+            const auto wanted = wantPhotos(book, photos);
+            return wanted ? snugwalk::done() : Status(wanted.error());
+        },
+        [this, count] { m_asked = askedText(count); });
+}
+
+void SyncModel::exchangeNow(const QString &store, bool all)
 {
     if (!m_with.isEmpty() || m_desk->parts->places == nullptr)
         return;
@@ -172,9 +203,9 @@ void SyncModel::exchangeNow(const QString &store)
         m_beside = std::make_unique<Worker>(m_desk->parts->openBook);
     m_beside->run<ExchangeSummary>(
         this,
-        [places = m_desk->parts->places, name = store.toStdString(), watch = m_watch](Logbook &book) {
-            return runExchange(book, *places, name, *watch);
-        },
+        [places = m_desk->parts->places, name = store.toStdString(),
+         originals = all ? Originals::All : Originals::Wanted,
+         watch = m_watch](Logbook &book) { return runExchange(book, *places, name, originals, *watch); },
         [this](const Result<ExchangeSummary> &met) { finishExchange(met); });
     m_look.start();
     Q_EMIT changed();
@@ -205,6 +236,7 @@ void SyncModel::stop()
 void SyncModel::clear()
 {
     m_outcome.clear();
+    m_asked.clear();
     m_fault.clear();
     m_stopped = false;
     Q_EMIT changed();

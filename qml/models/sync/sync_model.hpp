@@ -11,8 +11,10 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "act_desk.hpp"
+#include "code_reader.hpp"
 #include "conflicts_model.hpp"
 #include "exchange_run.hpp"
+#include "paper_model.hpp"
 #include "share_model.hpp"
 #include "snapshot.hpp"
 #include "sync_state.hpp"
@@ -40,6 +42,10 @@ class SyncModel : public QObject {
     Q_PROPERTY(QVariantList devices READ devices NOTIFY changed)
     Q_PROPERTY(snugwalk::ShareModel *share READ share CONSTANT)
     Q_PROPERTY(snugwalk::ConflictsModel *conflicts READ conflicts CONSTANT)
+    Q_PROPERTY(snugwalk::PaperModel *paper READ paper CONSTANT)
+    Q_PROPERTY(snugwalk::CodeReader *reader READ reader CONSTANT)
+    Q_PROPERTY(QStringList elsewhere READ elsewhere NOTIFY changed)
+    Q_PROPERTY(QString asked READ asked NOTIFY changed)
 public:
     SyncModel(const ActDesk *desk, QObject *parent);
     /// Stops an exchange and waits until it is at a place where nothing is lost.
@@ -71,13 +77,22 @@ public:
     [[nodiscard]] QVariantList devices() const;
     [[nodiscard]] ShareModel *share() const { return m_share; }
     [[nodiscard]] ConflictsModel *conflicts() const { return m_conflicts; }
+    [[nodiscard]] PaperModel *paper() const { return m_paper; }
+    [[nodiscard]] CodeReader *reader() const { return m_reader; }
+    /// Hashes of photos whose original is on another device: small pictures of them are here.
+    [[nodiscard]] QStringList elsewhere() const;
+    /// What asking for originals came to; empty before.
+    [[nodiscard]] QString asked() const { return m_asked; }
 
     void show(const Shown &shown);
 
-    Q_INVOKABLE void exchangeNow(const QString &store);
+    /// \param all whether every original is fetched, not only those asked for
+    Q_INVOKABLE void exchangeNow(const QString &store, bool all = false);
+    /// Originals to fetch with the next exchange. \param photo a hash; empty: all that are elsewhere
+    Q_INVOKABLE void ask(const QString &photo);
     Q_INVOKABLE void stop();
-    /// \param map name; kind folder, file or webdav; place, a path or an address; user and password for
-    /// WebDAV
+    /// \param map name; kind folder, file or webdav; place, a path or an address; user, password and
+    /// authority for WebDAV
     Q_INVOKABLE void add(const QVariantMap &map);
     Q_INVOKABLE void remove(const QString &store);
     Q_INVOKABLE void revoke(const QString &device, const QString &reason);
@@ -104,11 +119,14 @@ private:
     bool m_stopped = false;
     QString m_with;
     QStringList m_outcome;
+    QString m_asked;
     QVariantMap m_fault;
     QTimer m_look; ///< at how far the exchange has come
     std::shared_ptr<ExchangeWatch> m_watch;
     ShareModel *m_share;
     ConflictsModel *m_conflicts;
+    PaperModel *m_paper;
+    CodeReader *m_reader;
     std::unique_ptr<Worker> m_beside; ///< made for the first exchange
 };
 

@@ -28,6 +28,8 @@ struct NewPlace {
     std::string where;
     std::string user;     ///< WebDAV only
     std::string password; ///< WebDAV only; kept sealed
+    std::string
+        authority; ///< WebDAV only: a PEM file of the one authority to believe; empty for the system's
 };
 
 /// A store while it is used. `finish` is called once all is done, also when not all was done.

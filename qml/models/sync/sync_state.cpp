@@ -19,16 +19,17 @@ Result<std::int64_t> unsentCount(Logbook &book, const Id &rig)
     return unsent ? Result<std::int64_t>(static_cast<std::int64_t>(unsent->size())) : unsent.error();
 }
 
-Result<std::int64_t> photosElsewhere(Logbook &book, const Id &rig)
+Result<std::vector<Photo>> photosElsewhere(Logbook &book, const Id &rig)
 {
-    const auto photos = photosOf(book, rig);
+    auto photos = photosOf(book, rig);
     if (!photos)
-        return photos.error();
+        return photos;
     const PhotoStore folder(book.photoFolder());
-    return static_cast<std::int64_t>(std::count_if(photos->begin(), photos->end(), [&](const Photo &photo) {
+    std::erase_if(*photos, [&](const Photo &photo) {
         const auto hash = Hash::parse(photo.hash);
-        return hash && !folder.exists(*hash);
-    }));
+        return !hash || folder.exists(*hash);
+    });
+    return photos;
 }
 
 Status readStores(Logbook &book, SyncPlaces &places, SyncState &state)
@@ -113,11 +114,11 @@ Result<SyncState> readSyncState(Logbook &book, SyncPlaces *places, const Id &rig
     SNUG_TRY(readMembers(book, state));
     SNUG_TRY(readConflicts(book, state));
     const auto unsent = unsentCount(book, rig);
-    const auto photos = photosElsewhere(book, rig);
+    auto photos = photosElsewhere(book, rig);
     if (!unsent || !photos)
         return unsent ? photos.error() : unsent.error();
     state.unsent = *unsent;
-    state.photosLeft = *photos;
+    state.elsewhere = std::move(photos).value();
     return state;
 }
 

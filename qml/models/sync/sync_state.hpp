@@ -5,6 +5,7 @@
 #include "logbook/conflicts.hpp"
 #include "sync/members.hpp"
 #include "sync_places.hpp"
+#include "walk/walk.hpp"
 
 namespace snugwalk {
 
@@ -33,7 +34,7 @@ struct SyncState {
     std::optional<SyncRole> role; ///< of this device for the rig
     std::vector<Member> members;  ///< by name, those who were revoked last
     std::int64_t unsent = 0;      ///< entries of the rig that were given to no store yet
-    std::int64_t photosLeft = 0;  ///< whose original is not here
+    std::vector<Photo> elsewhere; ///< whose original is not here
     std::vector<ContestedThing> conflicts;
     std::vector<WaitingAside> aside;
 };

@@ -80,8 +80,9 @@ QStringList waitingLines(const SyncState &state)
     QStringList list;
     if (state.unsent > 0)
         list << Words::tr("%n entry(ies) wait to be sent.", nullptr, number(state.unsent));
-    if (state.photosLeft > 0)
-        list << Words::tr("%n photo(s) are still on another device.", nullptr, number(state.photosLeft));
+    if (!state.elsewhere.empty())
+        list << Words::tr("%n photo(s) are still on another device.", nullptr,
+                          number(static_cast<std::int64_t>(state.elsewhere.size())));
     if (!state.conflicts.empty())
         list << Words::tr("%n thing(s) were written differently by two people.", nullptr,
                           number(static_cast<std::int64_t>(state.conflicts.size())));
@@ -127,6 +128,12 @@ QStringList exchangeOutcome(const ExchangeSummary &s)
     if (s.aside > 0)
         list << Words::tr("%n entry(ies) were set aside.", nullptr, number(s.aside));
     return list + Words::damage(s);
+}
+
+QString askedText(std::int64_t count)
+{
+    return Words::tr("%n original(s) come with the next exchange with a store that has them.", nullptr,
+                     number(count));
 }
 
 QString exchangeProgress(const std::string &what, std::int64_t done, std::int64_t of)

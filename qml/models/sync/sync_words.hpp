@@ -24,6 +24,8 @@ namespace snugwalk {
 
 /// What came of an exchange, a sentence each; the first sums it up.
 [[nodiscard]] QStringList exchangeOutcome(const ExchangeSummary &summary);
+/// That originals come with the next exchange.
+[[nodiscard]] QString askedText(std::int64_t count);
 [[nodiscard]] QString exchangeProgress(const std::string &what, std::int64_t done, std::int64_t of);
 
 /// {name, where, kind, last, waits, usable}

@@ -91,7 +91,7 @@ TEST_CASE("row 7: segments in random order, row 8: each one to five times")
         for (const Piece &piece : pieces) {
             give(fresh.book(), piece);
             const auto before = fresh.book().db().number("SELECT total_changes()").value();
-            for (unsigned i = rng() % 5; i > 0; --i, ++repeats)
+            for (std::uint64_t i = rng() % 5; i > 0; --i, ++repeats)
                 changes += give(fresh.book(), piece).fresh;
             changes += fresh.book().db().number("SELECT total_changes()").value() - before;
         }

@@ -129,7 +129,7 @@ int main(int argc, char **argv)
         if (option == "--address")
             settings.address = value;
         else if (option == "--authority")
-            settings.authorityFile = value;
+            settings.authority = slurp(value);
         else if (option == "--user")
             settings.user = value;
         else if (option == "--password")

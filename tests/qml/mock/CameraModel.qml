@@ -11,6 +11,7 @@ QtObject {
     property var acts: []
 
     signal taken(string file)
+    signal frameChanged()
 
     function start() { acts = acts.concat(["start"]) }
     function stop() { acts = acts.concat(["stop"]) }

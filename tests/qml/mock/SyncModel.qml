@@ -25,14 +25,19 @@ QtObject {
         { id: "d3", name: "old laptop", role: "revoked", since: "since 12 January 2027", until: "", revoked: true, note: "left in a train", revocable: false }]
     property ShareModel share: ShareModel {}
     property ConflictsModel conflicts: ConflictsModel {}
+    property PaperModel paper: PaperModel {}
+    property CodeReader reader: CodeReader {}
+    property var elsewhere: ["f1", "f2", "f3"]
+    property string asked: ""
     property var acts: []
 
     signal storeAdded()
 
     function act(what: string) { acts = acts.concat([what]) }
-    function exchangeNow(store: string) { act("exchange " + store); busyWith = store; progress = "files of entries: 12 of 30"; done = 0.4; outcome = [] }
+    function ask(photo: string) { act("ask " + photo); asked = "3 originals come with the next exchange with a store that has them." }
+    function exchangeNow(store: string, all: bool) { act("exchange " + store + (all ? " all" : "")); busyWith = store; progress = "files of entries: 12 of 30"; done = 0.4; outcome = [] }
     function stop() { act("stop"); busyWith = ""; stopped = true }
-    function add(store: var) { act("add " + [store.name, store.kind, store.place, store.user, store.password].join(" ")); storeAdded() }
+    function add(store: var) { act("add " + [store.name, store.kind, store.place, store.user, store.password, store.authority].join(" ")); storeAdded() }
     function remove(store: string) { act("remove " + store) }
     function revoke(device: string, reason: string) { act("revoke " + device + " " + reason) }
     function clear() { outcome = []; fault = {}; stopped = false }

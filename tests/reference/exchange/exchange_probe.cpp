@@ -14,6 +14,8 @@
 #include "logbook/import_photo.hpp"
 #include "pictures.hpp"
 #include "support/actions.hpp"
+#include "sync/exchange.hpp"
+#include "sync/memory_store.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
@@ -40,7 +42,7 @@ Value texts(const std::vector<std::string> &lines)
     return list;
 }
 
-// A tandem, a walk with a few marks, two pictures.
+// A tandem, a walk with a few marks, two pictures; shared, and sent once.
 int make(Logbook &book)
 {
     const Doer doer{"W. Tester", std::nullopt, std::nullopt};
@@ -57,6 +59,10 @@ int make(Logbook &book)
         const std::string bytes = makeJpeg(40, 30, plain({shade * 100, 60, 70}));
         SNUG_ASSERT(importPhoto(book, bytes, codec, of, doer).has_value());
     }
+    const Keys keys(book.device());
+    SNUG_ASSERT(shareRig(book, keys, rig.id).has_value());
+    MemoryStore store;
+    SNUG_ASSERT(exchange(book, keys, store).has_value());
     return answer({{"ok", true}});
 }
 

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: Apache-2.0
 """An export read without Snugwalk: Python's zipfile, json and hashlib, and 30 lines of CBOR after RFC 8949
-section 4.2.1. Then packed anew by others and imported. usage: read_export.py PROBE"""
+section 4.2.1; its signatures by PyNaCl and cbor2. Then packed anew by others and imported. usage: read_export.py PROBE"""
 import hashlib
 import json
 import struct
@@ -9,6 +9,9 @@ import sys
 import tempfile
 import zipfile
 from pathlib import Path
+
+import cbor2
+import nacl.signing
 
 PROBE = sys.argv[1]
 FAULTS = []
@@ -70,6 +73,40 @@ def blake(data):
     return hashlib.blake2b(data, digest_size=32).digest()
 
 
+def signed(line, purpose):
+    """The payload of a COSE_Sign1 (RFC 9052 section 4.4) whose Ed25519 signature (RFC 8032) holds, by cbor2 and PyNaCl."""
+    data = bytes.fromhex(line["bytes"])
+    note(blake(data).hex() == line["hash"], f"a {line['kind']} is named by its hash")
+    protected, _, payload, signature = cbor2.loads(data).value
+    members = cbor2.loads(payload)
+    to_sign = cbor2.dumps(["Signature1", protected, purpose, payload])
+    nacl.signing.VerifyKey(members["key"]).verify(to_sign, signature)  # raises where it does not hold
+    for shown, member in (("rig", "space"), ("counter", "counter"), ("prev", "prev")):
+        value = members[member]
+        note(line[shown] == (value.hex() if isinstance(value, bytes) else value), f"a {line['kind']} shows its {member}")
+    return members
+
+
+def read_sharing(archive, entries):
+    """Who shares the rig and which file carried what, core/exchange/FORMAT.md."""
+    kinds, carried = {}, set()
+    for line in map(json.loads, archive.read("sharing.jsonl").decode().splitlines()):
+        kinds.setdefault(line["kind"], []).append(line)
+    note(set(kinds) == {"rig", "record", "file", "member"}, "kinds of sharing", sorted(kinds))
+    for line in kinds["record"]:
+        members = signed(line, b"snugwalk control 1")
+        note(line["action"] == members["action"] == "found" and line["by"] == blake(members["key"]).hex()[:32],
+             "a record shows who founded the rig")
+    note(kinds["rig"][0]["root"] == kinds["record"][0]["hash"], "a rig names its founding record")
+    for line in kinds["file"]:
+        members = signed(line, b"snugwalk segment 1")
+        runs = {(stream, seq) for stream, first, last in line["entries"] for seq in range(first, last + 1)}
+        note(line["stream"] == members["stream"].hex() and len(runs) == members["count"], "a file carried what it counts")
+        carried |= runs
+    note(carried == entries, f"{len(carried)} entries, each carried by a signed file")
+    note([line["role"] for line in kinds["member"]] == ["owner"], "one owner")
+
+
 def read(file):
     archive = zipfile.ZipFile(file)
     note(archive.testzip() is None, "every member's own checksum")
@@ -93,6 +130,7 @@ def read(file):
     note(good == len(lines), f"{good} hashes computed from the JSON by an independent program agree")
     for stream in manifest["streams"]:
         note(blake(bytes.fromhex(stream["public_key"])).hex()[:32] == stream["stream"][:32], "a stream is its key's")
+    read_sharing(archive, {(line["stream"], line["seq"]) for line in map(json.loads, lines)})
     photos = [name for name in names if name.startswith("photos/")]
     for name in photos:
         note(blake(archive.read(name)).hex() == Path(name).stem, "a photo is named by its hash")

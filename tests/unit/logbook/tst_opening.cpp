@@ -38,12 +38,12 @@ std::string closedBook()
 
 } // namespace
 
-TEST_CASE("a new logbook: version 2, ours, WAL, full, foreign keys, strict tables")
+TEST_CASE("a new logbook: version 3, ours, WAL, full, foreign keys, strict tables")
 {
     TestBook home;
     auto &db = home.book().db();
     CHECK(db.number("PRAGMA user_version").value() == logbookVersion);
-    CHECK(logbookVersion == 2);
+    CHECK(logbookVersion == 3);
     CHECK(db.number("PRAGMA application_id").value() == 0x534E5547); // "SNUG"
     CHECK(db.number("PRAGMA synchronous").value() == 2);
     CHECK(db.number("PRAGMA foreign_keys").value() == 1);
@@ -82,7 +82,7 @@ TEST_CASE("a logbook of a newer version is not touched, whatever its journal")
         {
             auto db = sqlite::Connection::open(file, sqlite::OpenMode::ReadWrite).value();
             REQUIRE(db.exec(mode));
-            REQUIRE(db.exec("PRAGMA user_version = 3; CREATE TABLE tomorrow(x)"));
+            REQUIRE(db.exec("PRAGMA user_version = 4; CREATE TABLE tomorrow(x)"));
         }
         CHECK(refused(home, file, Errc::Unsupported).what.find("newer") != std::string::npos);
     }
