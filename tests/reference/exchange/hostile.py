@@ -44,10 +44,10 @@ def pack(members, comment=b""):
     return out.getvalue()
 
 
-def raw_name(data, placeholder, name):
+def raw_name(data, written, name):
     """Puts bytes of the same length where a name stands, for what Python refuses to write."""
-    assert len(placeholder) == len(name)
-    return data.replace(placeholder, name)
+    assert len(written) == len(name)
+    return data.replace(written, name)
 
 
 def with_flag(data, flag):
@@ -83,14 +83,14 @@ def vectors(good):
                  "e\u202egpj.exe", "e\u2066vil", "\u200eevil", "a" * 256, "x/" * 130 + "evil", "photos/" + "b" * 300]:
         yield f"name {name[:24]!r}", pack(whole + [(name, evil)]), "refused"
     for name in [b"evil\0.jpg", b"\0evil.jpg\0", b"evil.jpg\0\0"]:
-        placeholder = b"Q" * len(name)
-        yield f"NUL {name!r}", raw_name(pack(whole + [(placeholder.decode(), evil)]), placeholder, name), "nothing"
+        written = b"Q" * len(name)
+        yield f"NUL {name!r}", raw_name(pack(whole + [(written.decode(), evil)]), written, name), "nothing"
     yield "NUL after manifest.json", raw_name(
         pack([(n if n != "manifest.json" else "manifest.jsonQ", d) for n, d in whole]),
         b"manifest.jsonQ", b"manifest.json\0"), "refused"
     for name in [b"\xff\xfe", b"\xc0\xae\xc0\xae/evil", b"\xed\xa0\x80x", b"../\xff", b"\xf5evil"]:
-        placeholder = b"Q" * len(name)
-        yield f"bytes {name!r}", raw_name(pack(whole + [(placeholder.decode(), evil)]), placeholder, name), "refused"
+        written = b"Q" * len(name)
+        yield f"bytes {name!r}", raw_name(pack(whole + [(written.decode(), evil)]), written, name), "refused"
     for kind in (stat.S_IFLNK, stat.S_IFCHR, stat.S_IFBLK, stat.S_IFIFO, stat.S_IFSOCK):
         for target in (b"/etc/passwd", b"../../evil"):
             more = {"external_attr": (kind | 0o777) << 16, "create_system": 3}
