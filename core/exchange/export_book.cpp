@@ -67,17 +67,13 @@ Status collectStreams(Connection &db, Content &content)
     Result<Statement> rows = db.prepare("SELECT name, public_key, label, partial FROM stream ORDER BY name");
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         const Result<StreamId> name = streamFromBytes(rows->bytes(0));
         if (!name)
             return name.error();
         content.manifest.streams.push_back({*name, rows->bytes(1), rows->text(2), rows->integer(3) != 0});
-    }
+        return done();
+    });
 }
 
 void notePhoto(std::string_view bytes, Content &content)
@@ -115,12 +111,7 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
     if (!rows)
         return rows.error();
     std::map<std::int64_t, Last> last;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         Last &before = last[rows->integer(0)];
         const bool isIn = scope.has(Id::fromBytes(rows->bytes(4)));
         const Hash hash = Hash::fromBytes(rows->bytes(3)).value_or(Hash{});
@@ -139,7 +130,8 @@ Status collectEntries(Connection &db, const Scope &scope, Content &content)
             notePhoto(bytes, content);
         }
         before = {hash, !isIn};
-    }
+        return done();
+    });
 }
 
 Status collectThings(Connection &db, const Scope &scope, Content &content)
@@ -147,15 +139,10 @@ Status collectThings(Connection &db, const Scope &scope, Content &content)
     Result<Statement> rows = db.prepare("SELECT id, type, doc FROM thing ORDER BY type, sort, id");
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         const Id id = Id::fromBytes(rows->bytes(0));
         if (!scope.has(id))
-            continue;
+            return done();
         Result<Value> doc = decodeCbor(rows->bytes(2));
         if (!doc)
             return doc.error();
@@ -163,7 +150,8 @@ Status collectThings(Connection &db, const Scope &scope, Content &content)
             toJson(Value::Map{{"id", id.text()}, {"type", rows->text(1)}, {"fields", std::move(doc).value()}},
                    false) +
             "\n";
-    }
+        return done();
+    });
 }
 
 Status collectSharing(Logbook &book, const Id &rig, Content &content)

@@ -70,12 +70,7 @@ Result<std::vector<EntryRun>> runsOf(Connection &db, std::int64_t segment)
         return rows.error();
     rows->bind(1, segment);
     std::vector<EntryRun> runs;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return runs;
+    SNUG_TRY(rows->each([&]() -> Status {
         const Result<StreamId> stream = streamFromBytes(rows->bytes(0));
         if (!stream)
             return stream.error();
@@ -84,7 +79,9 @@ Result<std::vector<EntryRun>> runsOf(Connection &db, std::int64_t segment)
             runs.back().last = seq;
         else
             runs.push_back({*stream, seq, seq});
-    }
+        return done();
+    }));
+    return runs;
 }
 
 Status addRig(Logbook &book, const Id &rig, Sharing &sharing)
@@ -112,18 +109,14 @@ Status addTwins(Connection &db, Sharing &sharing)
         "LEFT JOIN segment ON segment.id = twin.segment ORDER BY name, seq, twin.hash");
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         const Result<StreamId> stream = streamFromBytes(rows->bytes(0));
         if (!stream)
             return stream.error();
         sharing.twins.push_back(
             {{*stream, rows->integer(1)}, rows->bytes(2), Hash::fromBytes(rows->bytes(3)).value_or(Hash{})});
-    }
+        return done();
+    });
 }
 
 // For who reads the file: what the records come to.

@@ -53,12 +53,7 @@ Status checkStreams(Connection &db, CheckReport &report)
     Result<Statement> rows = db.prepare("SELECT id, name, public_key, partial FROM stream ORDER BY id");
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         ++report.streams;
         // a stream that others only named has no key yet
         const bool isOnlyNamed = rows->integer(3) != 0 && rows->bytes(2) == std::string(32, '\0');
@@ -66,7 +61,8 @@ Status checkStreams(Connection &db, CheckReport &report)
             blake2b(rows->bytes(2)).view().substr(0, 16) != std::string_view(rows->bytes(1)).substr(0, 16))
             report.faults.push_back("stream " + std::to_string(rows->integer(0)) +
                                     ": its key is not the device's");
-    }
+        return done();
+    });
 }
 
 // Tables, indexes and triggers against those of a new logbook.
@@ -90,19 +86,15 @@ Status nameLost(Connection &db, CheckReport &report)
     Result<Statement> one = db.prepare("SELECT bytes FROM entry WHERE stream = ? AND seq = ?");
     if (!listed || !one)
         return listed ? one.error() : listed.error();
-    for (;;) {
-        const Result<bool> row = listed->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return listed->each([&]() -> Status {
         one->bind(1, listed->integer(0));
         one->bind(2, listed->integer(1));
         const Result<bool> found = one->step();
         if (!found || !*found)
             report.faults.push_back(nameOfRow(listed->bytes(2), listed->integer(1)) + ": it cannot be read");
         one->reset();
-    }
+        return done();
+    });
 }
 
 // Follows each stream's chain in order of its sequence numbers.
@@ -117,12 +109,7 @@ Status checkChains(Connection &db, CheckReport &report)
     std::int64_t stream = 0;
     std::int64_t expected = 1;
     Hash previous;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         if (rows->integer(0) != stream) {
             stream = rows->integer(0);
             expected = 1;
@@ -146,7 +133,8 @@ Status checkChains(Connection &db, CheckReport &report)
             report.faults.push_back(where + ": its columns differ from its bytes");
         expected = rows->integer(1) + 1;
         previous = hash;
-    }
+        return done();
+    });
 }
 
 Status checkProjection(Connection &db, CheckReport &report)
@@ -177,15 +165,11 @@ Status checkPragma(Connection &db, const char *pragma, CheckReport &report)
     Result<Statement> rows = db.prepare(pragma);
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         if (rows->text(0) != "ok")
             report.faults.push_back(std::string(pragma) + ": " + rows->text(0));
-    }
+        return done();
+    });
 }
 
 // Bytes that are kept as they came: each row by its own hash. `sql` has hash, bytes, stream and a number.
@@ -194,20 +178,16 @@ Status checkKept(Connection &db, const char *sql, const char *what, CheckReport 
     Result<Statement> rows = db.prepare(sql);
     if (!rows)
         return rows.error();
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows->each([&]() -> Status {
         if (blake2b(rows->bytes(1)).view() == rows->bytes(0))
-            continue;
+            return done();
         const Result<StreamId> stream = streamFromBytes(rows->bytes(2));
         report.faults.push_back(std::string(what) + " " +
                                 (stream ? stream->text() + " " + std::to_string(rows->integer(3))
                                         : toHex(rows->bytes(0)).substr(0, 20)) +
                                 ": its bytes or its hash were changed");
-    }
+        return done();
+    });
 }
 
 // Whether this device, or one whose whole stream is here, took the photo: then its original must be here too.

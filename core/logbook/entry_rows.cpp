@@ -34,17 +34,13 @@ Result<StoredEntry> storedFrom(const Statement &row)
 
 Status visitRows(Statement &rows, const std::function<Status(const StoredEntry &)> &visit)
 {
-    for (;;) {
-        const Result<bool> row = rows.step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows.each([&]() -> Status {
         const Result<StoredEntry> stored = storedFrom(rows);
         if (!stored)
             return stored.error();
         SNUG_TRY(visit(*stored));
-    }
+        return done();
+    });
 }
 
 Result<std::vector<StoredEntry>> entriesWhere(Connection &db, const std::string &condition,
@@ -88,18 +84,14 @@ Result<std::vector<StoredEntry>> entriesOfAct(Connection &db, const Id &scope, c
 
 Status hashRows(Statement &rows, Hasher &hasher)
 {
-    for (;;) {
-        const Result<bool> row = rows.step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return done();
+    return rows.each([&]() -> Status {
         for (int column = 0; column < rows.columns(); ++column) {
             const std::string bytes = rows.bytes(column);
             hasher.add(std::to_string(bytes.size()) + (rows.isNull(column) ? "n" : ":"));
             hasher.add(bytes);
         }
-    }
+        return done();
+    });
 }
 
 } // namespace snugwalk

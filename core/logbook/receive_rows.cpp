@@ -123,14 +123,10 @@ Status standAlone(Connection &db, std::int64_t stream)
             return rows ? update.error() : rows.error();
         rows->bind(1, stream);
         std::vector<std::pair<std::int64_t, Hash>> hashes; // no row is changed while they are read
-        for (;;) {
-            const Result<bool> row = rows->step();
-            if (!row)
-                return row.error();
-            if (!*row)
-                break;
+        SNUG_TRY(rows->each([&]() -> Status {
             hashes.emplace_back(rows->integer(0), chainHash(Hash{}, rows->bytes(1)));
-        }
+            return done();
+        }));
         for (const auto &[seq, hash] : hashes) {
             update->bindBytes(1, hash.view());
             update->bind(2, stream);
@@ -160,12 +156,7 @@ Result<bool> judgeRows(Connection &db, const Id &space, const Judge &judge, Rece
     };
     std::vector<Change> changes;
     bool sidesChanged = false;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            break;
+    SNUG_TRY(rows->each([&]() -> Status {
         const auto segment = segmentFrom(*rows);
         const auto entry = entryFromBytes(rows->bytes(9));
         if (!segment || !entry)
@@ -173,10 +164,11 @@ Result<bool> judgeRows(Connection &db, const Id &space, const Judge &judge, Rece
         const auto reason = judge(*segment, *entry);
         const bool wasAside = !rows->isNull(10);
         if (reason.has_value() == wasAside && (!wasAside || *reason == rows->text(10)))
-            continue;
+            return done();
         count.undone += reason && !wasAside ? 1 : 0;
         changes.push_back({rows->integer(7), rows->integer(8), reason});
-    }
+        return done();
+    }));
     for (const Change &change : changes) {
         const auto changed = setAside(db, change.stream, change.seq, change.reason);
         if (!changed)
@@ -196,17 +188,14 @@ Result<std::vector<KeptSegment>> segmentsOf(Logbook &book, const Id &space)
     if (!rows)
         return rows.error();
     std::vector<KeptSegment> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&]() -> Status {
         Result<KeptSegment> kept = segmentFrom(*rows);
         if (!kept)
             return kept.error();
         found.push_back(std::move(kept).value());
-    }
+        return done();
+    }));
+    return found;
 }
 
 Result<std::string> segmentBytes(Logbook &book, std::int64_t row)
@@ -258,17 +247,14 @@ Result<std::vector<SetAside>> asideOf(Logbook &book, const Id &space)
     if (!rows)
         return rows.error();
     std::vector<SetAside> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&]() -> Status {
         Result<Entry> entry = entryFromBytes(rows->bytes(0));
         if (!entry)
             return entry.error();
         found.push_back({std::move(entry).value(), rows->text(1)});
-    }
+        return done();
+    }));
+    return found;
 }
 
 } // namespace snugwalk

@@ -149,14 +149,11 @@ Result<std::vector<std::string>> schemaTexts(const sqlite::Connection &db)
     if (!rows)
         return rows.error();
     std::vector<std::string> texts;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return texts;
+    SNUG_TRY(rows->each([&]() -> Status {
         texts.push_back(rows->text(0) + " " + rows->text(1) + " " + rows->text(2) + " " + rows->text(3));
-    }
+        return done();
+    }));
+    return texts;
 }
 
 Result<std::vector<std::string>> schemaWanted()

@@ -14,14 +14,11 @@ Result<std::vector<std::pair<Id, Hash>>> sharedRigs(Logbook &book)
     if (!rows)
         return rows.error();
     std::vector<std::pair<Id, Hash>> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&]() -> Status {
         found.emplace_back(Id::fromBytes(rows->bytes(0)), Hash::fromBytes(rows->bytes(1)).value_or(Hash{}));
-    }
+        return done();
+    }));
+    return found;
 }
 
 Status putControl(Connection &db, const Id &space, const Hash &hash, std::string_view bytes)
@@ -103,14 +100,11 @@ Result<std::vector<std::string>> controlsOf(Logbook &book, const Id &space)
     if (!rows)
         return rows.error();
     std::vector<std::string> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&]() -> Status {
         found.push_back(rows->bytes(0));
-    }
+        return done();
+    }));
+    return found;
 }
 
 Result<bool> needsJudging(Logbook &book, const Id &space)

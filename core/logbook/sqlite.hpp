@@ -33,6 +33,19 @@ public:
     /// Runs to the end and makes the statement ready for new parameters.
     [[nodiscard]] Status run();
     void reset();
+    /// `visit`, which gives a Status, for each row that is left; the first error ends it.
+    template <typename Visit>
+    [[nodiscard]] Status each(Visit visit)
+    {
+        for (;;) {
+            const Result<bool> row = step();
+            if (!row)
+                return row.error();
+            if (!*row)
+                return done();
+            SNUG_TRY(visit());
+        }
+    }
 
     [[nodiscard]] std::int64_t integer(int column) const;
     [[nodiscard]] std::string text(int column) const;

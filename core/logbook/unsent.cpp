@@ -190,15 +190,12 @@ Result<std::vector<Hash>> wantedPhotos(Logbook &book)
     if (!rows)
         return rows.error();
     std::vector<Hash> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&]() -> Status {
         if (const auto hash = Hash::fromBytes(rows->bytes(0)))
             found.push_back(*hash);
-    }
+        return done();
+    }));
+    return found;
 }
 
 } // namespace snugwalk
