@@ -3,13 +3,11 @@
 #include <bit>
 #include <cmath>
 
+#include "base/cbor.hpp"
 #include "base/text.hpp"
-#include "base/value.hpp"
 
 namespace snugwalk {
 namespace {
-
-constexpr int maxDepth = 16;
 
 struct Head {
     int major;
@@ -27,6 +25,17 @@ public:
         if (value && m_at != m_bytes.size())
             return fault("bytes after the end");
         return value;
+    }
+
+    Result<Value> one(int deep) { return item(deep); }
+    [[nodiscard]] std::size_t at() const { return m_at; }
+
+    std::optional<std::string_view> onlyText()
+    {
+        const Result<Head> h = head();
+        if (!h || h->major != 3 || h->value != m_bytes.size() - m_at)
+            return std::nullopt;
+        return m_bytes.substr(m_at);
     }
 
 private:
@@ -85,7 +94,7 @@ private:
             Result<Value> value = item(depth + 1);
             if (!value)
                 return value;
-            items.push_back(std::move(value).value());
+            items.push_back(std::move(*value));
         }
         return Value(std::move(items));
     }
@@ -97,23 +106,32 @@ private:
         Value::Map members;
         std::string_view previous;
         for (std::uint64_t i = 0; i < count; ++i) {
-            const std::size_t start = m_at;
-            const Result<Value> key = item(depth + 1);
+            const Result<std::string_view> key = textKey();
             if (!key)
                 return key.error();
-            if (!key->isString())
-                return fault("a key that is not text");
-            const std::string_view encoded = m_bytes.substr(start, m_at - start);
             // char_traits<char> compares as unsigned bytes
-            if (i > 0 && !(previous < encoded))
+            if (i > 0 && !cborKeyBefore(previous, *key))
                 return fault("keys out of order");
-            previous = encoded;
+            previous = *key;
             Result<Value> value = item(depth + 1);
             if (!value)
                 return value;
-            members.emplace(*key->asString(), std::move(value).value());
+            members.emplace(*key, std::move(*value));
         }
         return Value(std::move(members));
+    }
+
+    Result<std::string_view> textKey()
+    {
+        const Result<Head> h = head();
+        if (!h)
+            return h.error();
+        if (h->major != 3)
+            return fault("a key that is not text");
+        const Result<std::string_view> key = text(h->value);
+        if (key && !isUtf8(*key))
+            return fault("text that is not UTF-8");
+        return key;
     }
 
     Result<Value> integer(const Head &h)
@@ -126,7 +144,7 @@ private:
 
     Result<Value> item(int depth)
     {
-        if (depth > maxDepth)
+        if (depth > maxCborDepth)
             return fault("nested too deeply");
         const Result<Head> h = head();
         if (!h)
@@ -164,6 +182,17 @@ private:
 } // namespace
 
 Result<Value> decodeCbor(std::string_view bytes) { return Decoder(bytes).whole(); }
+
+Result<Value> takeCbor(std::string_view &bytes, int deep)
+{
+    Decoder decoder(bytes);
+    Result<Value> value = decoder.one(deep);
+    if (value)
+        bytes.remove_prefix(decoder.at());
+    return value;
+}
+
+std::optional<std::string_view> cborText(std::string_view item) { return Decoder(item).onlyText(); }
 
 Status checkEncodable(const Value &value)
 {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <bit>
 
-#include "base/value.hpp"
+#include "base/cbor.hpp"
 
 namespace snugwalk {
 namespace {
@@ -14,7 +14,44 @@ void putBigEndian(std::string &out, std::uint64_t value, int bytes)
         out += static_cast<char>((value >> shift) & 0xFF);
 }
 
-void putHead(std::string &out, int major, std::uint64_t value)
+struct Encoder {
+    std::string &out;
+
+    void operator()(std::monostate) const { out += cborNull; }
+    void operator()(bool v) const { out += v ? '\xF5' : '\xF4'; }
+    void operator()(std::int64_t v) const { putCborNumber(out, v); }
+    void operator()(double v) const
+    {
+        out += '\xFB';
+        putBigEndian(out, std::bit_cast<std::uint64_t>(v), 8);
+    }
+    void operator()(const std::string &v) const { putCborText(out, v); }
+    void operator()(const Bytes &v) const { putCborBytes(out, v.data); }
+    void operator()(const Value::List &v) const
+    {
+        putCborHead(out, 4, v.size());
+        for (const Value &item : v)
+            std::visit(*this, item.variant());
+    }
+    void operator()(const Value::Map &v) const
+    {
+        std::vector<const Value::Map::value_type *> members;
+        members.reserve(v.size());
+        for (const auto &member : v)
+            members.push_back(&member);
+        std::sort(members.begin(), members.end(),
+                  [](const auto *a, const auto *b) { return cborKeyBefore(a->first, b->first); });
+        putCborHead(out, 5, v.size());
+        for (const auto *member : members) {
+            putCborText(out, member->first);
+            std::visit(*this, member->second.variant());
+        }
+    }
+};
+
+} // namespace
+
+void putCborHead(std::string &out, int major, std::uint64_t value)
 {
     const int lead = major << 5;
     if (value < 24) {
@@ -26,67 +63,35 @@ void putHead(std::string &out, int major, std::uint64_t value)
     putBigEndian(out, value, bytes);
 }
 
-void putText(std::string &out, int major, std::string_view text)
+void putCborBytes(std::string &out, std::string_view bytes)
 {
-    putHead(out, major, text.size());
+    putCborHead(out, 2, bytes.size());
+    out += bytes;
+}
+
+void putCborText(std::string &out, std::string_view text)
+{
+    putCborHead(out, 3, text.size());
     out += text;
 }
 
-struct Encoder {
-    std::string &out;
+void putCborNumber(std::string &out, std::int64_t number)
+{
+    // RFC 8949 3.1: a negative n is stored as -1 - n, which never overflows in this order.
+    if (number >= 0)
+        putCborHead(out, 0, static_cast<std::uint64_t>(number));
+    else
+        putCborHead(out, 1, static_cast<std::uint64_t>(-1 - number));
+}
 
-    void operator()(std::monostate) const { out += '\xF6'; }
-    void operator()(bool v) const { out += v ? '\xF5' : '\xF4'; }
-    void operator()(std::int64_t v) const
-    {
-        // RFC 8949 3.1: a negative n is stored as -1 - n, which never overflows in this order.
-        if (v >= 0)
-            putHead(out, 0, static_cast<std::uint64_t>(v));
-        else
-            putHead(out, 1, static_cast<std::uint64_t>(-1 - v));
-    }
-    void operator()(double v) const
-    {
-        out += '\xFB';
-        putBigEndian(out, std::bit_cast<std::uint64_t>(v), 8);
-    }
-    void operator()(const std::string &v) const { putText(out, 3, v); }
-    void operator()(const Bytes &v) const { putText(out, 2, v.data); }
-    void operator()(const Value::List &v) const
-    {
-        putHead(out, 4, v.size());
-        for (const Value &item : v)
-            std::visit(*this, item.variant());
-    }
-    void operator()(const Value::Map &v) const
-    {
-        std::vector<std::pair<std::string, const Value *>> members;
-        members.reserve(v.size());
-        for (const auto &[key, item] : v) {
-            std::string encoded;
-            putText(encoded, 3, key);
-            members.emplace_back(std::move(encoded), &item);
-        }
-        // char compares signed; the order asked for is of unsigned bytes
-        std::sort(members.begin(), members.end(), [](const auto &a, const auto &b) {
-            return std::lexicographical_compare(
-                a.first.begin(), a.first.end(), b.first.begin(), b.first.end(),
-                [](char x, char y) { return static_cast<unsigned char>(x) < static_cast<unsigned char>(y); });
-        });
-        putHead(out, 5, v.size());
-        for (const auto &[key, item] : members) {
-            out += key;
-            std::visit(*this, item->variant());
-        }
-    }
-};
+void putCbor(std::string &out, const Value &value) { std::visit(Encoder{out}, value.variant()); }
 
-} // namespace
+void putCborMap(std::string &out, const Value::Map &map) { Encoder{out}(map); }
 
 std::string encodeCbor(const Value &value)
 {
     std::string out;
-    std::visit(Encoder{out}, value.variant());
+    putCbor(out, value);
     return out;
 }
 

@@ -84,13 +84,16 @@ std::size_t utf8Length(std::string_view text)
 
 bool isUtf8(std::string_view text)
 {
-    while (!text.empty()) {
+    for (;;) {
+        while (!text.empty() && static_cast<unsigned char>(text.front()) < 0x80)
+            text.remove_prefix(1);
+        if (text.empty())
+            return true;
         const std::size_t length = utf8Length(text);
         if (length == 0)
             return false;
         text.remove_prefix(length);
     }
-    return true;
 }
 
 std::optional<double> parseDouble(std::string_view text)

@@ -83,10 +83,39 @@ std::string formatLocal(const LocalTime &time)
 {
     const Instant local = localInstant(time);
     const int total = time.offset.minutes < 0 ? -time.offset.minutes : time.offset.minutes;
-    std::array<char, 40> zone{};
-    std::snprintf(zone.data(), zone.size(), "%c%02d:%02d", time.offset.minutes < 0 ? '-' : '+', total / 60,
-                  total % 60);
-    return formatDate(CivilDate(floor<days>(local))) + "T" + clockText(local, true) + zone.data();
+    const CivilDate date(floor<days>(local));
+    if (const int y = static_cast<int>(date.year()); y < 0 || y > 9999 || total >= 6000) {
+        std::array<char, 40> zone{};
+        std::snprintf(zone.data(), zone.size(), "%c%02d:%02d", time.offset.minutes < 0 ? '-' : '+',
+                      total / 60, total % 60);
+        return formatDate(date) + "T" + clockText(local, true) + zone.data();
+    }
+    // digit by digit: every entry that comes from another device is written so once
+    const hh_mm_ss<milliseconds> clock(local - floor<days>(local));
+    std::string text;
+    text.reserve(29);
+    const auto put = [&text](long long number, int digits, char after) {
+        std::array<char, 4> reversed{};
+        for (int i = 0; i < digits; ++i, number /= 10)
+            reversed.at(static_cast<std::size_t>(i)) = static_cast<char>('0' + number % 10);
+        for (int i = digits; i-- > 0;)
+            text += reversed.at(static_cast<std::size_t>(i));
+        if (after != 0)
+            text += after;
+    };
+    put(static_cast<int>(date.year()), 4, '-');
+    put(static_cast<unsigned>(date.month()), 2, '-');
+    put(static_cast<unsigned>(date.day()), 2, 'T');
+    put(clock.hours().count(), 2, ':');
+    put(clock.minutes().count(), 2, ':');
+    const long long millis = clock.subseconds().count();
+    put(clock.seconds().count(), 2, millis != 0 ? '.' : 0);
+    if (millis != 0)
+        put(millis, 3, 0);
+    text += time.offset.minutes < 0 ? '-' : '+';
+    put(total / 60, 2, ':');
+    put(total % 60, 2, 0);
+    return text;
 }
 
 std::string formatLocalShort(const LocalTime &time)

@@ -44,34 +44,47 @@ Status Appender::readTail(Instant physical)
 
 Status Appender::store(const StoredEntry &stored) { return insertEntry(m_db, stored, std::nullopt); }
 
-Status insertEntry(sqlite::Connection &db, const StoredEntry &stored, std::optional<std::int64_t> segment)
+Result<bool> EntryInsert::putIfAbsent(const StoredEntry &stored, std::optional<std::int64_t> segment)
 {
-    Result<Statement> insert =
-        db.prepare("INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, hash, segment) "
-                   "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    if (!insert)
-        return insert.error();
+    if (!m_insert) {
+        Result<Statement> insert = m_db.prepare(
+            "INSERT INTO entry(stream, seq, hlc, entity, act, scope, undoes, bytes, hash, segment) "
+            "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(stream, seq) DO NOTHING");
+        if (!insert)
+            return insert.error();
+        m_insert.emplace(std::move(*insert));
+    }
     const Entry &entry = stored.entry;
-    const auto bindId = [&](int at, const Id &id) {
+    const auto bindId = [this](int at, const Id &id) {
         if (id.isNull())
-            insert->bindNull(at);
+            m_insert->bindNull(at);
         else
-            insert->bindBytes(at, id.view());
+            m_insert->bindKeptBytes(at, id.view());
     };
-    insert->bind(1, stored.streamRow);
-    insert->bind(2, entry.id.seq);
-    insert->bind(3, entry.hlc);
+    m_insert->bind(1, stored.streamRow);
+    m_insert->bind(2, entry.id.seq);
+    m_insert->bind(3, entry.hlc);
     bindId(4, entry.entity);
     bindId(5, entry.act);
     bindId(6, entry.scope);
     bindId(7, entry.undoes);
-    insert->bindBytes(8, stored.bytes);
-    insert->bindBytes(9, stored.hash.view());
+    m_insert->bindKeptBytes(8, stored.bytes);
+    m_insert->bindKeptBytes(9, stored.hash.view());
     if (segment)
-        insert->bind(10, *segment);
+        m_insert->bind(10, *segment);
     else
-        insert->bindNull(10);
-    return insert->run();
+        m_insert->bindNull(10);
+    SNUG_TRY(m_insert->run());
+    return m_db.changes() > 0;
+}
+
+Status insertEntry(sqlite::Connection &db, const StoredEntry &stored, std::optional<std::int64_t> segment)
+{
+    const Result<bool> isPut = EntryInsert(db).putIfAbsent(stored, segment);
+    if (isPut && !*isPut)
+        return Error{Errc::Conflict, "there is an entry of this number already",
+                     stored.entry.id.stream.text(), "run `snugwalk check`"};
+    return isPut ? done() : Status(isPut.error());
 }
 
 namespace {
@@ -137,6 +150,9 @@ Result<bool> Appender::appendChange(const Act &act, const EntityChange &change, 
     if (entry.fields.empty() && entry.undoes.isNull())
         return false;
 
+    if (m_act.isNull())
+        m_act = actIdOf(entry);
+    entry.act = m_act;
     StoredEntry stored{m_row, std::move(entry), {}, {}};
     stored.bytes = canonicalBytes(stored.entry);
     stored.hash = chainHash(m_hash, stored.bytes);
@@ -149,21 +165,22 @@ Result<bool> Appender::appendChange(const Act &act, const EntityChange &change, 
     return true;
 }
 
-Result<Receipt> Appender::append(const Act &act, const Id &actId, const LocalTime &at, Instant physical)
+Result<Receipt> Appender::append(const Act &act, const LocalTime &at, Instant physical)
 {
     SNUG_TRY(readTail(physical));
-    Receipt receipt{actId, 0};
+    m_act = Id{};
+    Receipt receipt;
     for (const EntityChange &change : act.changes) {
         Entry entry;
         entry.id = {m_stream, m_seq + 1};
         entry.hlc = nextHlc(physical, m_hlc);
-        entry.act = actId;
         entry.at = at;
         const Result<bool> written = appendChange(act, change, std::move(entry));
         if (!written)
             return written.error();
         receipt.entries += *written ? 1 : 0;
     }
+    receipt.act = m_act;
     return receipt;
 }
 

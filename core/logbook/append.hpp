@@ -14,8 +14,7 @@ public:
     {}
 
     /// \param at what the person's clock showed; \param physical the clock for ordering.
-    [[nodiscard]] Result<Receipt> append(const Act &act, const Id &actId, const LocalTime &at,
-                                         Instant physical);
+    [[nodiscard]] Result<Receipt> append(const Act &act, const LocalTime &at, Instant physical);
 
 private:
     [[nodiscard]] Status readTail(Instant physical);
@@ -25,9 +24,22 @@ private:
     sqlite::Connection &m_db;
     std::int64_t m_row;
     const StreamId &m_stream;
+    Id m_act; ///< of the act at hand, once its first entry is known
     std::int64_t m_seq = 0;
     std::int64_t m_hlc = 0;
     Hash m_hash;
+};
+
+/// Writes rows of entries; holds its statement. Call within a transaction, which it must not outlive.
+class EntryInsert {
+public:
+    explicit EntryInsert(sqlite::Connection &db) : m_db(db) {}
+    /// False, and nothing done, when there is an entry of that id. `segment` as below.
+    [[nodiscard]] Result<bool> putIfAbsent(const StoredEntry &stored, std::optional<std::int64_t> segment);
+
+private:
+    sqlite::Connection &m_db;
+    std::optional<sqlite::Statement> m_insert;
 };
 
 /// Writes the row of an entry; `segment` is the one that it came in, nothing for one not sent yet.

@@ -2,6 +2,7 @@
 // Entries to bytes and back.
 #include "logbook/entry.hpp"
 
+#include "base/cbor.hpp"
 #include "walk/walk_value.hpp"
 
 namespace snugwalk {
@@ -9,7 +10,13 @@ namespace {
 
 constexpr std::int64_t entryFormat = 1;
 
-Value idBytes(const Id &id) { return id.isNull() ? Value() : Value(Bytes{std::string(id.view())}); }
+void putId(std::string &out, const Id &id)
+{
+    if (id.isNull())
+        out += cborNull;
+    else
+        putCborBytes(out, id.view());
+}
 
 std::optional<Id> readId(const Value &v)
 {
@@ -37,25 +44,49 @@ Error broken(const char *what)
 
 } // namespace
 
+// The members in the order of their encoded keys, written one by one: a tree of values for each entry would
+// take longer than all the rest of reading it.
 std::string canonicalBytes(const Entry &entry)
 {
-    Value::List prev;
-    for (const EntryId &id : entry.prev)
-        prev.push_back(Value::List{Bytes{id.stream.bytes()}, id.seq});
-    return encodeCbor(Value::Map{{"v", entryFormat},
-                                 {"stream", Bytes{entry.id.stream.bytes()}},
-                                 {"seq", entry.id.seq},
-                                 {"hlc", entry.hlc},
-                                 {"act", idBytes(entry.act)},
-                                 {"scope", idBytes(entry.scope)},
-                                 {"undoes", idBytes(entry.undoes)},
-                                 {"entity", idBytes(entry.entity)},
-                                 {"type", entry.type},
-                                 {"fields", entry.fields},
-                                 {"prev", prev},
-                                 {"by", entry.by},
-                                 {"at", formatLocal(entry.at)},
-                                 {"where", entry.where ? toValue(*entry.where) : Value()}});
+    std::string out;
+    out.reserve(512);
+    const auto key = [&out](std::string_view name) { putCborText(out, name); };
+    const std::string stream = entry.id.stream.bytes();
+    putCborHead(out, 5, 14);
+    key("v");
+    putCborNumber(out, entryFormat);
+    key("at");
+    putCborText(out, formatLocal(entry.at));
+    key("by");
+    putCborText(out, entry.by);
+    key("act");
+    putId(out, entry.act);
+    key("hlc");
+    putCborNumber(out, entry.hlc);
+    key("seq");
+    putCborNumber(out, entry.id.seq);
+    key("prev");
+    putCborHead(out, 4, entry.prev.size());
+    for (const EntryId &id : entry.prev) {
+        putCborHead(out, 4, 2);
+        putCborBytes(out, id.stream.bytes());
+        putCborNumber(out, id.seq);
+    }
+    key("type");
+    putCborText(out, entry.type);
+    key("scope");
+    putId(out, entry.scope);
+    key("where");
+    putCbor(out, entry.where ? toValue(*entry.where) : Value());
+    key("entity");
+    putId(out, entry.entity);
+    key("fields");
+    putCborMap(out, entry.fields);
+    key("stream");
+    putCborBytes(out, stream);
+    key("undoes");
+    putId(out, entry.undoes);
+    return out;
 }
 
 Result<Entry> entryFromBytes(std::string_view bytes)
@@ -93,6 +124,16 @@ Result<Entry> entryFromBytes(std::string_view bytes)
         entry.prev.push_back(*prev);
     }
     return entry;
+}
+
+Id actIdOf(const Entry &first)
+{
+    std::string rest;
+    putCborNumber(rest, first.id.seq);
+    putCborNumber(rest, first.hlc);
+    putCborBytes(rest, first.entity.view());
+    putCborMap(rest, first.fields);
+    return derivedId("act", first.id.stream.bytes(), rest);
 }
 
 Hash chainHash(const Hash &previous, std::string_view bytes)

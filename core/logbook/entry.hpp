@@ -45,6 +45,10 @@ struct Entry {
 [[nodiscard]] std::string canonicalBytes(const Entry &entry);
 /// Strict inverse; `Corrupt` when a member is missing or of another type.
 [[nodiscard]] Result<Entry> entryFromBytes(std::string_view bytes);
+/// The name of an act, from its first entry: stream, number, clock, entity and fields. Two copies of a
+/// logbook that go on apart name their acts apart, and a file of entries need not carry what follows from
+/// them.
+[[nodiscard]] Id actIdOf(const Entry &first);
 /// BLAKE2b-256(previous hash, canonical bytes); the first of a stream has 32 zero bytes before it.
 [[nodiscard]] Hash chainHash(const Hash &previous, std::string_view bytes);
 

@@ -43,7 +43,7 @@ struct Act {
 };
 
 struct Receipt {
-    Id act;
+    Id act;                   ///< null when nothing changed
     std::int64_t entries = 0; ///< 0 when nothing changed
 };
 

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Heads register: a value stands until an entry that names it as predecessor arrives; among values
-// that did not know of each other the latest by (hlc, stream, seq) is shown, for marks the worst.
+// Streams by row, heads as values, and the whole projection from the log.
 #include "logbook/projection.hpp"
 
 #include <algorithm>
@@ -8,7 +7,7 @@
 #include <tuple>
 
 #include "logbook/entry_rows.hpp"
-#include "logbook/thing.hpp"
+#include "logbook/projector.hpp"
 
 namespace snugwalk {
 namespace {
@@ -16,130 +15,8 @@ namespace {
 using sqlite::Connection;
 using sqlite::Statement;
 
-Status runOnCell(Connection &db, const char *sql, const Id &entity, std::string_view field,
-                 std::int64_t stream, std::int64_t seq)
-{
-    Result<Statement> statement = db.prepare(sql);
-    if (!statement)
-        return statement.error();
-    statement->bindBytes(1, entity.view());
-    statement->bind(2, field);
-    statement->bind(3, stream);
-    statement->bind(4, seq);
-    return statement->run();
-}
-
-// Fields of the entry whose successor came first: they are dead on arrival.
-Result<std::set<std::string>> deadFields(Connection &db, const StoredEntry &stored)
-{
-    Result<Statement> rows = db.prepare("SELECT field FROM dead WHERE entity = ? AND stream = ? AND seq = ?");
-    if (!rows)
-        return rows.error();
-    rows->bindBytes(1, stored.entry.entity.view());
-    rows->bind(2, stored.streamRow);
-    rows->bind(3, stored.entry.id.seq);
-    std::set<std::string> dead;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return dead;
-        dead.insert(rows->text(0));
-    }
-}
-
-// All fields in one statement: it takes a third of the time of one each.
-Status putHeads(Connection &db, const StoredEntry &stored)
-{
-    const auto dead = deadFields(db, stored);
-    if (!dead)
-        return dead.error();
-    std::string sql;
-    int parameter = 5; // the first five are the same in every row
-    for (const auto &[field, value] : stored.entry.fields) {
-        if (dead->count(field) > 0)
-            continue;
-        sql += sql.empty() ? "INSERT OR REPLACE INTO head VALUES" : ",";
-        sql += "(?1, ?" + std::to_string(parameter + 1) + ", ?2, ?3, ?4, ?" + std::to_string(parameter + 2) +
-               ", ?5)";
-        parameter += 2;
-    }
-    if (sql.empty())
-        return done();
-    Result<Statement> statement = db.prepare(sql);
-    if (!statement)
-        return statement.error();
-    statement->bindBytes(1, stored.entry.entity.view());
-    statement->bind(2, stored.streamRow);
-    statement->bind(3, stored.entry.id.seq);
-    statement->bind(4, stored.entry.hlc);
-    statement->bind(5, stored.entry.type);
-    int at = 5;
-    for (const auto &[field, value] : stored.entry.fields) {
-        if (dead->count(field) > 0)
-            continue;
-        statement->bind(++at, field);
-        statement->bindBytes(++at, encodeCbor(value));
-    }
-    return statement->run();
-}
-
-// A predecessor may arrive after its successor: it is remembered as dead either way.
-Status buryPredecessors(Connection &db, const StoredEntry &stored, const std::string &field)
-{
-    for (const EntryId &prev : stored.entry.prev) {
-        const auto row = streamRowOrNew(db, prev.stream);
-        if (!row)
-            return row.error();
-        SNUG_TRY(runOnCell(db, "INSERT OR IGNORE INTO dead VALUES(?, ?, ?, ?)", stored.entry.entity, field,
-                           *row, prev.seq));
-        SNUG_TRY(runOnCell(db, "DELETE FROM head WHERE entity = ? AND field = ? AND stream = ? AND seq = ?",
-                           stored.entry.entity, field, *row, prev.seq));
-    }
-    return done();
-}
-
-// A state of a newer version ranks worst: it is shown as needing a person.
-int markRank(const Value &value)
-{
-    if (value.isNull())
-        return 0;
-    const std::string state = value.asString().value_or("");
-    if (state == "attention")
-        return 4;
-    if (state == "could_not_look")
-        return 3;
-    if (state == "pass")
-        return 2;
-    return state == "not_fitted" ? 1 : 5;
-}
-
-// The type is that of the latest entry whose value is shown, so that it too is the same in any order.
-Status refreshThing(Connection &db, const Id &entity)
-{
-    const auto heads = headsOf(db, entity);
-    if (!heads)
-        return heads.error();
-    Value::Map doc;
-    const Head *latest = nullptr;
-    for (const auto &[field, values] : *heads) {
-        const Head &shown = shownHead(field, values);
-        if (shown.value.isNull())
-            continue;
-        doc[field] = shown.value;
-        if (latest == nullptr || std::tie(latest->hlc, latest->id) < std::tie(shown.hlc, shown.id))
-            latest = &shown;
-    }
-    return putThing(db, entity, latest == nullptr ? "" : latest->type, doc);
-}
-
-Status projectHeads(Connection &db, const StoredEntry &stored)
-{
-    for (const auto &[field, value] : stored.entry.fields)
-        SNUG_TRY(buryPredecessors(db, stored, field));
-    return putHeads(db, stored);
-}
+// How many entries are taken into memory at once when all are read again.
+constexpr std::size_t portion = 5000;
 
 } // namespace
 
@@ -178,9 +55,7 @@ const Head &shownHead(const std::string &field, const std::vector<Head> &heads)
 {
     const bool worst = field == "state" && std::any_of(heads.begin(), heads.end(),
                                                        [](const Head &head) { return head.type == "mark"; });
-    const auto rank = [&](const Head &head) {
-        return worst ? markRank(head.value) : head.value.isNull() ? 0 : 1;
-    };
+    const auto rank = [&](const Head &head) { return rankOf(encodeCbor(head.value), worst); };
     return *std::max_element(heads.begin(), heads.end(), [&](const Head &a, const Head &b) {
         return std::make_tuple(rank(a), a.hlc, a.id) < std::make_tuple(rank(b), b.hlc, b.id);
     });
@@ -216,35 +91,30 @@ Result<HeadsByField> headsOf(Connection &db, const Id &entity)
     }
 }
 
-Status project(Connection &db, const StoredEntry &stored)
-{
-    SNUG_TRY(projectHeads(db, stored));
-    return refreshThing(db, stored.entry.entity);
-}
+Status project(Connection &db, const StoredEntry &stored) { return Projector(db).apply({&stored}); }
 
 Status project(Connection &db, const std::vector<StoredEntry> &entries)
 {
-    std::set<Id> touched;
-    for (const StoredEntry &stored : entries) {
-        SNUG_TRY(projectHeads(db, stored));
-        touched.insert(stored.entry.entity);
-    }
-    for (const Id &entity : touched)
-        SNUG_TRY(refreshThing(db, entity));
-    return done();
+    std::vector<const StoredEntry *> pointers;
+    pointers.reserve(entries.size());
+    for (const StoredEntry &stored : entries)
+        pointers.push_back(&stored);
+    return Projector(db).apply(pointers);
 }
 
 Status rebuildProjection(Connection &db)
 {
     SNUG_TRY(db.exec("DELETE FROM head; DELETE FROM dead; DELETE FROM thing"));
-    std::set<Id> touched;
+    std::vector<StoredEntry> waiting;
     SNUG_TRY(eachStoredEntry(db, [&](const StoredEntry &stored) {
-        touched.insert(stored.entry.entity);
-        return projectHeads(db, stored);
+        waiting.push_back(stored);
+        if (waiting.size() < portion)
+            return done();
+        const Status applied = project(db, waiting);
+        waiting.clear();
+        return applied;
     }));
-    for (const Id &entity : touched)
-        SNUG_TRY(refreshThing(db, entity));
-    return done();
+    return project(db, waiting);
 }
 
 Result<Hash> projectionHash(Connection &db)

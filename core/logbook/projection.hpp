@@ -46,6 +46,9 @@ using HeadsByField = std::map<std::string, std::vector<Head>>;
 /// away without having seen it stays. Then the worst for a mark's state, then the latest.
 [[nodiscard]] const Head &shownHead(const std::string &field, const std::vector<Head> &heads);
 
+/// What goes before the clock among heads of one field: a value before a null, or the worst state of a mark.
+[[nodiscard]] int rankOf(std::string_view encodedValue, bool isWorst);
+
 /// The row number of a stream in this file; `Corrupt` for one it does not know.
 [[nodiscard]] Result<std::int64_t> streamRow(sqlite::Connection &db, const StreamId &stream);
 

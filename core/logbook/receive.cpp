@@ -3,6 +3,7 @@
 #include "logbook/receive.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include "logbook/append.hpp"
 #include "logbook/entry_rows.hpp"
@@ -89,30 +90,37 @@ Status putTwin(Connection &db, std::int64_t stream, std::int64_t seq, std::int64
     return insert->run();
 }
 
-// One batch of entries of one segment, within a transaction.
+// Entries of several segments, within a transaction.
 class Receiver {
 public:
-    Receiver(Logbook &book, const KeptSegment &segment, const Judge &judge)
-        : m_db(book.db()), m_self(book.stream().device), m_segment(segment), m_judge(judge)
+    Receiver(Logbook &book, const Judge &judge)
+        : m_db(book.db()), m_self(book.stream().device), m_insert(book.db()), m_judge(judge)
     {}
 
-    Status take(const IncomingEntry &incoming)
+    Status take(const KeptSegment &segment, IncomingEntry incoming)
     {
-        const EntryId &id = incoming.entry.id;
-        const auto row = streamRowOrNew(m_db, id.stream);
+        const EntryId id = incoming.entry.id;
+        const auto row = rowOf(id.stream);
         if (!row)
             return row.error();
+        StoredEntry stored{*row, std::move(incoming.entry), std::move(incoming.bytes), {}};
+        stored.hash = chainHash(Hash{}, stored.bytes);
+        const Result<bool> isFresh = m_insert.putIfAbsent(stored, segment.row);
+        if (!isFresh)
+            return isFresh.error();
+        if (*isFresh)
+            return admit(segment, std::move(stored));
         const auto present = presentAt(m_db, m_self, id, *row);
         if (!present)
             return present.error();
-        if (!*present)
-            return takeFresh(incoming, *row);
-        const Claim claim{m_segment.facts.stream.device != id.stream.device, blake2b(incoming.bytes),
-                          m_segment.facts.hash};
-        if ((*present)->bytes != incoming.bytes)
-            return takeTwin(incoming, *row, **present, claim);
+        if (!present->has_value())
+            return Error{Errc::Io, "the logbook did not keep an entry", m_db.file(), "run `snugwalk check`"};
+        const Claim claim{segment.facts.stream.device != id.stream.device, blake2b(stored.bytes),
+                          segment.facts.hash};
+        if ((*present)->bytes != stored.bytes)
+            return takeTwin(segment, std::move(stored), **present, claim);
         const bool isBetter = !(*present)->segment || claim < (*present)->claim;
-        return isBetter ? takeOver(incoming, *row) : done();
+        return isBetter ? takeOver(segment, stored) : done();
     }
 
     Status finish()
@@ -125,26 +133,24 @@ public:
     ReceiveCount count;
 
 private:
-    Status takeFresh(const IncomingEntry &incoming, std::int64_t row)
+    Status admit(const KeptSegment &segment, StoredEntry stored)
     {
         ++count.fresh;
-        StoredEntry stored{row, incoming.entry, incoming.bytes, chainHash(Hash{}, incoming.bytes)};
-        SNUG_TRY(insertEntry(m_db, stored, m_segment.row));
-        if (const auto reason = m_judge(m_segment, incoming.entry)) {
+        if (const auto reason = m_judge(segment, stored.entry)) {
             ++count.aside;
-            return putAside(m_db, row, incoming.entry.id.seq, *reason);
+            return putAside(m_db, stored.streamRow, stored.entry.id.seq, *reason);
         }
         m_admitted.push_back(std::move(stored));
         return done();
     }
 
     // The same entry is answered for by this segment from now on, and judged by it.
-    Status takeOver(const IncomingEntry &incoming, std::int64_t row)
+    Status takeOver(const KeptSegment &segment, const StoredEntry &stored)
     {
-        const std::int64_t seq = incoming.entry.id.seq;
-        SNUG_TRY(runOn(m_db, "UPDATE entry SET segment = ?3 WHERE stream = ?1 AND seq = ?2", row, seq,
-                       m_segment.row));
-        const auto changed = setAside(m_db, row, seq, m_judge(m_segment, incoming.entry));
+        const std::int64_t seq = stored.entry.id.seq;
+        SNUG_TRY(runOn(m_db, "UPDATE entry SET segment = ?3 WHERE stream = ?1 AND seq = ?2", stored.streamRow,
+                       seq, segment.row));
+        const auto changed = setAside(m_db, stored.streamRow, seq, m_judge(segment, stored.entry));
         if (!changed)
             return changed.error();
         m_rebuild = m_rebuild || *changed;
@@ -152,26 +158,40 @@ private:
     }
 
     // The better claim stands, whichever came first.
-    Status takeTwin(const IncomingEntry &incoming, std::int64_t row, const Present &present,
-                    const Claim &claim)
+    Status takeTwin(const KeptSegment &segment, StoredEntry stored, const Present &present, const Claim &claim)
     {
-        const std::int64_t seq = incoming.entry.id.seq;
+        const EntryId id = stored.entry.id;
+        const std::int64_t row = stored.streamRow;
         ++count.twins;
         if (present.claim < claim)
-            return putTwin(m_db, row, seq, m_segment.row, incoming.bytes);
-        SNUG_TRY(putTwin(m_db, row, seq, present.segment.value_or(0), present.bytes));
-        SNUG_TRY(dropEntry(m_db, row, seq));
-        SNUG_TRY(runOn(m_db, "DELETE FROM aside WHERE stream = ?1 AND seq = ?2 AND ?3 = 0", row, seq, 0));
-        SNUG_TRY(dropTwin(m_db, row, seq, claim.bytes)); // that came before from a lesser place
-        std::erase_if(m_admitted, [&](const StoredEntry &s) { return s.entry.id == incoming.entry.id; });
+            return putTwin(m_db, row, id.seq, segment.row, stored.bytes);
+        SNUG_TRY(putTwin(m_db, row, id.seq, present.segment.value_or(0), present.bytes));
+        SNUG_TRY(dropEntry(m_db, row, id.seq));
+        SNUG_TRY(runOn(m_db, "DELETE FROM aside WHERE stream = ?1 AND seq = ?2 AND ?3 = 0", row, id.seq, 0));
+        SNUG_TRY(dropTwin(m_db, row, id.seq, claim.bytes)); // that came before from a lesser place
+        std::erase_if(m_admitted, [&](const StoredEntry &s) { return s.entry.id == id; });
         m_rebuild = true;
-        return takeFresh(incoming, row);
+        const Result<bool> isPut = m_insert.putIfAbsent(stored, segment.row);
+        if (!isPut)
+            return isPut.error();
+        return admit(segment, std::move(stored));
+    }
+
+    Result<std::int64_t> rowOf(const StreamId &stream)
+    {
+        if (const auto known = m_rows.find(stream); known != m_rows.end())
+            return known->second;
+        const auto row = streamRowOrNew(m_db, stream);
+        if (row)
+            m_rows.emplace(stream, *row);
+        return row;
     }
 
     Connection &m_db;
     Id m_self;
-    const KeptSegment &m_segment;
+    EntryInsert m_insert;
     const Judge &m_judge;
+    std::map<StreamId, std::int64_t> m_rows;
     std::vector<StoredEntry> m_admitted;
     bool m_rebuild = false;
 };
@@ -182,21 +202,29 @@ Result<ReceiveCount> receive(Logbook &book, const SegmentFacts &facts, std::stri
                              std::string_view publicKey, const std::vector<IncomingEntry> &entries,
                              const Judge &judge)
 {
+    return receive(book, {{facts, std::string(bytes), std::string(publicKey), entries}}, judge);
+}
+
+Result<ReceiveCount> receive(Logbook &book, std::vector<OpenedSegment> segments, const Judge &judge)
+{
     Connection &db = book.db();
     Result<Transaction> transaction = Transaction::begin(db);
     if (!transaction)
         return transaction.error();
-    const auto segment = putSegment(db, facts, bytes, true);
-    if (!segment)
-        return segment.error();
-    if (segment->opened)
-        return ReceiveCount{};
-    const auto stream = streamRowOrNew(db, facts.stream, publicKey);
-    if (!stream)
-        return stream.error();
-    Receiver receiver(book, *segment, judge);
-    for (const IncomingEntry &entry : entries)
-        SNUG_TRY(receiver.take(entry));
+    Receiver receiver(book, judge);
+    for (OpenedSegment &opened : segments) {
+        const auto segment = putSegment(db, opened.facts, opened.bytes, true);
+        if (!segment)
+            return segment.error();
+        if (segment->opened)
+            continue;
+        const auto stream = streamRowOrNew(db, opened.facts.stream, opened.publicKey);
+        if (!stream)
+            return stream.error();
+        for (IncomingEntry &entry : opened.entries)
+            SNUG_TRY(receiver.take(*segment, std::move(entry)));
+        opened = {};
+    }
     SNUG_TRY(receiver.finish());
     SNUG_TRY(std::move(*transaction).commit());
     return receiver.count;

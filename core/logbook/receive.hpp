@@ -71,6 +71,17 @@ struct ReceiveCount {
                                            std::string_view publicKey,
                                            const std::vector<IncomingEntry> &entries, const Judge &judge);
 
+/// The same for several, in one transaction: a page that many of them touch is written once, and every thing
+/// of theirs is projected once.
+struct OpenedSegment {
+    SegmentFacts facts;
+    std::string bytes;
+    std::string publicKey; ///< of the segment's stream
+    std::vector<IncomingEntry> entries;
+};
+[[nodiscard]] Result<ReceiveCount> receive(Logbook &book, std::vector<OpenedSegment> segments,
+                                           const Judge &judge);
+
 /// Judges every entry of the rig's segments again, and the projection with them, in one transaction.
 [[nodiscard]] Result<ReceiveCount> judgeAll(Logbook &book, const Id &space, const Judge &judge);
 

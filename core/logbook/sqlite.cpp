@@ -73,6 +73,19 @@ void Statement::bindBytes(int at, std::string_view bytes)
                 SQLITE_OK);
 }
 
+void Statement::bindKept(int at, std::string_view text)
+{
+    const char *data = text.empty() ? "" : text.data();
+    SNUG_ASSERT(sqlite3_bind_text64(m_statement.get(), at, data, text.size(), SQLITE_STATIC, SQLITE_UTF8) ==
+                SQLITE_OK);
+}
+
+void Statement::bindKeptBytes(int at, std::string_view bytes)
+{
+    const char *data = bytes.empty() ? "" : bytes.data();
+    SNUG_ASSERT(sqlite3_bind_blob64(m_statement.get(), at, data, bytes.size(), SQLITE_STATIC) == SQLITE_OK);
+}
+
 void Statement::bindNull(int at) { SNUG_ASSERT(sqlite3_bind_null(m_statement.get(), at) == SQLITE_OK); }
 
 Result<bool> Statement::step()
@@ -112,11 +125,13 @@ std::int64_t Statement::integer(int column) const { return sqlite3_column_int64(
 
 std::string Statement::text(int column) const { return bytes(column); }
 
-std::string Statement::bytes(int column) const
+std::string Statement::bytes(int column) const { return std::string(view(column)); }
+
+std::string_view Statement::view(int column) const
 {
     const void *data = sqlite3_column_blob(m_statement.get(), column);
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column));
-    return data == nullptr ? std::string() : std::string(static_cast<const char *>(data), size);
+    return data == nullptr ? std::string_view() : std::string_view(static_cast<const char *>(data), size);
 }
 
 bool Statement::isNull(int column) const
@@ -190,6 +205,8 @@ Result<std::int64_t> Connection::number(std::string_view sql, std::int64_t fallb
         return row.error();
     return *row && !statement->isNull(0) ? statement->integer(0) : fallback;
 }
+
+std::int64_t Connection::changes() const { return sqlite3_changes64(m_db.get()); }
 
 Result<Transaction> Transaction::begin(Connection &db)
 {

@@ -27,6 +27,9 @@ public:
     void bind(int at, std::string_view text);
     void bindBytes(int at, std::string_view bytes);
     void bindNull(int at);
+    /// The same without a copy: the text or bytes must stay where they are until the statement has run.
+    void bindKept(int at, std::string_view text);
+    void bindKeptBytes(int at, std::string_view bytes);
 
     /// True with a row to read, false at the end.
     [[nodiscard]] Result<bool> step();
@@ -50,6 +53,8 @@ public:
     [[nodiscard]] std::int64_t integer(int column) const;
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] std::string bytes(int column) const;
+    /// The same without a copy: gone with the next step.
+    [[nodiscard]] std::string_view view(int column) const;
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] int columns() const;
 
@@ -78,6 +83,8 @@ public:
     [[nodiscard]] Result<Statement> prepare(std::string_view sql) const;
     /// The first column of the first row as a number; `fallback` without a row.
     [[nodiscard]] Result<std::int64_t> number(std::string_view sql, std::int64_t fallback = 0) const;
+    /// How many rows the last statement that wrote has changed.
+    [[nodiscard]] std::int64_t changes() const;
     [[nodiscard]] sqlite3 *raw() const { return m_db.get(); }
     [[nodiscard]] const std::string &file() const { return m_file; }
 

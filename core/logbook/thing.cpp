@@ -2,9 +2,11 @@
 // Rows of things.
 #include "logbook/thing.hpp"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
+#include "base/cbor.hpp"
 #include "base/text.hpp"
 #include "base/time.hpp"
 #include "keys/hash.hpp"
@@ -51,24 +53,6 @@ Shape shapeOf(std::string_view type)
     return {type, "", "", ""}; // of a newer version: kept, and shown by its id alone
 }
 
-void bindId(Statement &statement, int at, const Value &v)
-{
-    const auto id = Id::parse(v.asString().value_or(""));
-    if (id)
-        statement.bindBytes(at, id->view());
-    else
-        statement.bindNull(at);
-}
-
-Status removeThing(Connection &db, const Id &id)
-{
-    Result<Statement> statement = db.prepare("DELETE FROM thing WHERE id = ?");
-    if (!statement)
-        return statement.error();
-    statement->bindBytes(1, id.view());
-    return statement->run();
-}
-
 Result<std::vector<Thing>> readThings(Statement &rows)
 {
     std::vector<Thing> things;
@@ -92,27 +76,58 @@ Error notThere(std::string_view type, std::string_view id)
 
 } // namespace
 
-Status putThing(Connection &db, const Id &id, const std::string &type, const Value::Map &doc)
+Status ThingWriter::remove(const Id &id)
 {
-    if (doc.empty())
-        return removeThing(db, id);
-    Result<Statement> statement = db.prepare("INSERT OR REPLACE INTO thing VALUES(?, ?, ?, ?, ?, ?, ?)");
+    Result<Statement> statement = m_db.prepare("DELETE FROM thing WHERE id = ?");
     if (!statement)
         return statement.error();
-    const Shape shape = shapeOf(type);
-    const Value whole(doc);
-    const auto when = parseLocal(whole[shape.sort].asString().value_or(""));
     statement->bindBytes(1, id.view());
-    statement->bind(2, type);
-    if (type == "rig") // a rig belongs to itself, so that one index lists all that has a rig
-        statement->bindBytes(3, id.view());
-    else
-        bindId(*statement, 3, whole["rig"]);
-    bindId(*statement, 4, whole[shape.parent]);
-    statement->bind(5, whole[shape.key].asString().value_or(""));
-    statement->bind(6, when ? toMillis(when->instant) : 0LL);
-    statement->bindBytes(7, encodeCbor(whole));
     return statement->run();
+}
+
+Status ThingWriter::put(const Id &id, std::string_view type, std::vector<ShownField> &fields)
+{
+    if (fields.empty())
+        return remove(id);
+    if (!m_put) {
+        Result<Statement> statement =
+            m_db.prepare("INSERT OR REPLACE INTO thing VALUES(?, ?, ?, ?, ?, ?, ?)");
+        if (!statement)
+            return statement.error();
+        m_put.emplace(std::move(*statement));
+    }
+    const Shape shape = shapeOf(type);
+    const auto textOf = [&fields](std::string_view name) {
+        const auto found = std::find_if(fields.begin(), fields.end(),
+                                        [name](const ShownField &f) { return f.field == name; });
+        return found == fields.end() ? std::string_view() : cborText(found->value).value_or("");
+    };
+    const auto rig =
+        type == "rig" ? id : Id::parse(textOf("rig")); // a rig belongs to itself: one index lists all
+    const auto parent = Id::parse(textOf(shape.parent));
+    const auto when = parseLocal(textOf(shape.sort));
+    std::sort(fields.begin(), fields.end(),
+              [](const ShownField &a, const ShownField &b) { return cborKeyBefore(a.field, b.field); });
+    std::string doc;
+    putCborHead(doc, 5, fields.size());
+    for (const ShownField &field : fields) {
+        putCborText(doc, field.field);
+        doc += field.value;
+    }
+    const auto bindId = [this](int at, const std::optional<Id> &named) {
+        if (named)
+            m_put->bindKeptBytes(at, named->view());
+        else
+            m_put->bindNull(at);
+    };
+    m_put->bindKeptBytes(1, id.view());
+    m_put->bindKept(2, type);
+    bindId(3, rig);
+    bindId(4, parent);
+    m_put->bindKept(5, textOf(shape.key));
+    m_put->bind(6, when ? toMillis(when->instant) : 0LL);
+    m_put->bindKeptBytes(7, doc);
+    return m_put->run();
 }
 
 Result<std::vector<Thing>> thingsOfRig(Connection &db, std::string_view type, const Id &rig)

@@ -2,7 +2,9 @@
 // The one projected table: a row a thing, its fields as a document, with what queries sort by.
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/id.hpp"
@@ -16,9 +18,24 @@ struct Thing {
     Value doc;
 };
 
-/// Writes the row of an entity, or removes it when no field is left.
-[[nodiscard]] Status putThing(sqlite::Connection &db, const Id &id, const std::string &type,
-                              const Value::Map &doc);
+/// A field of a thing with the value that is shown, as encoded.
+struct ShownField {
+    std::string_view field;
+    std::string_view value;
+};
+
+/// Writes rows of things; holds its statements. Call within a transaction, which it must not outlive.
+class ThingWriter {
+public:
+    explicit ThingWriter(sqlite::Connection &db) : m_db(db) {}
+    /// Writes the row of an entity, or removes it when no field is left. Puts the fields in their order.
+    [[nodiscard]] Status put(const Id &id, std::string_view type, std::vector<ShownField> &fields);
+
+private:
+    [[nodiscard]] Status remove(const Id &id);
+    sqlite::Connection &m_db;
+    std::optional<sqlite::Statement> m_put;
+};
 
 /// All things of a type, oldest first; of one rig when `rig` is not null.
 [[nodiscard]] Result<std::vector<Thing>> thingsOfRig(sqlite::Connection &db, std::string_view type,

@@ -4,8 +4,11 @@
 #include "sync/meeting.hpp"
 
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 #include "base/text.hpp"
+#include "logbook/many_writes.hpp"
 #include "sync/columns.hpp"
 #include "sync/store_names.hpp"
 
@@ -15,6 +18,7 @@ namespace {
 constexpr std::size_t entriesASegment = 1000;
 constexpr std::size_t bytesASegment = std::size_t{1024} * 1024; // plain; a tenth once sealed
 constexpr std::size_t bytesAtOnce = std::size_t{64} * 1024 * 1024;
+constexpr std::size_t entriesAtOnce = 20'000; // in one transaction: some 50 MB in memory, by sizes of members
 // files of devices nobody enrolled, and their bytes
 constexpr std::int64_t maxStrangers = 1000;
 constexpr std::int64_t maxStrangerBytes = std::int64_t{64} * 1024 * 1024;
@@ -143,7 +147,7 @@ Status Meeting::take(const Arrived &segment)
     const auto key = m_open.all.find(head.epoch);
     if (signer == nullptr || key == m_open.all.end() || head.reader > segmentVersion)
         return keepClosed(segment);
-    const auto entries = openSegment(segment.bytes, key->second);
+    auto entries = openSegment(segment.bytes, key->second);
     if (!entries) { // signed by a member, and yet no entries: nothing here can make it better
         ++m_store.damaged;
         return done();
@@ -160,7 +164,18 @@ Status Meeting::take(const Arrived &segment)
         return isOurs.error();
     if (*isOurs)
         SNUG_TRY(leaveStream());
-    const auto received = receive(m_book, head.facts, segment.bytes, head.publicKey, *entries, m_judge);
+    m_waitingEntries += entries->size();
+    m_waiting.push_back({head.facts, segment.bytes, head.publicKey, std::move(*entries)});
+    return m_waitingEntries < entriesAtOnce ? done() : applyWaiting();
+}
+
+// Several files in one transaction: the pages that all of them touch go to the disk once.
+Status Meeting::applyWaiting()
+{
+    if (m_waiting.empty())
+        return done();
+    const auto received = receive(m_book, std::exchange(m_waiting, {}), m_judge);
+    m_waitingEntries = 0;
     if (!received)
         return received.error();
     m_summary.entriesReceived += received->fresh;
@@ -169,6 +184,7 @@ Status Meeting::take(const Arrived &segment)
 
 Status Meeting::leaveStream()
 {
+    SNUG_TRY(applyWaiting());
     SNUG_TRY(startIncarnation(m_book));
     m_summary.forked = true;
     return done();
@@ -196,6 +212,7 @@ Status Meeting::openKept()
             return head.error();
         SNUG_TRY(take({*head, *bytes}));
     }
+    SNUG_TRY(applyWaiting());
     return refresh();
 }
 
@@ -213,11 +230,19 @@ Status Meeting::readSegments()
         for (const Arrived &segment : *fresh)
             m_segments.push_back({0, segment.head.facts, true});
         m_judge = judgeOf(m_members, m_segments);
+        std::optional<sqlite::ManyWrites> many;
+        if (fresh->size() > 1)
+            many.emplace(m_book.db());
         std::int64_t at = 0;
         for (const Arrived &segment : *fresh) {
             SNUG_TRY(take(segment));
-            SNUG_TRY(tell("entries", ++at, static_cast<std::int64_t>(fresh->size())));
+            const Status told = tell("entries", ++at, static_cast<std::int64_t>(fresh->size()));
+            if (!told) {
+                SNUG_TRY(applyWaiting());
+                return told;
+            }
         }
+        SNUG_TRY(applyWaiting());
         SNUG_TRY(refresh());
     }
     SNUG_TRY(openKept());

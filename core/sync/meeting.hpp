@@ -46,6 +46,7 @@ private:
     [[nodiscard]] Status readSegments();
     [[nodiscard]] Result<std::vector<Arrived>> freshSegments();
     [[nodiscard]] Status take(const Arrived &segment);
+    [[nodiscard]] Status applyWaiting();
     [[nodiscard]] Status leaveStream();
     [[nodiscard]] Status keepClosed(const Arrived &segment);
     [[nodiscard]] bool isFull() const; ///< of files that cannot be opened
@@ -82,6 +83,8 @@ private:
     std::set<std::string> m_passed; ///< short hashes of those, and of all that were looked at
     std::int64_t m_strangers = 0;   ///< files kept closed
     std::int64_t m_strangerBytes = 0;
+    std::vector<OpenedSegment> m_waiting; ///< read, and not in the logbook yet
+    std::size_t m_waitingEntries = 0;
 };
 
 } // namespace snugwalk

@@ -17,11 +17,17 @@ bool isOwners(const std::string &type)
     return std::find(owners.begin(), owners.end(), type) != owners.end();
 }
 
+const Value &fieldOf(const Entry &entry, const char *field)
+{
+    static const Value none;
+    const auto found = entry.fields.find(field);
+    return found == entry.fields.end() ? none : found->second;
+}
+
 bool isUncertified(const Entry &entry)
 {
-    const Value fields(entry.fields);
-    return entry.type == "mend" && fields["licensed"].asBool().value_or(false) &&
-           fields["certificate"].asString().value_or("").empty();
+    return entry.type == "mend" && fieldOf(entry, "licensed").asBool().value_or(false) &&
+           fieldOf(entry, "certificate").asString().value_or("").empty();
 }
 
 } // namespace
@@ -39,8 +45,7 @@ std::optional<SyncRole> syncRoleOf(std::string_view slug)
 
 std::optional<std::string> outOfRole(SyncRole role, const Id &space, const Entry &entry)
 {
-    const Value fields(entry.fields);
-    const auto rig = Id::parse(fields["rig"].asString().value_or(""));
+    const auto rig = Id::parse(fieldOf(entry, "rig").asString().value_or(""));
     if ((rig && *rig != space) || (entry.type == "rig" && entry.entity != space))
         return "it belongs to another rig";
     if (role == SyncRole::Owner)

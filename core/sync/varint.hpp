@@ -87,7 +87,7 @@ class TableReader {
 public:
     explicit TableReader(std::vector<T> items) : m_items(std::move(items)) {}
     /// Nothing for a number that means no item.
-    [[nodiscard]] const T *get(std::uint64_t ago)
+    [[nodiscard]] T *get(std::uint64_t ago)
     {
         if (ago == 0)
             return m_seen < m_items.size() ? &m_items[m_seen++] : nullptr;

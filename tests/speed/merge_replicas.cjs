@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // The peers of merge_replicas.py: Yjs and Automerge merge the updates of three replicas, in memory and unsigned.
-// usage: node merge_replicas.cjs OPS.jsonl LIBRARIES, then lines "yjs" or "automerge" on standard input; each is
-// answered by "SECONDS BYTES CELLS" of one merge into an empty document.
+// usage: node merge_replicas.cjs OPS.jsonl LIBRARIES, then lines "yjs" or "automerge" on standard input, each answered
+// by "SECONDS BYTES CELLS" of one merge into an empty document, or "PEER FILE", which writes the merged map there.
 "use strict";
 const fs = require("fs");
 const path = require("path");
@@ -13,62 +13,76 @@ const load = createRequire(path.join(path.resolve(libraries), "node_modules", "h
 const ops = fs.readFileSync(opsFile, "utf8").split("\n").filter(Boolean).map((line) => JSON.parse(line));
 const replicas = [...new Set(ops.map((op) => op.replica))].sort();
 const seconds = (begun) => Number(process.hrtime.bigint() - begun) / 1e9;
+const base = ops.filter((op) => op.phase === 0);
+const own = (replica) => ops.filter((op) => op.phase === 1 && op.replica === replica);
 
-// Nested: a map of things, each a map of its fields. A replica writes without knowing of the others.
+// Nested: a map of things, each a map of its fields. All know the base; then each writes without the others.
 function yjs() {
     const Y = load("yjs");
-    const updates = replicas.map((replica) => {
-        const doc = new Y.Doc();
-        doc.clientID = replica + 1;
-        for (const op of ops) {
-            if (op.replica !== replica) continue;
-            let thing = doc.getMap("things").get(op.entity);
-            if (!thing) thing = doc.getMap("things").set(op.entity, new Y.Map());
-            thing.set(op.field, op.value);
+    const write = (doc, list) => doc.transact(() => {
+        const things = doc.getMap("things");
+        for (const op of list) {
+            let thing = things.get(op.entity);
+            if (!thing) thing = things.set(op.entity, new Y.Map());
+            for (const field in op.fields) thing.set(field, op.fields[field]);
         }
-        return Y.encodeStateAsUpdate(doc);
     });
+    const first = new Y.Doc();
+    first.clientID = 1;
+    write(first, base);
+    const common = Y.encodeStateAsUpdate(first);
+    const updates = [common].concat(replicas.map((replica) => {
+        const doc = new Y.Doc();
+        doc.clientID = replica + 2;
+        Y.applyUpdate(doc, common);
+        write(doc, own(replica));
+        return Y.encodeStateAsUpdate(doc, Y.encodeStateVectorFromUpdate(common));
+    }));
     return () => {
         const doc = new Y.Doc();
         const begun = process.hrtime.bigint();
         for (const update of updates) Y.applyUpdate(doc, update);
         const took = seconds(begun);
-        let cells = 0;
-        doc.getMap("things").forEach((thing) => (cells += thing.size));
-        return [took, updates.reduce((sum, update) => sum + update.length, 0), cells];
+        return [took, updates.reduce((sum, update) => sum + update.length, 0), doc.getMap("things").toJSON()];
     };
 }
 
 function automerge() {
     const A = load("@automerge/automerge");
-    const base = A.from({ things: {} }, { actor: "00" });
-    const saved = replicas.map((replica) => {
-        let doc = A.clone(base, { actor: (replica + 1).toString(16).padStart(2, "0") });
-        const own = ops.filter((op) => op.replica === replica);
-        for (let from = 0; from < own.length; from += 100) {
+    const write = (doc, list) => {
+        for (let from = 0; from < list.length; from += 100) {
             doc = A.change(doc, (draft) => {
-                for (const op of own.slice(from, from + 100)) {
+                for (const op of list.slice(from, from + 100)) {
                     if (!draft.things[op.entity]) draft.things[op.entity] = {};
-                    draft.things[op.entity][op.field] = op.value;
+                    for (const field in op.fields) draft.things[op.entity][field] = op.fields[field];
                 }
             });
         }
-        return A.save(doc);
-    });
+        return doc;
+    };
+    const first = write(A.from({ things: {} }, { actor: "00" }), base);
+    const saved = [A.save(first)].concat(replicas.map((replica) => {
+        const before = A.clone(first, { actor: (replica + 2).toString(16).padStart(2, "0") });
+        const since = A.getHeads(before);
+        return A.saveSince(write(before, own(replica)), since);
+    }));
     return () => {
         const begun = process.hrtime.bigint();
         let doc = A.init();
         for (const bytes of saved) doc = A.loadIncremental(doc, bytes);
         const took = seconds(begun);
-        const cells = Object.values(doc.things).reduce((sum, thing) => sum + Object.keys(thing).length, 0);
-        return [took, saved.reduce((sum, bytes) => sum + bytes.length, 0), cells];
+        return [took, saved.reduce((sum, bytes) => sum + bytes.length, 0), A.toJS(doc).things];
     };
 }
 
 const peers = {};
 readline.createInterface({ input: process.stdin }).on("line", (line) => {
-    const make = { yjs, automerge }[line];
+    const [name, file] = line.split(" ");
+    const make = { yjs, automerge }[name];
     if (!make) process.exit(2);
-    peers[line] = peers[line] || make();
-    process.stdout.write(peers[line]().join(" ") + "\n");
+    peers[name] = peers[name] || make();
+    const [took, bytes, things] = peers[name]();
+    const cells = Object.values(things).reduce((sum, thing) => sum + Object.keys(thing).length, 0);
+    if (file) fs.writeFileSync(file, JSON.stringify(things));
+    process.stdout.write([took, bytes, cells].join(" ") + "\n");
 });
