@@ -9,7 +9,7 @@ namespace snugwalk::sqlite {
 ManyWrites::ManyWrites(Connection &db) : m_db(db)
 {
     // a wish, not a need: refused, everything goes on more slowly
-    sqlite3_exec(db.raw(), "PRAGMA cache_size = -49152; PRAGMA wal_autocheckpoint = 65536", nullptr, nullptr,
+    sqlite3_exec(db.raw(), "PRAGMA cache_size = -98304; PRAGMA wal_autocheckpoint = 65536", nullptr, nullptr,
                  nullptr);
 }
 

@@ -158,7 +158,8 @@ private:
     }
 
     // The better claim stands, whichever came first.
-    Status takeTwin(const KeptSegment &segment, StoredEntry stored, const Present &present, const Claim &claim)
+    Status takeTwin(const KeptSegment &segment, StoredEntry stored, const Present &present,
+                    const Claim &claim)
     {
         const EntryId id = stored.entry.id;
         const std::int64_t row = stored.streamRow;

@@ -18,7 +18,8 @@ namespace {
 constexpr std::size_t entriesASegment = 1000;
 constexpr std::size_t bytesASegment = std::size_t{1024} * 1024; // plain; a tenth once sealed
 constexpr std::size_t bytesAtOnce = std::size_t{64} * 1024 * 1024;
-constexpr std::size_t entriesAtOnce = 20'000; // in one transaction: some 50 MB in memory, by sizes of members
+constexpr std::size_t entriesAtOnce =
+    50'000; // in one transaction: some 120 MB in memory, by sizes of members
 // files of devices nobody enrolled, and their bytes
 constexpr std::int64_t maxStrangers = 1000;
 constexpr std::int64_t maxStrangerBytes = std::int64_t{64} * 1024 * 1024;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // The peers of merge_replicas.py: Yjs and Automerge merge the updates of three replicas, in memory and unsigned.
 // usage: node merge_replicas.cjs OPS.jsonl LIBRARIES, then lines "yjs" or "automerge" on standard input, each answered
-// by "SECONDS BYTES CELLS" of one merge into an empty document, or "PEER FILE", which writes the merged map there.
+// by "SECONDS BYTES CELLS" of one merge into an empty document; "yjs FILE" writes the merged map there, "automerge SHARE"
+// takes one in SHARE of each replica's updates.
 "use strict";
 const fs = require("fs");
 const path = require("path");
@@ -15,6 +16,7 @@ const replicas = [...new Set(ops.map((op) => op.replica))].sort();
 const seconds = (begun) => Number(process.hrtime.bigint() - begun) / 1e9;
 const base = ops.filter((op) => op.phase === 0);
 const own = (replica) => ops.filter((op) => op.phase === 1 && op.replica === replica);
+const shareOf = (list, share) => list.slice(0, Math.ceil(list.length / share));
 
 // Nested: a map of things, each a map of its fields. All know the base; then each writes without the others.
 function yjs() {
@@ -47,7 +49,7 @@ function yjs() {
     };
 }
 
-function automerge() {
+function automerge(share) {
     const A = load("@automerge/automerge");
     const write = (doc, list) => {
         for (let from = 0; from < list.length; from += 100) {
@@ -60,11 +62,11 @@ function automerge() {
         }
         return doc;
     };
-    const first = write(A.from({ things: {} }, { actor: "00" }), base);
+    const first = write(A.from({ things: {} }, { actor: "00" }), shareOf(base, share));
     const saved = [A.save(first)].concat(replicas.map((replica) => {
         const before = A.clone(first, { actor: (replica + 2).toString(16).padStart(2, "0") });
         const since = A.getHeads(before);
-        return A.saveSince(write(before, own(replica)), since);
+        return A.saveSince(write(before, shareOf(own(replica), share)), since);
     }));
     return () => {
         const begun = process.hrtime.bigint();
@@ -77,12 +79,12 @@ function automerge() {
 
 const peers = {};
 readline.createInterface({ input: process.stdin }).on("line", (line) => {
-    const [name, file] = line.split(" ");
+    const [name, what] = line.split(" ");
     const make = { yjs, automerge }[name];
     if (!make) process.exit(2);
-    peers[name] = peers[name] || make();
+    peers[name] = peers[name] || make(Number(what));
     const [took, bytes, things] = peers[name]();
     const cells = Object.values(things).reduce((sum, thing) => sum + Object.keys(thing).length, 0);
-    if (file) fs.writeFileSync(file, JSON.stringify(things));
+    if (name === "yjs" && what) fs.writeFileSync(what, JSON.stringify(things));
     process.stdout.write([took, bytes, cells].join(" ") + "\n");
 });
