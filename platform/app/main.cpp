@@ -18,6 +18,7 @@ int run(int argc, char **argv)
     QGuiApplication::setApplicationName(QStringLiteral("snugwalk"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Snugwalk"));
     QGuiApplication::setApplicationVersion(QStringLiteral(SNUGWALK_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.snugwalk.Snugwalk"));
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     return snugwalk::runApp(QGuiApplication::arguments());
 }
