@@ -39,8 +39,9 @@ function(snugwalk_add_translations target)
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.cpp
         ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/models/*/*.hpp)
     set(folder ${CMAKE_CURRENT_FUNCTION_LIST_DIR}/../translations)
+    file(GLOB languages CONFIGURE_DEPENDS ${folder}/snugwalk_*.ts)
     qt_add_translations(${target}
-        TS_FILES ${folder}/snugwalk_en.ts ${folder}/snugwalk_es.ts
+        TS_FILES ${languages}
         SOURCES ${sources}
         LUPDATE_OPTIONS -locations none -no-obsolete)
 endfunction()

@@ -64,8 +64,7 @@ Result<Options> readOptions(const QStringList &arguments)
     options.language = parser.value(language);
     options.selfTest = parser.isSet(selfTest);
     options.untilUsable = parser.isSet(untilUsable);
-    if (!options.language.isEmpty() && options.language != QStringLiteral("en") &&
-        options.language != QStringLiteral("es"))
+    if (!options.language.isEmpty() && !isProductLanguage(options.language.toStdString()))
         return usage(QStringLiteral("no such language"), options.language);
     if (parser.isSet(now)) {
         options.now = parseLocal(parser.value(now).toStdString());

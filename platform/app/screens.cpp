@@ -8,6 +8,7 @@
 #include <QImage>
 #include <QQuickWindow>
 
+#include "data/embedded.hpp"
 #include "pages.hpp"
 #include "settled.hpp"
 #include "wiring.hpp"
@@ -41,8 +42,8 @@ Status drawScreens(Wiring &wiring, const QString &folder, const QString &only)
         return failure(QStringLiteral("the folder cannot be made"), folder);
     if (!openSomeWalk(wiring))
         return failure(QStringLiteral("the app never stood still"), folder);
-    for (const char *language : {"en", "es"}) {
-        wiring.session().setLanguage(QLatin1String(language));
+    for (const Language &language : productLanguages()) {
+        wiring.session().setLanguage(QString::fromStdString(language.slug));
         for (const char *theme : {"day", "night"}) {
             wiring.session().setTheme(QLatin1String(theme));
             for (const QSize &size : sizes) {
@@ -50,11 +51,12 @@ Status drawScreens(Wiring &wiring, const QString &folder, const QString &only)
                 for (const QString &page : pageNames()) {
                     if (!page.startsWith(only))
                         continue;
-                    const QString name = QStringLiteral("%1-%2x%3-%4-%5.png")
-                                             .arg(QString(page).replace(u'/', u'_'))
-                                             .arg(size.width())
-                                             .arg(size.height())
-                                             .arg(QLatin1String(theme), QLatin1String(language));
+                    const QString name =
+                        QStringLiteral("%1-%2x%3-%4-%5.png")
+                            .arg(QString(page).replace(u'/', u'_'))
+                            .arg(size.width())
+                            .arg(size.height())
+                            .arg(QLatin1String(theme), QString::fromStdString(language.slug));
                     SNUG_TRY(drawPage(wiring, page, QDir(folder).filePath(name)));
                 }
             }

@@ -4,6 +4,7 @@
 
 #include <QQuickWindow>
 
+#include "data/embedded.hpp"
 #include "message_watch.hpp"
 #include "pages.hpp"
 #include "settled.hpp"
@@ -56,8 +57,8 @@ Status selfTest(Wiring &wiring, const MessageWatch &watch)
                      "report this as a fault of the program"};
     for (const QSize &size : {QSize(360, 740), QSize(1280, 800)}) {
         wiring.window().resize(size);
-        for (const char *language : {"es", "en"}) {
-            wiring.session().setLanguage(QLatin1String(language));
+        for (const Language &language : productLanguages()) {
+            wiring.session().setLanguage(QString::fromStdString(language.slug));
             if (!openSomeWalk(wiring))
                 return neverStill(QStringLiteral("walk"));
             SNUG_TRY(visitAll(wiring));

@@ -37,7 +37,7 @@ void loadFonts()
 QString systemLanguage()
 {
     const QString code = QLocale::system().name().section(u'_', 0, 0);
-    return code == QStringLiteral("es") ? code : QStringLiteral("en");
+    return isProductLanguage(code.toStdString()) ? code : QStringLiteral("en");
 }
 
 Result<Logbook> openBook(const QString &file, const Clock &clock, IdSource &ids)
@@ -116,6 +116,8 @@ void Wiring::makeSession(const Options &options, Mode mode)
     AppParts parts;
     parts.catalogue = &productCatalogue();
     parts.supplies = &productSupplies();
+    for (const Language &one : productLanguages())
+        parts.languages.emplace_back(one.slug, one.name);
     parts.texts = [](std::string_view language) { return productTexts(language); };
     parts.openBook = [file = m_bookFile, clock = m_clock.get(), ids = &m_ids] {
         return openBook(file, *clock, *ids);

@@ -28,12 +28,15 @@ constexpr const char *exitCodes =
 
 void addGlobals(cli::CLI::App &app, Globals &globals)
 {
+    std::vector<std::string> languages;
+    for (const Language &one : productLanguages())
+        languages.push_back(one.slug);
     app.add_option("--book", globals.book, "logbook file (default: logbook.snugwalk in your data folder)");
     app.add_flag("--json", globals.json, "answer and errors as JSON, in SI with units");
     app.add_option("--units", globals.units, "units of texts: si or us")
         ->check(cli::CLI::IsMember({"si", "us"}));
     app.add_option("--language", globals.language, "language of the catalogue's texts")
-        ->check(cli::CLI::IsMember(productLanguages()));
+        ->check(cli::CLI::IsMember(languages));
     app.add_option("--rig", globals.rig, "name or id of the rig (not needed when there is one)");
     app.add_option("--by", globals.by, "who does it");
     app.add_option("--at", globals.at, "when it was done, such as 2026-11-24T08:10:00+13:00 (default: now)");

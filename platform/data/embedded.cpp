@@ -2,6 +2,10 @@
 // From compiled-in bytes to the catalogue.
 #include "data/embedded.hpp"
 
+#include <algorithm>
+
+#include "base/text.hpp"
+#include "base/value.hpp"
 #include "data/embedded_files.hpp"
 
 namespace snugwalk {
@@ -51,9 +55,29 @@ Result<Texts> productTexts(std::string_view language)
     if (found != embeddedFiles().end())
         return Texts::load(found->second, filesUnder(folder + "/"),
                            filesUnder("texts/bench/" + std::string(language) + "/"));
-    return Error{Errc::NotFound, "no words in \"" + std::string(language) + "\"", "language", "use en or es"};
+    std::vector<std::string> known;
+    for (const Language &one : productLanguages())
+        known.push_back(one.slug);
+    return Error{Errc::NotFound, "no words in \"" + std::string(language) + "\"", "language",
+                 "use one of " + join(known, ", ")};
 }
 
-std::vector<std::string> productLanguages() { return {"en", "es"}; }
+const std::vector<Language> &productLanguages()
+{
+    static const std::vector<Language> languages = [] {
+        const Result<Value> names = parseJson(embeddedFiles().at("languages.json"));
+        SNUG_ASSERT(names.has_value());
+        std::vector<Language> all;
+        for (const auto &[slug, name] : names->map())
+            all.push_back({slug, *name.asString()});
+        return all;
+    }();
+    return languages;
+}
+
+bool isProductLanguage(std::string_view slug)
+{
+    return std::ranges::any_of(productLanguages(), [&](const Language &one) { return one.slug == slug; });
+}
 
 } // namespace snugwalk

@@ -18,8 +18,15 @@ namespace snugwalk {
 /// What mends use up; loaded once.
 [[nodiscard]] const SupplyList &productSupplies();
 
-/// Words in a language ("en", "es"); `NotFound` for one we do not have.
+/// Words in a language of `productLanguages`; `NotFound` for one we do not have.
 [[nodiscard]] Result<Texts> productTexts(std::string_view language);
-[[nodiscard]] std::vector<std::string> productLanguages();
+
+struct Language {
+    std::string slug; ///< ISO 639-1
+    std::string name; ///< as its speakers write it
+};
+/// By slug; loaded once.
+[[nodiscard]] const std::vector<Language> &productLanguages();
+[[nodiscard]] bool isProductLanguage(std::string_view slug);
 
 } // namespace snugwalk

@@ -61,7 +61,7 @@ Scroll {
     }
     Choice {
         label: qsTr("Language")
-        answers: [{ slug: "en", name: "English" }, { slug: "es", name: "Español" }]
+        answers: Array.from(root.session.languages)
         chosen: root.session.language
         Layout.fillWidth: true
         onPicked: slug => root.session.language = slug

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <QImage>
@@ -31,6 +32,7 @@ class SyncPlaces;
 struct AppParts {
     const Catalogue *catalogue = nullptr;
     const SupplyList *supplies = nullptr;
+    std::vector<std::pair<std::string, std::string>> languages; ///< to choose from: ISO 639-1, its own name
     std::function<Result<Texts>(std::string_view language)> texts;
     std::function<Result<Logbook>()> openBook; ///< called once by each thread that needs it
     /// Called on the worker's thread, for each reading; gives the same each time. Not set: no weather known.

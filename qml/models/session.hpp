@@ -41,6 +41,7 @@ class Session : public QObject {
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY preferencesChanged)
     Q_PROPERTY(bool gloves READ gloves WRITE setGloves NOTIFY preferencesChanged)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+    Q_PROPERTY(QVariantList languages READ languages CONSTANT)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY preferencesChanged)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY preferencesChanged)
     Q_PROPERTY(QVariantList rigs READ rigs NOTIFY snapshotChanged)
@@ -89,6 +90,7 @@ public:
     void setGloves(bool gloves);
     [[nodiscard]] QString language() const { return m_preferences.language; }
     void setLanguage(const QString &language);
+    [[nodiscard]] QVariantList languages() const; ///< slug, name
     [[nodiscard]] QString person() const { return m_preferences.person; }
     void setPerson(const QString &person);
     [[nodiscard]] double textScale() const { return m_preferences.textScale; }

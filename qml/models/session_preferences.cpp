@@ -25,6 +25,15 @@ void Session::keepPreferences()
         [file = m_parts.preferencesFile, kept = m_preferences] { writePreferences(file, kept); });
 }
 
+QVariantList Session::languages() const
+{
+    QVariantList all;
+    for (const auto &[slug, name] : m_parts.languages)
+        all.append(QVariantMap{{QStringLiteral("slug"), QString::fromStdString(slug)},
+                               {QStringLiteral("name"), QString::fromStdString(name)}});
+    return all;
+}
+
 void Session::speakAgain()
 {
     auto voice = std::make_shared<Voice>(*m_shown.voice);

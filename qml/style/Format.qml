@@ -6,7 +6,7 @@ import QtQuick
 QtObject {
     id: root
 
-    /// "en" or "es".
+    /// ISO 639-1, one of the session's languages.
     property string language: "en"
     /// "si" or "us".
     property string units: "si"

@@ -20,13 +20,15 @@ def shape(value, path=""):
 def main():
     base = repo.root()
     faults, checked = [], 0
-    files = {language: {path.name: json.loads(repo.text(path)) for path in sorted((base / TEXTS / language).glob("*.json"))}
-             for language in ("en", "es")}
-    for name in sorted(set(files["en"]) | set(files["es"])):
-        one, other = (shape(files[language].get(name, {})) for language in ("en", "es"))
-        checked += len(one)
-        faults += [f"{TEXTS}: {name}{place} stands in one language only, or with other %"
-                   for place in sorted(set(one) | set(other)) if one.get(place) != other.get(place)]
+    files = {folder.name: {path.name: json.loads(repo.text(path)) for path in sorted(folder.glob("*.json"))}
+             for folder in sorted((base / TEXTS).iterdir())}
+    for language in sorted(set(repo.languages(base)) | set(files)):
+        words = files.get(language, {})
+        for name in sorted(set(files["en"]) | set(words)):
+            one, other = shape(files["en"].get(name, {})), shape(words.get(name, {}))
+            checked += len(one)
+            faults += [f"{TEXTS}: {name}{place} differs between en and {language}: it is missing or has other %"
+                       for place in sorted(set(one) | set(other)) if one.get(place) != other.get(place)]
     known = {group: {slug for file in files["en"].values() for slug in file[group]} for group in ("warnings", "cautions")}
     for path in sorted((base / "core" / "bench").rglob("*.cpp")):
         body, where = repo.text(path), repo.name(base, path)

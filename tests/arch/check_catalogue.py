@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: Apache-2.0
-"""Checks the catalogue data: shape, texts in both languages, limits, sets, cautions and words.
+"""Checks the catalogue data: shape, texts in every language, limits, sets, cautions and words.
 
 Run: python3 tests/arch/check_catalogue.py <repository root>
 Prints one line a fault and exits 1 when there is any.
@@ -51,6 +51,8 @@ PLAIN_TANDEM = set("""ball_coupling weight_bars electric_brakes safety_chains se
 # A word that promises more than a person looked at.
 PROMISES = {
     "en": re.compile(r"\b(safe|safely|ok|okay|good|cleared|fit|ready|roadworthy)\b", re.I),
+    "de": re.compile(r"\b(sicher|gefahrlos|in Ordnung|tauglich|verkehrssicher|freigegeben|einwandfrei|unbedenklich)\b", re.I),
+    "fr": re.compile(r"\b(sûr(e|s|es)?|en bon état|apte|conforme|approuvé(e|s|es)?|prêt(e|s|es)? à rouler|sans danger)\b", re.I),
     "es": re.compile(r"\b(segur[oa]s?|apt[oa]s?|aprobad[oa]s?|list[oa]s? para|en buen estado|visto bueno)\b", re.I),
 }
 HOLDS = [str(number) for number in range(1, 16)] + ["sleep", "plug", "light"]
@@ -80,7 +82,8 @@ def load(root):
     data = root / "core" / "catalogue" / "data"
     read = lambda path: json.loads(path.read_text(encoding="utf-8"), object_pairs_hook=once)
     zones = {path.stem: read(path) for path in sorted((data / "points").glob("*.json"))}
-    texts = {language: texts_of(data / "texts", language, read) for language in ("en", "es")}
+    texts = {language: texts_of(data / "texts", language, read)
+             for language in read(data / "languages.json")}
     return zones, texts, read(data / "sets.json"), read(data / "sources.json"), read(data / "holds.json")["rules"]
 
 
@@ -418,9 +421,11 @@ def main():
     check_every_move(sets, points)
     supplies = Path(sys.argv[1]) / "core" / "catalogue" / "data" / "supplies.json"
     check_supplies(json.loads(supplies.read_text(encoding="utf-8")), points, sources, texts)
-    en, es = ({path for path, _ in leaves(texts[language])} for language in ("en", "es"))
-    expect(en == es, "texts", f"languages differ: {sorted(en ^ es)}")
-    for language in ("en", "es"):
+    paths = {language: {path for path, _ in leaves(texts[language])} for language in texts}
+    for language in texts:
+        differ = paths["en"] ^ paths[language]
+        expect(not differ, "texts", f"en and {language} differ: {sorted(differ)}")
+        expect((Path(sys.argv[1]) / "translations" / f"snugwalk_{language}.ts").exists(), language, "no snugwalk_*.ts")
         check_texts(language, texts[language], points, sets)
     for path, text in leaves(sources):
         expect(not PROMISES["en"].search(text), f"sources{path}", "promises too much")

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: Apache-2.0
 """What every check needs: the root to look at, the files in it, and one way to report."""
+import json
 import pathlib
 import subprocess
 import sys
@@ -34,6 +35,11 @@ def name(base, path):
 
 def is_source(path):
     return path.suffix in SOURCE_SUFFIXES or path.name == "CMakeLists.txt"
+
+
+def languages(base):
+    """The languages that the product speaks, English among them."""
+    return list(json.loads(text(base / "core" / "catalogue" / "data" / "languages.json")))
 
 
 def text(path):

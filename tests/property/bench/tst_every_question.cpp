@@ -132,9 +132,9 @@ TEST_CASE("every worked example answers, and its words stand in every language")
         if (!answer)
             FAIL(answer.error().where << ": " << answer.error().what);
         checkFigures(*answer);
-        for (const std::string &language : productLanguages()) {
-            CAPTURE(language);
-            const Texts texts = productTexts(language).value();
+        for (const Language &language : productLanguages()) {
+            CAPTURE(language.slug);
+            const Texts texts = productTexts(language.slug).value();
             checkWords(question, *answer, texts);
             CHECK(texts.benchWord(question.name, "title") != "title");
             CHECK(texts.benchWord(question.name, "about") != "about");

@@ -14,6 +14,7 @@ QtObject {
     property string theme: "day"
     property bool gloves: false
     property string language: "en"
+    property var languages: [{ slug: "en", name: "English" }, { slug: "es", name: "Español" }]
     property string person: "A."
     property real textScale: 1
     property var rigs: [{ id: "r1", name: "Matagouri" }, { id: "r2", name: "Tussock" }]
