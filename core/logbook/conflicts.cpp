@@ -22,14 +22,11 @@ Result<std::vector<Id>> contested(Connection &db)
     if (!rows)
         return rows.error();
     std::vector<Id> found;
-    for (;;) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return found;
+    SNUG_TRY(rows->each([&] {
         found.push_back(Id::fromBytes(rows->bytes(0)));
-    }
+        return done();
+    }));
+    return found;
 }
 
 Result<std::string> labelOf(Connection &db, std::int64_t stream)

@@ -72,12 +72,7 @@ Result<HeadsByField> headsOf(Connection &db, const Id &entity)
         return statement.error();
     statement->bindBytes(1, entity.view());
     HeadsByField heads;
-    for (;;) {
-        const Result<bool> row = statement->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return heads;
+    SNUG_TRY(statement->each([&]() -> Status {
         const Result<StreamId> stream = streamFromBytes(statement->bytes(2));
         Result<Value> value = decodeCbor(statement->bytes(5));
         if (!stream || !value)
@@ -88,7 +83,9 @@ Result<HeadsByField> headsOf(Connection &db, const Id &entity)
                                              statement->integer(4),
                                              std::move(value).value(),
                                              statement->text(6)});
-    }
+        return done();
+    }));
+    return heads;
 }
 
 Status project(Connection &db, const StoredEntry &stored) { return Projector(db).apply({&stored}); }

@@ -77,27 +77,19 @@ Status Projector::load(const Id &entity)
     m_gone.clear();
     m_freshDead.clear();
     m_readHeads->bindKeptBytes(1, entity.view());
-    for (;;) {
-        const Result<bool> row = m_readHeads->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            break;
+    SNUG_TRY(m_readHeads->each([&] {
         m_heads.emplace_hint(
             m_heads.end(), Key{m_readHeads->text(0), m_readHeads->integer(1), m_readHeads->integer(2)},
             Standing{m_readHeads->integer(3), m_readHeads->bytes(4), m_readHeads->text(5), true});
-    }
+        return done();
+    }));
     m_readHeads->reset();
     m_readDead->bindKeptBytes(1, entity.view());
-    for (;;) {
-        const Result<bool> row = m_readDead->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            break;
+    SNUG_TRY(m_readDead->each([&] {
         m_dead.emplace_hint(m_dead.end(),
                             Key{m_readDead->text(0), m_readDead->integer(1), m_readDead->integer(2)});
-    }
+        return done();
+    }));
     m_readDead->reset();
     return done();
 }

@@ -56,17 +56,14 @@ Shape shapeOf(std::string_view type)
 Result<std::vector<Thing>> readThings(Statement &rows)
 {
     std::vector<Thing> things;
-    for (;;) {
-        const Result<bool> row = rows.step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return things;
+    SNUG_TRY(rows.each([&]() -> Status {
         Result<Value> doc = decodeCbor(rows.bytes(1));
         if (!doc)
             return doc.error();
         things.push_back({Id::fromBytes(rows.bytes(0)), std::move(doc).value()});
-    }
+        return done();
+    }));
+    return things;
 }
 
 Error notThere(std::string_view type, std::string_view id)
@@ -164,18 +161,15 @@ Result<std::vector<Thing>> marksOfPoint(Connection &db, const Id &rig, std::stri
         return walks.error();
     walks->bindBytes(1, rig.view());
     std::vector<Thing> marks;
-    for (;;) {
-        const Result<bool> row = walks->step();
-        if (!row)
-            return row.error();
-        if (!*row)
-            return marks;
+    SNUG_TRY(walks->each([&]() -> Status {
         Result<Thing> mark = thing(db, "mark", markId(Id::fromBytes(walks->bytes(0)), point));
         if (mark)
             marks.push_back(std::move(mark).value());
         else if (mark.error().code != Errc::NotFound)
             return mark.error();
-    }
+        return done();
+    }));
+    return marks;
 }
 
 Status refuseFinished(Connection &db, const Id &walk)
