@@ -79,6 +79,8 @@ Result<std::vector<StoredEntry>> entriesOf(Connection &db, const Id &entity)
 
 Result<std::vector<StoredEntry>> entriesOfAct(Connection &db, const Id &scope, const Id &act)
 {
+    if (scope.isNull())
+        return entriesWhere(db, "entry.scope IS NULL AND entry.act = ?", {act});
     return entriesWhere(db, "entry.scope = ? AND entry.act = ?", {scope, act});
 }
 

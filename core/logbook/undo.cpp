@@ -5,7 +5,7 @@
 #include <set>
 
 #include "logbook/entry_rows.hpp"
-#include "logbook/logbook.hpp"
+#include "logbook/undo.hpp"
 
 namespace snugwalk {
 namespace {
@@ -13,7 +13,7 @@ namespace {
 using sqlite::Connection;
 using sqlite::Statement;
 
-Result<Id> lastAct(Connection &db, const Id &walk, const Id &device)
+Result<Id> lastActOn(Connection &db, const Id &walk, const Id &device)
 {
     Result<Statement> rows = db.prepare(
         "SELECT act FROM entry JOIN stream ON stream.id = entry.stream WHERE scope = ?1 AND undoes IS NULL "
@@ -153,29 +153,94 @@ Result<EntityChange> takenBack(Connection &db, const Entry &entry)
     return change;
 }
 
+Result<Act> undoing(Connection &db, const Id &undone, const Id &scope,
+                    const std::vector<StoredEntry> &entries, const std::string &by)
+{
+    Act act;
+    act.by = by;
+    act.scope = scope;
+    act.undoes = undone;
+    for (auto it = entries.rbegin(); it != entries.rend(); ++it) {
+        Result<EntityChange> change = takenBack(db, it->entry);
+        if (!change)
+            return change.error();
+        act.changes.push_back(std::move(change).value());
+    }
+    return act;
+}
+
 } // namespace
 
 Result<Receipt> Logbook::undo(const Id &walk, const std::string &by)
 {
     return record([&]() -> Result<Act> {
         SNUG_TRY(refuseFinished(m_db, walk));
-        const Result<Id> undone = lastAct(m_db, walk, m_stream.device);
+        const Result<Id> undone = lastActOn(m_db, walk, m_stream.device);
         if (!undone)
             return undone.error();
         const auto entries = entriesOfAct(m_db, walk, *undone);
         if (!entries)
             return entries.error();
-        Act act;
-        act.by = by;
-        act.scope = walk;
-        act.undoes = *undone;
-        for (auto it = entries->rbegin(); it != entries->rend(); ++it) {
-            Result<EntityChange> change = takenBack(m_db, it->entry);
-            if (!change)
-                return change.error();
-            act.changes.push_back(std::move(change).value());
-        }
-        return act;
+        return undoing(m_db, *undone, walk, *entries, by);
+    });
+}
+
+Result<LastAct> lastAct(Logbook &book)
+{
+    Result<Statement> rows = book.db().prepare(
+        "SELECT act, bytes FROM entry JOIN stream ON stream.id = entry.stream WHERE scope IS NULL "
+        "AND undoes IS NULL AND substr(name, 1, 16) = ?1 AND NOT EXISTS(SELECT 1 FROM aside WHERE "
+        "aside.stream = entry.stream AND aside.seq = entry.seq) AND NOT EXISTS(SELECT 1 FROM entry AS later "
+        "WHERE later.undoes = entry.act) ORDER BY hlc DESC, name DESC, seq DESC LIMIT 1");
+    if (!rows)
+        return rows.error();
+    rows->bindBytes(1, book.stream().device.view());
+    const Result<bool> row = rows->step();
+    if (!row)
+        return row.error();
+    if (!*row)
+        return Error{Errc::NotFound, "nothing written on this device outside a walk is left to take back",
+                     book.file(), "on a walk, use `snugwalk walk undo`"};
+    const Id act = Id::fromBytes(rows->bytes(0));
+    const auto entries = entriesOfAct(book.db(), Id{}, act);
+    if (!entries || entries->empty())
+        return entries
+                   ? Error{Errc::Corrupt, "an act without entries", act.shortText(), "run `snugwalk check`"}
+                   : entries.error();
+    const Entry &first = entries->front().entry;
+    return LastAct{act, first.by, first.at, first.type, first.entity};
+}
+
+Status mayTakeBack(Logbook &book, const Id &act)
+{
+    const auto entries = entriesOfAct(book.db(), Id{}, act);
+    if (!entries)
+        return entries.error();
+    for (const StoredEntry &one : *entries) {
+        const std::string &type = one.entry.type;
+        if ((type == "rig" || type == "walk") && one.entry.prev.empty())
+            return Error{Errc::Conflict,
+                         "the last thing written here begins a " + type + "; others stand on it",
+                         one.entry.entity.shortText(),
+                         type == "walk" ? "finish the walk" : "change the rig's figures instead"};
+    }
+    return done();
+}
+
+Result<Receipt> takeBack(Logbook &book, const Id &act, const std::string &by)
+{
+    return book.record([&]() -> Result<Act> {
+        const Result<LastAct> last = lastAct(book);
+        if (!last)
+            return last.error();
+        if (last->act != act)
+            return Error{Errc::Conflict, "something else was written here since", act.shortText(),
+                         "look what stands last, and take that back first"};
+        SNUG_TRY(mayTakeBack(book, act));
+        const auto entries = entriesOfAct(book.db(), Id{}, act);
+        if (!entries)
+            return entries.error();
+        return undoing(book.db(), act, Id{}, *entries, by);
     });
 }
 

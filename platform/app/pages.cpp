@@ -17,7 +17,7 @@ const QStringList &pageNames()
             "bench_question/sealant "
             "start walk lines attention look_reasons finish "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
-            "import sync share join recover paper conflicts new_rig "
+            "import search sync share join recover paper conflicts new_rig "
             "settings emergency")
             .split(u' ');
     return names;

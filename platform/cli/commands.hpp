@@ -50,6 +50,8 @@ void addDueFitCommands(CLI::App &due, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
+void addSearchCommand(CLI::App &app, Registry &registry);
+void addUndoCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);
 void addSupplyCommands(CLI::App &app, Registry &registry);

@@ -104,6 +104,8 @@ int run(int argc, char **argv)
     addDueCommands(app, registry);
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
+    addSearchCommand(app, registry);
+    addUndoCommand(app, registry);
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);
     addDemoCommand(app, registry);

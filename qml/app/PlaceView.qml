@@ -117,8 +117,9 @@ FocusScope {
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
+    Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind, id) } }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
     Once {

@@ -18,7 +18,11 @@ ColumnLayout {
     signal photoAsked(string photo)
     signal tripAsked(string trip)
     signal importAsked()
+    /// What this device wrote last outside a walk; "" when nothing can be taken back.
+    property string lastAct: ""
     signal exchangeAsked()
+    signal searchAsked()
+    signal takenBack()
 
     property string shelf: "walks"
     property var pair: []
@@ -63,6 +67,7 @@ ColumnLayout {
         Layout.topMargin: 6
         BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
         WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
+        WordButton { text: qsTr("search"); onClicked: root.searchAsked() }
     }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]
@@ -100,6 +105,7 @@ ColumnLayout {
         BodyText { visible: strip.count === 0; text: qsTr("No photo yet."); quiet: true; x: 4 }
     }
     MoreWord { scroll: strip.visible ? strip : list; whole: 0; Layout.fillWidth: true; Layout.margins: Tone.gap }
+    WordButton { visible: root.lastAct !== ""; text: qsTr("take back: %1", "what was written last").arg(root.lastAct); Layout.fillWidth: true; Layout.leftMargin: Tone.gap; Layout.rightMargin: Tone.gap; onClicked: root.takenBack() }
     ActButton {
         visible: root.shelf === "walks" && list.count > 1
         text: root.pair.length === 2 ? qsTr("Compare these two") : qsTr("Compare the last two")

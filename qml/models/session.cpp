@@ -38,6 +38,10 @@ Session::Session(AppParts parts, QObject *parent)
     m_intake = new IntakeModel(&m_desk, this);
     connect(m_bench, &BenchModel::changed, this, &Session::busyChanged);
     m_sync = new SyncModel(&m_desk, this);
+    m_search = new SearchModel(&m_desk, this);
+    m_lastAct = new LastActModel(&m_desk, this);
+    connect(m_search, &SearchModel::changed, this, &Session::busyChanged);
+    connect(m_lastAct, &LastActModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
@@ -139,6 +143,8 @@ void Session::showAll()
     m_trip->show(m_shown);
     m_intake->show(m_shown);
     m_sync->show(m_shown);
+    m_search->show(m_shown);
+    m_lastAct->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

@@ -14,9 +14,11 @@
 #include "drawing_model.hpp"
 #include "due_model.hpp"
 #include "intake_model.hpp"
+#include "last_act_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
 #include "rig_model.hpp"
+#include "search_model.hpp"
 #include "supplies_model.hpp"
 #include "sync_model.hpp"
 #include "trend_model.hpp"
@@ -65,6 +67,8 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::TripModel *trip READ trip CONSTANT)
     Q_PROPERTY(snugwalk::IntakeModel *intake READ intake CONSTANT)
     Q_PROPERTY(snugwalk::SyncModel *sync READ sync CONSTANT)
+    Q_PROPERTY(snugwalk::SearchModel *search READ search CONSTANT)
+    Q_PROPERTY(snugwalk::LastActModel *lastAct READ lastAct CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -77,7 +81,8 @@ public:
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
-               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy();
+               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
+               m_search->isBusy() || m_lastAct->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -119,6 +124,8 @@ public:
     [[nodiscard]] TripModel *trip() const { return m_trip; }
     [[nodiscard]] IntakeModel *intake() const { return m_intake; }
     [[nodiscard]] SyncModel *sync() const { return m_sync; }
+    [[nodiscard]] SearchModel *search() const { return m_search; }
+    [[nodiscard]] LastActModel *lastAct() const { return m_lastAct; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -177,6 +184,8 @@ private:
     TripModel *m_trip;
     IntakeModel *m_intake;
     SyncModel *m_sync;
+    SearchModel *m_search;
+    LastActModel *m_lastAct;
 };
 
 } // namespace snugwalk

@@ -41,6 +41,8 @@ QtObject {
     property TripModel trip: TripModel {}
     property IntakeModel intake: IntakeModel {}
     property SyncModel sync: SyncModel {}
+    property SearchModel search: SearchModel {}
+    property LastActModel lastAct: LastActModel {}
     property var added: []
 
     signal rigAdded()

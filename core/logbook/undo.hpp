@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+// Taking back what was written outside a walk: a mend, a count, a figure of the rig, the end of a walk.
+#pragma once
+
+#include "logbook/logbook.hpp"
+
+namespace snugwalk {
+
+/// This device's last act outside a walk that still stands.
+struct LastAct {
+    Id act;
+    std::string by;
+    LocalTime at;
+    std::string type; ///< of the first thing it wrote: mend, stock, rig, walk (its end), trip, finding …
+    Id entity;        ///< that thing
+};
+
+/// \returns `NotFound` when nothing is left to take back.
+[[nodiscard]] Result<LastAct> lastAct(Logbook &book);
+
+/// \returns `Conflict` when the act began a rig or a walk: others stand on those.
+[[nodiscard]] Status mayTakeBack(Logbook &book, const Id &act);
+
+/// Sets every field that the act set to what it was before, by new entries. What someone wrote over it since
+/// stays. \param act of `lastAct`. `Conflict` as `mayTakeBack`, and when something was written here since.
+[[nodiscard]] Result<Receipt> takeBack(Logbook &book, const Id &act, const std::string &by);
+
+} // namespace snugwalk
