@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+// The pages of search and of taking back, over the demo's logbook.
+#include <QtTest>
+
+#include "app_fixture.hpp"
+#include "logbook/query.hpp"
+
+using namespace snugwalk;
+using namespace snugwalk::test;
+
+class TstSearch : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
+    void wordsFindWhatWasFound();
+    void wordsAreOfTheLanguageAtHand();
+    void aCountIsTakenBack();
+    void aRigThatBeganStays();
+};
+
+void TstSearch::wordsFindWhatWasFound()
+{
+    AppFixture app(AppFixture::Book::Demo);
+    SearchModel &search = *app.open().search();
+    search.find(QStringLiteral("rivet"));
+    QVERIFY(app.session().isBusy());
+    app.settle();
+    QVERIFY(!search.hits().isEmpty());
+    QStringList kinds;
+    for (const QVariant &hit : search.hits())
+        kinds << hit.toMap().value(QStringLiteral("kind")).toString();
+    QVERIFY(kinds.contains(QStringLiteral("finding")));
+    search.find(QStringLiteral("zzz"));
+    app.settle();
+    QVERIFY(search.hits().isEmpty());
+    search.find(QString());
+    QVERIFY(search.hits().isEmpty() && !search.isBusy());
+}
+
+void TstSearch::wordsAreOfTheLanguageAtHand()
+{
+    AppFixture app;
+    SearchModel &search = *app.open().search();
+    for (const char *language : {"en", "es"}) {
+        app.session().setLanguage(QLatin1String(language));
+        const QString title = Voice::text(app.parts.texts(language)->point("tread-depth").title);
+        search.find(title);
+        app.settle();
+        QVERIFY(!search.hits().isEmpty());
+        QCOMPARE(search.hits().first().toMap().value(QStringLiteral("id")).toString(), QStringLiteral("tread-depth"));
+        QCOMPARE(search.hits().first().toMap().value(QStringLiteral("title")).toString(), title);
+    }
+}
+
+void TstSearch::aCountIsTakenBack()
+{
+    AppFixture app;
+    LastActModel &last = *app.open().lastAct();
+    app.session().supplies()->setOnHand(QStringLiteral("lap-sealant"), QStringLiteral("2"));
+    app.settle();
+    last.look();
+    app.settle();
+    QVERIFY2(last.what().contains(QStringLiteral("Supply on hand")), qPrintable(last.what()));
+    last.takeBack();
+    app.settle();
+    QVERIFY2(!last.what().contains(QStringLiteral("Supply on hand")), qPrintable(last.what()));
+    QCOMPARE(app.session().errorWhat(), QString());
+    app.close();
+    const auto rigs = rigsOf(app.book());
+    QVERIFY(stocksOf(app.book(), rigs->front().id)->empty());
+}
+
+void TstSearch::aRigThatBeganStays()
+{
+    AppFixture app;
+    LastActModel &last = *app.open().lastAct();
+    last.look();
+    app.settle();
+    QCOMPARE(last.what(), QString());
+    last.takeBack();
+    app.settle();
+    QVERIFY(app.session().hasRig());
+}
+
+QTEST_GUILESS_MAIN(TstSearch)
+#include "tst_search.moc"
