@@ -173,9 +173,8 @@ Result<std::vector<Hit>> SearchIndex::find(std::string_view words, std::size_t l
     rows->bind(1, query);
     rows->bind(2, static_cast<std::int64_t>(limit));
     SNUG_TRY(rows->each([&] {
-        const Result<LocalTime> at = parseLocal(rows->text(4));
         hits.push_back({kinds.at(static_cast<std::size_t>(rows->integer(0))), rows->text(1), rows->text(2),
-                        replaceAll(rows->text(3), "\n", " "), at ? std::optional(*at) : std::nullopt});
+                        replaceAll(rows->text(3), "\n", " "), parseLocal(rows->text(4))});
         return done();
     }));
     return hits;

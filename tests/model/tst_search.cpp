@@ -47,7 +47,8 @@ void TstSearch::wordsAreOfTheLanguageAtHand()
         search.find(title);
         app.settle();
         QVERIFY(!search.hits().isEmpty());
-        QCOMPARE(search.hits().first().toMap().value(QStringLiteral("id")).toString(), QStringLiteral("tread-depth"));
+        QCOMPARE(search.hits().first().toMap().value(QStringLiteral("id")).toString(),
+                 QStringLiteral("tread-depth"));
         QCOMPARE(search.hits().first().toMap().value(QStringLiteral("title")).toString(), title);
     }
 }

@@ -11,7 +11,8 @@
 namespace snugwalk {
 namespace {
 
-// "12.45 V at 5 °C", "12.45 V @ 5 °C", and as Spanish, French and German say it: the second part belongs to another input.
+// "12.45 V at 5 °C", "12.45 V @ 5 °C", and as Spanish, French and German say it: the second part belongs to
+// another input.
 std::pair<std::string, std::string> partedAt(std::string_view text)
 {
     for (const std::string_view mark : {" at ", " a ", " à ", " bei ", "@"}) {
