@@ -1456,7 +1456,7 @@
     </message>
     <message>
         <source>Words of the owner&apos;s device</source>
-        <translation>Wörter des Haltergeräts</translation>
+        <translation>Wörter vom Gerät des Halters</translation>
     </message>
     <message>
         <source>What this device asks to be; the owner decides</source>
@@ -1481,7 +1481,7 @@
     </message>
     <message>
         <source>The owner&apos;s device shows a code under share. Read its picture by camera, or type or paste its words.</source>
-        <translation>Das Haltergerät zeigt beim Teilen einen Code. Sein Bild mit der Kamera lesen oder seine Wörter eingeben oder einfügen.</translation>
+        <translation>Das Gerät des Halters zeigt beim Teilen einen Code. Sein Bild mit der Kamera lesen oder seine Wörter eingeben oder einfügen.</translation>
     </message>
     <message>
         <source>every device is lost, the words on paper are left</source>
@@ -2538,7 +2538,7 @@
     </message>
     <message>
         <source>This device owns the rig again.</source>
-        <translation>Dieses Gerät ist wieder Haltergerät des Fahrzeugs.</translation>
+        <translation>Dieses Gerät ist wieder Halter des Fahrzeugs.</translation>
     </message>
     <message>
         <source>No mark was typed. Compare it with the paper before you trust what comes:</source>
@@ -3929,7 +3929,7 @@
     </message>
     <message>
         <source>Type the words of the owner&apos;s device.</source>
-        <translation>Die Wörter des Haltergeräts eingeben.</translation>
+        <translation>Die Wörter vom Gerät des Halters eingeben.</translation>
     </message>
     <message>
         <source>These words are no answer to the code shown here.</source>
@@ -3949,15 +3949,15 @@
     </message>
     <message>
         <source>Only an owner&apos;s device may do this.</source>
-        <translation>Nur ein Haltergerät darf das.</translation>
+        <translation>Nur das Gerät eines Halters darf das.</translation>
     </message>
     <message>
         <source>Do it on an owner&apos;s device.</source>
-        <translation>Auf einem Haltergerät tun.</translation>
+        <translation>Auf dem Gerät eines Halters tun.</translation>
     </message>
     <message>
         <source>This is the last owner&apos;s device.</source>
-        <translation>Dies ist das letzte Haltergerät.</translation>
+        <translation>Dies ist das letzte Gerät eines Halters.</translation>
     </message>
     <message>
         <source>Enroll another owner first.</source>
@@ -4322,7 +4322,7 @@
     </message>
     <message>
         <source>carried for another device by one that is no owner</source>
-        <translation>für ein anderes Gerät überbracht von einem, das kein Haltergerät ist</translation>
+        <translation>für ein anderes Gerät überbracht von einem, das keinem Halter gehört</translation>
     </message>
     <message>
         <source>it belongs to another rig</source>
