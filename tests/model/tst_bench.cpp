@@ -47,7 +47,7 @@ void TstBench::everyQuestionOfTheTableIsThereInBothLanguages()
 {
     AppFixture app;
     Session &session = app.open();
-    for (const char *language : {"en", "es"}) {
+    for (const char *language : {"en", "es", "fr", "de"}) {
         session.setLanguage(QLatin1String(language));
         std::size_t count = 0;
         for (const QVariant &subject : session.bench()->subjects()) {

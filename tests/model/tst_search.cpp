@@ -41,7 +41,7 @@ void TstSearch::wordsAreOfTheLanguageAtHand()
 {
     AppFixture app;
     SearchModel &search = *app.open().search();
-    for (const char *language : {"en", "es"}) {
+    for (const char *language : {"en", "es", "fr", "de"}) {
         app.session().setLanguage(QLatin1String(language));
         const QString title = Voice::text(app.parts.texts(language)->point("tread-depth").title);
         search.find(title);

@@ -77,7 +77,7 @@ TEST_CASE("the points whose limits come from the rig's plates have the readings 
 
 TEST_CASE("words: both languages name every point, and what is unknown reads as its slug")
 {
-    for (const char *language : {"en", "es"}) {
+    for (const char *language : {"en", "es", "fr", "de"}) {
         const Texts &texts = realTexts(language);
         for (const Point &point : realCatalogue().points()) {
             CHECK(texts.point(point.slug).title != point.slug);
