@@ -75,7 +75,7 @@ TEST_CASE("the points whose limits come from the rig's plates have the readings 
     CHECK(realCatalogue().find("gross-weight")->reading("gross-weight")->dimension == Dimension::Mass);
 }
 
-TEST_CASE("words: both languages name every point, and what is unknown reads as its slug")
+TEST_CASE("words: every language names every point, and what is unknown reads as its slug")
 {
     for (const char *language : {"en", "es", "fr", "de"}) {
         const Texts &texts = realTexts(language);
