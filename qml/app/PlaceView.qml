@@ -117,7 +117,7 @@ FocusScope {
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; onExchangeAsked: root.went("sync", ""); onReportsAsked: root.went("reports", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
@@ -130,6 +130,7 @@ FocusScope {
     Once { wanted: root.page === "paper"; PaperPage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
     Once { wanted: root.page === "recover"; RecoverPage { anchors.fill: root; sync: root.session.sync; onDone: root.went("sync", "") } }
     Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
+    Once { wanted: root.page === "reports"; ReportsPage { anchors.fill: root; reports: root.session.reports; kind: root.thing } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"

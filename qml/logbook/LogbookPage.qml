@@ -19,6 +19,7 @@ ColumnLayout {
     signal tripAsked(string trip)
     signal importAsked()
     signal exchangeAsked()
+    signal reportsAsked()
 
     property string shelf: "walks"
     property var pair: []
@@ -63,6 +64,7 @@ ColumnLayout {
         Layout.topMargin: 6
         BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
         WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
+        WordButton { text: qsTr("reports"); onClicked: root.reportsAsked() }
     }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]

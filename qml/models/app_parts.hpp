@@ -25,6 +25,7 @@ namespace snugwalk {
 
 class CameraSource;
 class PositionSource;
+class ReportDesk;
 class SyncPlaces;
 
 /// Everything pointed at outlives the session.
@@ -40,6 +41,7 @@ struct AppParts {
     PositionSource *position = nullptr; ///< none when null
     CameraSource *camera = nullptr;     ///< none when null
     SyncPlaces *places = nullptr;       ///< stores; none when null
+    const ReportDesk *reports = nullptr; ///< none when null
     /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no
     /// pictures, words only.
     std::function<std::vector<std::string>(std::string_view bytes)> qrRows;

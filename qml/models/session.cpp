@@ -38,6 +38,8 @@ Session::Session(AppParts parts, QObject *parent)
     m_intake = new IntakeModel(&m_desk, this);
     connect(m_bench, &BenchModel::changed, this, &Session::busyChanged);
     m_sync = new SyncModel(&m_desk, this);
+    m_reports = new ReportModel(&m_desk, this);
+    connect(m_reports, &ReportModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
@@ -139,6 +141,7 @@ void Session::showAll()
     m_trip->show(m_shown);
     m_intake->show(m_shown);
     m_sync->show(m_shown);
+    m_reports->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

@@ -16,6 +16,7 @@
 #include "intake_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
+#include "report_model.hpp"
 #include "rig_model.hpp"
 #include "supplies_model.hpp"
 #include "sync_model.hpp"
@@ -64,6 +65,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::TripModel *trip READ trip CONSTANT)
     Q_PROPERTY(snugwalk::IntakeModel *intake READ intake CONSTANT)
     Q_PROPERTY(snugwalk::SyncModel *sync READ sync CONSTANT)
+    Q_PROPERTY(snugwalk::ReportModel *reports READ reports CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -76,7 +78,7 @@ public:
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
-               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy();
+               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() || m_reports->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -117,6 +119,7 @@ public:
     [[nodiscard]] TripModel *trip() const { return m_trip; }
     [[nodiscard]] IntakeModel *intake() const { return m_intake; }
     [[nodiscard]] SyncModel *sync() const { return m_sync; }
+    [[nodiscard]] ReportModel *reports() const { return m_reports; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -175,6 +178,7 @@ private:
     TripModel *m_trip;
     IntakeModel *m_intake;
     SyncModel *m_sync;
+    ReportModel *m_reports;
 };
 
 } // namespace snugwalk

@@ -40,6 +40,7 @@ QtObject {
     property TripModel trip: TripModel {}
     property IntakeModel intake: IntakeModel {}
     property SyncModel sync: SyncModel {}
+    property ReportModel reports: ReportModel {}
     property var added: []
 
     signal rigAdded()
