@@ -22,7 +22,23 @@ const Photo *photoById(const FindingHistory &history, const std::vector<Id> &ids
     return nullptr;
 }
 
-std::vector<ReportPhotoPair> pairsOf(const Comparison &comparison, const RigHistory &history)
+void addLastWalk(Report &report)
+{
+    const auto &walks = report.standing.history.walks;
+    if (walks.empty())
+        return;
+    report.lastWalk = walks.back();
+    for (const TapeLine &line : walks.back().walk.tape) {
+        for (const std::string &point : line.points) {
+            if (findMark(walks.back().marks, point) == nullptr)
+                report.notLooked.push_back(point);
+        }
+    }
+}
+
+} // namespace
+
+std::vector<ReportPhotoPair> photoPairs(const Comparison &comparison, const RigHistory &history)
 {
     std::vector<ReportPhotoPair> pairs;
     for (const PointChange &point : comparison.points) {
@@ -40,22 +56,6 @@ std::vector<ReportPhotoPair> pairsOf(const Comparison &comparison, const RigHist
     }
     return pairs;
 }
-
-void addLastWalk(Report &report)
-{
-    const auto &walks = report.standing.history.walks;
-    if (walks.empty())
-        return;
-    report.lastWalk = walks.back();
-    for (const TapeLine &line : walks.back().walk.tape) {
-        for (const std::string &point : line.points) {
-            if (findMark(walks.back().marks, point) == nullptr)
-                report.notLooked.push_back(point);
-        }
-    }
-}
-
-} // namespace
 
 Report makeReport(const Catalogue &catalogue, Standing standing)
 {
@@ -77,7 +77,7 @@ Report makeReport(const Catalogue &catalogue, Standing standing)
                  [&](const DueBand &band) { return band.early && *band.early <= horizon; });
     if (const auto pair = lastTwo(history)) {
         report.comparison = compareWalks(catalogue, history, pair->then, pair->now);
-        report.pairs = pairsOf(*report.comparison, history);
+        report.pairs = photoPairs(*report.comparison, history);
     }
     return report;
 }

@@ -34,6 +34,10 @@ struct Report {
     std::vector<std::string> cautions;    ///< codes that the open findings' points carry, each once
 };
 
+/// The photos behind the findings of a comparison, where a finding has one of either time.
+[[nodiscard]] std::vector<ReportPhotoPair> photoPairs(const Comparison &comparison,
+                                                      const RigHistory &history);
+
 [[nodiscard]] Report makeReport(const Catalogue &catalogue, Standing standing);
 
 } // namespace snugwalk

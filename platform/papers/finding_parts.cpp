@@ -6,6 +6,7 @@
 #include "papers/parts.hpp"
 #include "rig/names.hpp"
 #include "words/finding_words.hpp"
+#include "words/place_words.hpp"
 #include "words/reason_words.hpp"
 
 namespace snugwalk::papers {
@@ -77,6 +78,44 @@ void findingBlocks(Paper &paper, const ReportFinding &finding)
     if (!photos.photos.empty())
         paper.add(std::move(photos));
     paper.lookedBy(finding.history);
+}
+
+void findingLine(Paper &paper, const ReportFinding &finding)
+{
+    FindingBlock block{finding.number,
+                       finding.open.concern.call,
+                       findingWords(paper.rig(), finding.history, paper.texts(), paper.options().units),
+                       {}};
+    if (std::string call = findingCall(paper, finding); !call.empty())
+        block.lines.push_back(std::move(call));
+    paper.add(std::move(block));
+    paper.lookedBy(finding.history);
+}
+
+void hashTable(Paper &paper, const std::vector<Photo> &photos)
+{
+    std::vector<std::vector<std::string>> rows;
+    for (const Photo &photo : photos) {
+        const FindingHistory *finding = findHistory(paper.history(), photo.finding);
+        const std::string about = finding != nullptr ? paper.title(finding->finding.point) : photo.caption;
+        rows.push_back({paper.takenWords(photo), about, photo.hash});
+    }
+    paper.table({paper.say("col_photo"), paper.say("col_what"), paper.say("col_hash")}, std::move(rows));
+}
+
+bool isLicensedWork(const Paper &paper, std::string_view slug)
+{
+    const Point *point = paper.source().catalogue.find(slug);
+    return point != nullptr &&
+           std::any_of(point->cautions.begin(), point->cautions.end(),
+                       [](const std::string &code) { return code == "c" || code == "e"; });
+}
+
+std::string readingOf(const Paper &paper, const Reading &reading)
+{
+    return paper.texts().word("readings", reading.slug) + " " + paper.amount(reading.dimension, reading.si) +
+           (reading.place.empty() ? "" : ", " + placeName(reading.place, paper.texts())) +
+           (reading.tool.empty() ? "" : ", " + paper.say("with_tool", {reading.tool}));
 }
 
 void thenAndNowBlock(Paper &paper, const FindingHistory &finding)

@@ -68,6 +68,13 @@ void Paper::lookedBy(const FindingHistory &finding)
         lookedBy(look.by);
 }
 
+std::string Paper::takenWords(const Photo &photo) const
+{
+    if (photo.taken)
+        return dayOf(*photo.taken);
+    return photo.takenText.empty() ? say("photo_added", {dayOf(photo.added)}) : photo.takenText;
+}
+
 PhotoPicture Paper::picture(const Photo &photo, const std::string &before) const
 {
     PhotoPicture picture{photo, std::nullopt, before};
@@ -76,11 +83,8 @@ PhotoPicture Paper::picture(const Photo &photo, const std::string &before) const
         if (const Drawing *drawing = drawingOf(*of, photo.id))
             picture.drawing = *drawing;
     }
-    const std::string taken = photo.taken               ? dayOf(*photo.taken)
-                              : photo.takenText.empty() ? say("photo_added", {dayOf(photo.added)})
-                                                        : photo.takenText;
-    picture.caption +=
-        (before.empty() ? "" : ", ") + taken + (photo.caption.empty() ? "" : ", " + photo.caption);
+    picture.caption += (before.empty() ? "" : ", ") + takenWords(photo) +
+                       (photo.caption.empty() ? "" : ", " + photo.caption);
     return picture;
 }
 

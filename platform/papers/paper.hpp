@@ -46,6 +46,8 @@ public:
     void lookedBy(const WalkRecord &record);
     void lookedBy(const FindingHistory &finding);
 
+    /// The day it was taken, the camera's own words where it has no zone, else when it was added.
+    [[nodiscard]] std::string takenWords(const Photo &photo) const;
     /// A photo as it may leave: its place left out or coarsened, its drawing over it.
     [[nodiscard]] PhotoPicture picture(const Photo &photo, const std::string &before = {}) const;
 

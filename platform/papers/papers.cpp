@@ -69,10 +69,32 @@ Result<Document> compose(PaperKind kind, const PaperSource &source, const PaperO
     switch (kind) {
     case PaperKind::Walk:
         return walkPaper(std::move(paper));
-    default:
-        return Error{Errc::Unsupported, "this kind of document is not composed yet", std::string(slug(kind)),
-                     "choose another kind"};
+    case PaperKind::ThenAndNow:
+        return thenAndNowPaper(std::move(paper));
+    case PaperKind::RoadSlip:
+        return roadSlipPaper(std::move(paper));
+    case PaperKind::WorkOrder:
+        return workOrderPaper(std::move(paper));
+    case PaperKind::WorkDone:
+        return workDonePaper(std::move(paper));
+    case PaperKind::Survey:
+        return surveyPaper(std::move(paper));
+    case PaperKind::Damage:
+        return damagePaper(std::move(paper));
+    case PaperKind::OutAndBack:
+        return outAndBackPaper(std::move(paper));
+    case PaperKind::SealsAndDamp:
+        return sealsAndDampPaper(std::move(paper));
+    case PaperKind::Weights:
+        return weightsPaper(std::move(paper));
+    case PaperKind::Dates:
+        return datesPaper(std::move(paper));
+    case PaperKind::Shopping:
+        return shoppingPaper(std::move(paper));
+    case PaperKind::LayingUp:
+        return layingUpPaper(std::move(paper));
     }
+    return walkPaper(std::move(paper));
 }
 
 } // namespace snugwalk::papers

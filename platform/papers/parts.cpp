@@ -15,18 +15,6 @@
 namespace snugwalk::papers {
 namespace {
 
-// Each once: two rules may give the same ground.
-std::string reasonsOf(const Paper &paper, const DueBand &band)
-{
-    std::vector<std::string> told;
-    for (const Reason &reason : band.reasons) {
-        std::string words = reasonWords(reason, paper.texts(), paper.options().units);
-        if (std::find(told.begin(), told.end(), words) == told.end())
-            told.push_back(std::move(words));
-    }
-    return join(told, "; ");
-}
-
 std::vector<std::string> couldNotLook(const Paper &paper, const WalkRecord &record)
 {
     std::vector<std::string> out;
@@ -39,6 +27,17 @@ std::vector<std::string> couldNotLook(const Paper &paper, const WalkRecord &reco
 }
 
 } // namespace
+
+std::string reasonsOf(const Paper &paper, const DueBand &band)
+{
+    std::vector<std::string> told;
+    for (const Reason &reason : band.reasons) {
+        std::string words = reasonWords(reason, paper.texts(), paper.options().units);
+        if (std::find(told.begin(), told.end(), words) == told.end())
+            told.push_back(std::move(words));
+    }
+    return join(told, "; ");
+}
 
 void stateBlocks(Paper &paper)
 {

@@ -34,8 +34,19 @@ void walkBlock(Paper &paper, const WalkRecord &record);
 void notLookedBlocks(Paper &paper, const WalkRecord *record);
 /// Counts and what is not the same, then photos side by side.
 void changeBlocks(Paper &paper, const Comparison &comparison, const std::vector<ReportPhotoPair> &pairs);
+/// Why a point is due, each ground once.
+[[nodiscard]] std::string reasonsOf(const Paper &paper, const DueBand &band);
 /// Due points that somebody has looked at before, `most` at most, and how many more there are.
 void dueBlocks(Paper &paper, std::size_t most);
+
+/// "Wheel nut torque 130 N·m, wheel 1L, with torque wrench".
+[[nodiscard]] std::string readingOf(const Paper &paper, const Reading &reading);
+/// A finding as one line with its call, without story and photos.
+void findingLine(Paper &paper, const ReportFinding &finding);
+/// Date, what it shows and BLAKE2b-256 of its bytes, a photo a row.
+void hashTable(Paper &paper, const std::vector<Photo> &photos);
+/// Code c or e: mending it belongs to a licensed person.
+[[nodiscard]] bool isLicensedWork(const Paper &paper, std::string_view point);
 
 /// What the plates say, "maker's figure: not typed in" where nobody has read them.
 void rigTable(Paper &paper);
