@@ -86,9 +86,9 @@ std::string bareJpeg(std::string_view bytes, int orientation)
         inScan = code == startOfScan;
         at = mark + 2 + length;
     }
-    const std::string turn =
-        orientation == 1 ? std::string()
-                         : segment(0xe1, std::string("Exif\0\0"sv) + orientationBlock(orientation));
+    const std::string turn = orientation == 1
+                                 ? std::string()
+                                 : segment(0xe1, std::string("Exif\0\0"sv) + orientationBlock(orientation));
     return "\xff\xd8" + jfif + turn + rest + "\xff\xd9";
 }
 

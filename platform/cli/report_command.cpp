@@ -56,11 +56,11 @@ Result<Answer> report(Session &session, const Wish &wish)
     if (!made)
         return made.error();
     const auto &coast = session.world().coast;
-    const html::PageParts parts{
-        session.texts(), session.units(),
-        html::pagePhotos(PhotoStore((*session.book())->photoFolder()), &PlainCodec::shrunk,
-                         wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
-        coast ? &*coast : nullptr};
+    const html::PageParts parts{session.texts(), session.units(),
+                                html::pagePhotos(PhotoStore((*session.book())->photoFolder()),
+                                                 &PlainCodec::shrunk,
+                                                 wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
+                                coast ? &*coast : nullptr};
     const std::string page = html::documentPage(*made, parts);
     SNUG_TRY(replaceFile(wish.file, page));
     return Answer{Value::Map{{"report", wish.file},

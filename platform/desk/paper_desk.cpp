@@ -4,12 +4,12 @@
 
 #include <algorithm>
 
-#include "desk/document_words.hpp"
 #include "html/document_html.hpp"
 #include "image/qt_codec.hpp"
 #include "logbook/chain_heads.hpp"
 #include "logbook/query.hpp"
 #include "papers/papers.hpp"
+#include "papers/plain_text.hpp"
 #include "pdf/document_pdf.hpp"
 #include "report/calendar.hpp"
 #include "words/due_words.hpp"
@@ -19,16 +19,11 @@ namespace {
 
 constexpr int mostPages = 12; // to look at; a file has them all
 constexpr int calendarDays = 366;
+constexpr std::size_t unbroken = 100'000; // characters a line: whoever reads aloud breaks none
 
-std::string languageOf(const Voice &voice)
-{
-    return voice.locale.name().section(u'_', 0, 0).toStdString();
-}
+std::string languageOf(const Voice &voice) { return voice.locale.name().section(u'_', 0, 0).toStdString(); }
 
-Error noRig()
-{
-    return {Errc::NotFound, "there is no rig yet", "", "describe one first"};
-}
+Error noRig() { return {Errc::NotFound, "there is no rig yet", "", "describe one first"}; }
 
 /// A document with what it is drawn from.
 struct Sheaf {
@@ -92,7 +87,9 @@ Result<std::string> calendarOf(const Snapshot &snapshot, const Texts &texts)
     const CivilDate today = civilDate(snapshot.now);
     std::vector<CalendarEntry> entries;
     for (const DueBand &band : snapshot.bands) {
-        if (!band.likely || !band.everLooked || std::chrono::sys_days(*band.likely) - std::chrono::sys_days(today) > std::chrono::days(calendarDays))
+        if (!band.likely || !band.everLooked ||
+            std::chrono::sys_days(*band.likely) - std::chrono::sys_days(today) >
+                std::chrono::days(calendarDays))
             continue;
         entries.push_back({calendarUid(rig.id, band.point), std::max(*band.likely, today),
                            std::max(band.alert.value_or(today), today),
@@ -123,7 +120,8 @@ Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const Repo
         return sheaf.error();
     pdf::Pictures pictures = pdf::documentPictures(
         sheaf->document, partsOf(book, shown, html::OwnData::LeftOut), sizeOf(wish), width, mostPages);
-    return ReportLook{Voice::text(sheaf->document.title), Voice::text(documentWords(sheaf->document)),
+    return ReportLook{Voice::text(sheaf->document.title),
+                      Voice::text(papers::plainText(sheaf->document, shown.voice->texts, unbroken)),
                       std::move(pictures.pages), pictures.pageCount};
 }
 

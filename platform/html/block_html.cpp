@@ -29,20 +29,26 @@ class Writer {
 public:
     explicit Writer(const PageParts &parts) : m_parts(parts) {}
 
-    std::string operator()(const HeadingBlock &b) const { return element(b.level <= 2 ? "h2" : "h3", b.text); }
+    std::string operator()(const HeadingBlock &b) const
+    {
+        return element(b.level <= 2 ? "h2" : "h3", b.text);
+    }
 
     std::string operator()(const TextBlock &b) const
     {
-        const char *name = b.tone == TextTone::State ? "state" : b.tone == TextTone::Quiet ? "quiet" : "plain";
+        const char *name = b.tone == TextTone::State   ? "state"
+                           : b.tone == TextTone::Quiet ? "quiet"
+                                                       : "plain";
         return classed("p", name, escape(b.text));
     }
 
     std::string operator()(const TableBlock &b) const
     {
-        const auto cell = [&](const char *tag, const char *scope, std::size_t column, const std::string &text) {
+        const auto cell = [&](const char *tag, const char *scope, std::size_t column,
+                              const std::string &text) {
             const bool numeric = column < b.numeric.size() && b.numeric[column];
-            return "<" + std::string(tag) + scope + (numeric ? " class='number'>" : ">") + escape(text) + "</" +
-                   tag + ">";
+            return "<" + std::string(tag) + scope + (numeric ? " class='number'>" : ">") + escape(text) +
+                   "</" + tag + ">";
         };
         std::string out = "<div class='table'><table><thead><tr>";
         for (std::size_t i = 0; i < b.head.size(); ++i)
@@ -75,7 +81,8 @@ public:
     std::string operator()(const CautionBlock &b) const
     {
         return classed("section", "caution",
-                       "<h3>" + escape(m_parts.texts.phrase("page_cautions")) + "</h3>\n" + paragraphs(b.lines));
+                       "<h3>" + escape(m_parts.texts.phrase("page_cautions")) + "</h3>\n" +
+                           paragraphs(b.lines));
     }
 
     std::string operator()(const PhotosBlock &b) const
@@ -107,15 +114,15 @@ public:
     std::string operator()(const RigDrawingBlock &b) const
     {
         const Texts &texts = m_parts.texts;
-        const DrawingWords words{drawingSpoken(b, texts), texts.phrase("kerb_side"), texts.phrase("from_above")};
+        const DrawingWords words{drawingSpoken(b, texts), texts.phrase("kerb_side"),
+                                 texts.phrase("from_above")};
         return classed("figure", "drawing", drawingSvg(b, words));
     }
 
     std::string operator()(const MapBlock &b) const
     {
         const Texts &texts = m_parts.texts;
-        const std::string spoken =
-            texts.phrase("page_map") + (b.caption.empty() ? "" : ": " + b.caption);
+        const std::string spoken = texts.phrase("page_map") + (b.caption.empty() ? "" : ": " + b.caption);
         const std::string map = mapSvg(b, m_parts.coast, spoken);
         if (map.empty())
             return {};
@@ -157,8 +164,8 @@ private:
                            classed("p", "away", escape(m_parts.texts.phrase("page_photo_elsewhere"))) +
                                element("figcaption", picture.caption));
         const ImageSize size = sizeOf(picture.photo);
-        const std::string shape = " style='--w:" + std::to_string(size.width) + ";--h:" +
-                                  std::to_string(size.height) + "'";
+        const std::string shape =
+            " style='--w:" + std::to_string(size.width) + ";--h:" + std::to_string(size.height) + "'";
         const std::string over =
             picture.drawing ? drawnSvg(*picture.drawing, size, m_parts.units) : std::string();
         return classed("figure", name,

@@ -19,7 +19,8 @@ std::string cssString(std::string_view text)
 {
     std::string out = "\"";
     for (const char c : text) {
-        const bool isPlain = c != '"' && c != '\\' && c != '<' && c != '&' && static_cast<unsigned char>(c) >= ' ';
+        const bool isPlain =
+            c != '"' && c != '\\' && c != '<' && c != '&' && static_cast<unsigned char>(c) >= ' ';
         out += isPlain ? std::string(1, c) : "\\" + toHex(std::string(1, c)) + " ";
     }
     return out + "\"";
@@ -42,9 +43,9 @@ std::string paper(const Document &document, const Texts &texts)
 {
     const std::string words = "font:8pt/1.3 'Atkinson Hyperlegible Next',system-ui,sans-serif;color:#565B60;"
                               "vertical-align:top;padding-top:3mm;";
-    return "@page{margin:16mm 16mm 24mm;@bottom-left{" + words + "width:80%;text-align:start;content:" +
-           cssString(document.footer) + "}@bottom-right{" + words + "width:20%;text-align:end;content:" +
-           pageCount(texts) + "}}";
+    return "@page{margin:16mm 16mm 24mm;@bottom-left{" + words +
+           "width:80%;text-align:start;content:" + cssString(document.footer) + "}@bottom-right{" + words +
+           "width:20%;text-align:end;content:" + pageCount(texts) + "}}";
 }
 
 } // namespace
@@ -58,7 +59,8 @@ std::string documentPage(const Document &document, const PageParts &parts)
                       "\"><meta name='viewport' content='width=device-width, initial-scale=1'>"
                       "<link rel='icon' href='data:,'><title>" +
                       escape(document.title + (document.subtitle.empty() ? "" : ", " + document.subtitle)) +
-                      "</title><style>" + pageStyle + paper(document, parts.texts) + "</style></head><body>\n";
+                      "</title><style>" + pageStyle + paper(document, parts.texts) +
+                      "</style></head><body>\n";
     out += "<header>" + element("h1", document.title);
     if (!document.subtitle.empty())
         out += "<p class='quiet'>" + escape(document.subtitle) + "</p>\n";

@@ -174,7 +174,8 @@ std::string callShape(Call call)
 
 std::string glyphSvg(Call call)
 {
-    return "<svg xmlns='http://www.w3.org/2000/svg' width='20' height='20' viewBox='-11 -11 22 22' stroke='#1B1F23' stroke-width='1.5' "
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='20' height='20' viewBox='-11 -11 22 22' "
+           "stroke='#1B1F23' stroke-width='1.5' "
            "aria-hidden='true'>" +
            callShape(call) + "</svg>";
 }
@@ -191,10 +192,10 @@ std::string drawingSvg(const RigDrawingBlock &block, const DrawingWords &words)
     const Sheet s(rig);
     return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
            "' role='img' aria-label='" + escape(words.whole) +
-           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18' font-family='" + svgFonts + "'>" +
-           elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" + n(margin - 40) +
-           "' y='" + n(s.groundY() + 24) + "'>" + escape(words.side) + "</text><text x='" + n(margin - 40) +
-           "' y='" + n(s.planBottom() + 26) + "'>" + escape(words.plan) + "</text></g>" +
+           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18' font-family='" + svgFonts +
+           "'>" + elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" +
+           n(margin - 40) + "' y='" + n(s.groundY() + 24) + "'>" + escape(words.side) + "</text><text x='" +
+           n(margin - 40) + "' y='" + n(s.planBottom() + 26) + "'>" + escape(words.plan) + "</text></g>" +
            "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(inOrder(rig, block.spots, s, false), s, 30) +
            balloons(inOrder(rig, block.spots, s, true), s, s.height() - 26) + "</g></svg>\n";
 }

@@ -135,12 +135,15 @@ std::string Map::grid() const
         const double by = found == steps.end() ? steps.back() : *found;
         for (double k = std::ceil(from / by); k * by < from + span; k += 1.0) {
             const double degrees = k * by;
-            const double lon = degrees > 180.0 ? degrees - 360.0 : degrees < -180.0 ? degrees + 360.0 : degrees;
+            const double lon = degrees > 180.0    ? degrees - 360.0
+                               : degrees < -180.0 ? degrees + 360.0
+                                                  : degrees;
             const std::string text = fixed(meridian ? lon : degrees, by < 0.1 ? 2 : by < 1.0 ? 1 : 0) + "°";
             if (meridian) {
                 const std::string x = n(at(0.0, degrees).first);
                 lines += "M" + x + " 0V" + n(high);
-                labels += "<text x='" + x + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text + "</text>";
+                labels +=
+                    "<text x='" + x + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text + "</text>";
             } else {
                 const double y = at(degrees, 0.0).second;
                 lines += "M0 " + n(y) + "H" + n(wide);
@@ -150,7 +153,8 @@ std::string Map::grid() const
     };
     add(m_west, m_spanLon, true);
     add(m_north - m_spanLat, m_spanLat, false);
-    return "<path stroke='#AEB5BB' stroke-width='0.8' d='" + lines + "'/><g fill='#3B4046'>" + labels + "</g>";
+    return "<path stroke='#AEB5BB' stroke-width='0.8' d='" + lines + "'/><g fill='#3B4046'>" + labels +
+           "</g>";
 }
 
 std::string Map::path(const std::vector<GeoPoint> &line) const
@@ -188,8 +192,8 @@ std::string mapSvg(const MapBlock &block, const Coast *coast, const std::string 
            "' role='img' aria-label='" + escape(spoken) + "' fill='none' font-size='16' font-family='" +
            svgFonts + "'>" + map.land(coast) + map.grid() +
            "<path stroke='#1B1F23' stroke-width='3' stroke-linejoin='round' d='" + lines +
-           "'/><g stroke='#1B1F23' stroke-width='1.4' fill='#1B1F23'>" + spots +
-           "</g><rect width='" + n(wide) + "' height='" + n(high) + "' stroke='#1B1F23' stroke-width='2'/></svg>\n";
+           "'/><g stroke='#1B1F23' stroke-width='1.4' fill='#1B1F23'>" + spots + "</g><rect width='" +
+           n(wide) + "' height='" + n(high) + "' stroke='#1B1F23' stroke-width='2'/></svg>\n";
 }
 
 } // namespace snugwalk::html

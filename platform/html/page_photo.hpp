@@ -29,7 +29,7 @@ enum class OwnData {
     Kept     ///< the original byte for byte, where it is on this device
 };
 
-inline constexpr int pagePhotoEdge = 1600;                           ///< pixels, the longest edge
+inline constexpr int pagePhotoEdge = 1600; ///< pixels, the longest edge
 inline constexpr std::size_t maxPagePhotoBytes = std::size_t{400} * 1024;
 
 /// Originals at `pagePhotoEdge`, thumbnails where there is no original. Reads files and decodes: never on the

@@ -107,7 +107,8 @@ Result<std::string> QtCodec::thumbnail(std::string_view bytes, int orientation, 
     return shrunk(bytes, orientation, maxEdge, maxThumbnailBytes);
 }
 
-Result<std::string> QtCodec::shrunk(std::string_view bytes, int orientation, int maxEdge, std::size_t maxBytes)
+Result<std::string> QtCodec::shrunk(std::string_view bytes, int orientation, int maxEdge,
+                                    std::size_t maxBytes)
 {
     SNUG_ASSERT(maxEdge >= 1);
     if (const auto parts = readPhotoParts(bytes); !parts) // Qt shows half a photo without a word

@@ -19,8 +19,11 @@ namespace {
 class Printed {
 public:
     Printed(const Document &document, const html::PageParts &parts, const Sheet &sheet)
-        : m_document(document), m_texts(parts.texts), m_sheet(sheet),
-          m_pieces(documentPieces(document, parts, sheet)), m_pages(paginate(m_pieces, sheet.height()))
+        : m_document(document),
+          m_texts(parts.texts),
+          m_sheet(sheet),
+          m_pieces(documentPieces(document, parts, sheet)),
+          m_pages(paginate(m_pieces, sheet.height()))
     {}
     [[nodiscard]] int count() const { return static_cast<int>(m_pages.size()); }
     void draw(QPainter &painter, int page) const;
@@ -52,7 +55,8 @@ void Printed::draw(QPainter &painter, int page) const
 // A sheet that was parted from the others says what it belongs to.
 void Printed::drawHead(QPainter &painter) const
 {
-    const LaidText words(m_document.title + ", " + m_document.subtitle, letters(7.5), m_sheet.width(), quietInk);
+    const LaidText words(m_document.title + ", " + m_document.subtitle, letters(7.5), m_sheet.width(),
+                         quietInk);
     words.draw(painter, {m_sheet.left, m_sheet.top - 6 * millimetre}, 0, 1);
 }
 
@@ -62,8 +66,8 @@ void Printed::drawFoot(QPainter &painter, int page) const
     const double right = 30 * millimetre;
     const double width = m_sheet.width();
     const LaidText words(m_document.footer, font, width - right, quietInk);
-    const LaidText number(m_texts.phrase("page_of", {std::to_string(page + 1), std::to_string(count())}), font,
-                          right, quietInk, Qt::AlignRight);
+    const LaidText number(m_texts.phrase("page_of", {std::to_string(page + 1), std::to_string(count())}),
+                          font, right, quietInk, Qt::AlignRight);
     painter.save();
     painter.translate(m_sheet.left, m_sheet.size.height() - m_sheet.foot + 3 * millimetre);
     painter.setPen(QPen(hairInk, 0.5 * point));

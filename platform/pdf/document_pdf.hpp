@@ -24,7 +24,7 @@ struct Pictures {
     int pageCount = 0;
 };
 /// \param width of a page, pixels  \param most pages to draw
-[[nodiscard]] Pictures documentPictures(const Document &document, const html::PageParts &parts, SheetSize size,
-                                        int width, int most);
+[[nodiscard]] Pictures documentPictures(const Document &document, const html::PageParts &parts,
+                                        SheetSize size, int width, int most);
 
 } // namespace snugwalk::pdf

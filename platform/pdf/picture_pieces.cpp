@@ -48,8 +48,7 @@ QImage decoded(const std::string &bytes, double width)
     reader.setAutoTransform(true);
     const QImage image = reader.read();
     const int most = static_cast<int>(width / unitsPerInch * dotsPerInch);
-    const QImage small =
-        image.width() > most ? image.scaledToWidth(most, Qt::SmoothTransformation) : image;
+    const QImage small = image.width() > most ? image.scaledToWidth(most, Qt::SmoothTransformation) : image;
     return small.convertToFormat(QImage::Format_RGB32); // without texts, profiles or see-through parts
 }
 
@@ -149,12 +148,14 @@ Pieces findingPieces(const FindingBlock &block, double width)
             number.draw(painter, {0, (side - number.lineHeight()) / 2});
         }
         if (glyph)
-            glyph->render(&painter, QRectF(9 * millimetre, 0.4 * millimetre, 5.6 * millimetre, 5.6 * millimetre));
+            glyph->render(&painter,
+                          QRectF(9 * millimetre, 0.4 * millimetre, 5.6 * millimetre, 5.6 * millimetre));
         title.draw(painter, {indent, std::max(0.0, (side - title.lineHeight()) / 2)});
     };
     Pieces pieces{head};
     for (std::size_t i = 0; i < block.lines.size(); ++i) {
-        const LaidText text(block.lines[i], letters(bodyPoints - 0.5), width - indent, i == 0 ? ink : quietInk);
+        const LaidText text(block.lines[i], letters(bodyPoints - 0.5), width - indent,
+                            i == 0 ? ink : quietInk);
         for (Piece &piece : linePieces(text, indent, 0.6 * millimetre))
             pieces.push_back(std::move(piece));
     }
@@ -206,8 +207,8 @@ Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double wid
     Pieces pieces{svgPiece(map, width, html::mapAspect)};
     pieces.back().keepWithNext = true;
     const std::string coast = parts.coast == nullptr ? "" : " " + parts.texts.phrase("page_coast");
-    const std::string caption = parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") +
-                                block.caption + "." + coast;
+    const std::string caption =
+        parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") + block.caption + "." + coast;
     for (Piece &piece : linePieces(LaidText(caption, letters(smallPoints), width, quietInk), 0, millimetre))
         pieces.push_back(std::move(piece));
     for (const MapSpot &spot : block.spots) {

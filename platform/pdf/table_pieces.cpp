@@ -8,7 +8,7 @@
 namespace snugwalk::pdf {
 namespace {
 
-constexpr double gap = 3.5 * millimetre; ///< between columns
+constexpr double gap = 3.5 * millimetre;  ///< between columns
 constexpr double room = 0.9 * millimetre; ///< above and below a row's words
 constexpr double cellPoints = 9.0;
 

@@ -53,8 +53,11 @@ Pieces textPieces(const TextBlock &block, double width)
 {
     const bool isState = block.tone == TextTone::State;
     const bool isQuiet = block.tone == TextTone::Quiet;
-    const LaidText text(block.text, letters(isState ? 12.0 : isQuiet ? smallPoints : bodyPoints), width,
-                        isQuiet ? quietInk : ink);
+    const LaidText text(block.text,
+                        letters(isState   ? 12.0
+                                : isQuiet ? smallPoints
+                                          : bodyPoints),
+                        width, isQuiet ? quietInk : ink);
     return linePieces(text, 0.0, (isState ? 3.0 : 1.4) * millimetre);
 }
 

@@ -38,9 +38,9 @@ struct AppParts {
     std::function<std::shared_ptr<const World>()> world;
     const ImageCodec *codec = nullptr; ///< used on the worker's thread only
     const Clock *clock = nullptr;
-    PositionSource *position = nullptr; ///< none when null
-    CameraSource *camera = nullptr;     ///< none when null
-    SyncPlaces *places = nullptr;       ///< stores; none when null
+    PositionSource *position = nullptr;  ///< none when null
+    CameraSource *camera = nullptr;      ///< none when null
+    SyncPlaces *places = nullptr;        ///< stores; none when null
     const ReportDesk *reports = nullptr; ///< none when null
     /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no
     /// pictures, words only.

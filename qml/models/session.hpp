@@ -78,7 +78,8 @@ public:
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
-               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() || m_reports->isBusy();
+               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
+               m_reports->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }

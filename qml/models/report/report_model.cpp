@@ -177,8 +177,8 @@ QString ReportModel::suggested(const QString &ending) const
     const RigHistory *history = m_shown.history();
     QStringList parts;
     for (const QString &part :
-         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)),
-          plainName(kind()), Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
+         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)), plainName(kind()),
+          Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
         if (!part.isEmpty())
             parts << part;
     }
