@@ -8,8 +8,8 @@
 
 namespace snugwalk::html {
 
-/// Tried in turn; the first is the app's own.
-inline constexpr const char *svgFonts = "Atkinson Hyperlegible Next, system-ui, sans-serif";
+/// The app's own; a web page lays its choice of others over it.
+inline constexpr const char *svgFonts = "Atkinson Hyperlegible Next";
 
 struct DrawingWords {
     std::string whole; ///< for who does not see it

@@ -25,7 +25,7 @@ th{border-bottom:2px solid #1B1F23}
 .finding .no{min-width:1.6rem;height:1.6rem;line-height:1.6rem;border:1.5px solid #1B1F23;border-radius:1rem;text-align:center;flex:none}
 .finding p{margin:.15rem 0 .15rem 2.1rem}
 figure{margin:.5rem 0}
-svg{max-width:100%;height:auto;display:block}
+svg{max-width:100%;height:auto;display:block;font-family:inherit}
 .drawing svg,.map svg{width:100%}
 .photos{display:flex;flex-wrap:wrap;gap:1rem}
 .photos figure{flex:0 1 22rem;min-width:min(14rem,100%)}

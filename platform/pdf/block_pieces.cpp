@@ -39,10 +39,11 @@ struct Maker {
     Pieces operator()(const PageBreakBlock &) const { return {}; }
 };
 
-// A caution stays with the work before it, a finding's first photos with its words.
+// A caution stays with the work before it, a finding's first photos with its words, a name with what is signed.
 bool staysWithBefore(const Block &block)
 {
-    return std::holds_alternative<CautionBlock>(block) || std::holds_alternative<PhotosBlock>(block);
+    return std::holds_alternative<CautionBlock>(block) || std::holds_alternative<PhotosBlock>(block) ||
+           std::holds_alternative<SignatureBlock>(block);
 }
 
 Pieces titlePieces(const Document &document, double width)
