@@ -9,6 +9,7 @@
 
 #include "message_watch.hpp"
 #include "options.hpp"
+#include "paper_run.hpp"
 #include "scratch_book.hpp"
 #include "screens.hpp"
 #include "self_test.hpp"
@@ -71,6 +72,8 @@ int runApp(const QStringList &arguments)
         std::printf("%s", qPrintable(options->helpText));
         return 0;
     }
+    if (!options->paper.isEmpty())
+        return finishWith(writePaper(*options));
     if (!options->screensFolder.isEmpty())
         return runScreens(*options);
     if (options->selfTest)

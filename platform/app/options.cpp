@@ -46,6 +46,22 @@ Result<Options> readOptions(const QStringList &arguments)
                                       QStringLiteral("Open every page once and fail on any warning."));
     const QCommandLineOption untilUsable(
         QStringLiteral("until-usable"), QStringLiteral("Leave after the first frame on which one can work."));
+    const QCommandLineOption paper(QStringLiteral("paper"),
+                                   QStringLiteral("Write a report of this kind to --out, and leave."),
+                                   QStringLiteral("kind"));
+    const QCommandLineOption out(QStringLiteral("out"),
+                                 QStringLiteral("File of the report, ending in .pdf, .html or .ics."),
+                                 QStringLiteral("file"));
+    const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Its sheets: a4 or letter."),
+                                  QStringLiteral("sheet"), QStringLiteral("a4"));
+    const QCommandLineOption place(QStringLiteral("place"),
+                                   QStringLiteral("Places in it: left_out, coarse or exact."),
+                                   QStringLiteral("how"), QStringLiteral("left_out"));
+    const QCommandLineOption ownData(QStringLiteral("photo-data"),
+                                     QStringLiteral("Photos keep what the camera wrote into them (.html)."));
+    const QCommandLineOption units(QStringLiteral("units"), QStringLiteral("Its units: si or us."),
+                                   QStringLiteral("system"), QStringLiteral("si"));
+    parser.addOptions({paper, out, size, place, ownData, units});
     parser.addOptions({help, book, screens, only, nmea, camera, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
@@ -62,6 +78,16 @@ Result<Options> readOptions(const QStringList &arguments)
     options.nmeaFile = parser.value(nmea);
     options.cameraFolder = parser.value(camera);
     options.language = parser.value(language);
+    options.paper = parser.value(paper);
+    options.paperFile = parser.value(out);
+    options.paperSize = parser.value(size);
+    options.paperPlace = parser.value(place);
+    options.ownData = parser.isSet(ownData);
+    options.usUnits = parser.value(units) == QStringLiteral("us");
+    if (options.paper.isEmpty() != options.paperFile.isEmpty())
+        return usage(QStringLiteral("--paper and --out belong together"), {});
+    if (!QStringList{QStringLiteral("a4"), QStringLiteral("letter")}.contains(options.paperSize))
+        return usage(QStringLiteral("no such sheet"), options.paperSize);
     options.selfTest = parser.isSet(selfTest);
     options.untilUsable = parser.isSet(untilUsable);
     if (!options.language.isEmpty() && !isProductLanguage(options.language.toStdString()))

@@ -19,6 +19,12 @@ struct Options {
     QString cameraFolder;         ///< photos from files, as a camera would give them
     QString language;             ///< en or es; the kept one or the system's when empty
     std::optional<LocalTime> now; ///< a clock that stands still
+    QString paper;                ///< kind of report to write, without a window
+    QString paperFile;            ///< where to, its ending says as what
+    QString paperSize;            ///< a4 or letter
+    QString paperPlace;           ///< left_out, coarse or exact
+    bool ownData = false;         ///< photos keep what the camera wrote into them
+    bool usUnits = false;         ///< of that report
     bool selfTest = false;
     bool untilUsable = false;
     bool help = false;

@@ -2,15 +2,15 @@
 // Building the parts in order and opening the window.
 #include "wiring.hpp"
 
-#include <QDir>
-#include <QFontDatabase>
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QStandardPaths>
 
+#include "app_fonts.hpp"
 #include "camera/make_camera.hpp"
 #include "data/embedded.hpp"
 #include "data/product_world.hpp"
+#include "desk/paper_desk.hpp"
 #include "device/device.hpp"
 #include "photo_provider.hpp"
 #include "places/qr_picture.hpp"
@@ -19,20 +19,6 @@
 
 namespace snugwalk {
 namespace {
-
-constexpr const char *fontFolder = ":/qt/qml/Snugwalk/Style/fonts";
-constexpr int bodyPixels = 17;
-
-void loadFonts()
-{
-    for (const QString &name : QDir(QLatin1String(fontFolder)).entryList(QDir::Files)) {
-        if (name.endsWith(QStringLiteral(".otf")) || name.endsWith(QStringLiteral(".woff2")))
-            QFontDatabase::addApplicationFont(QLatin1String(fontFolder) + u'/' + name);
-    }
-    QFont font(QStringLiteral("Atkinson Hyperlegible Next"));
-    font.setPixelSize(bodyPixels);
-    QGuiApplication::setFont(font);
-}
 
 QString systemLanguage()
 {
@@ -131,6 +117,8 @@ void Wiring::makeSession(const Options &options, Mode mode)
     const std::filesystem::path beside = m_bookFile.toStdString() + ".stores";
     m_places = std::make_unique<KnownPlaces>(mode == Mode::Live ? dataFolder() : beside);
     parts.places = m_places.get();
+    m_desk = std::make_unique<PaperDesk>(productSupplies());
+    parts.reports = m_desk.get();
     parts.qrRows = qrRows;
     parts.qrBytes = qrBytes;
     parts.takenFolder = m_bookFile.toStdString() + ".taken";
@@ -161,6 +149,7 @@ Status Wiring::loadPages()
     m_engine->addImportPath(QStringLiteral(":/qt/qml"));
     const std::filesystem::path photos = m_bookFile.toStdString() + ".photos";
     m_engine->addImageProvider(QStringLiteral("photo"), new PhotoProvider(photos)); // the engine owns it
+    m_engine->addImageProvider(QStringLiteral("report"), new ReportPictures(m_session->reports()->sheets()));
     m_engine->setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(m_session.get())}});
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Snugwalk/App/Main.qml")));
     if (!m_engine->rootObjects().isEmpty())

@@ -14,6 +14,7 @@
 #include "options.hpp"
 #include "places/known_places.hpp"
 #include "position_source.hpp"
+#include "report_desk.hpp"
 #include "session.hpp"
 
 class QQuickWindow;
@@ -51,6 +52,7 @@ private:
     std::unique_ptr<PositionSource> m_position;
     std::unique_ptr<CameraSource> m_camera;
     std::unique_ptr<SyncPlaces> m_places;
+    std::unique_ptr<ReportDesk> m_desk;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
     QQuickWindow *m_window = nullptr;

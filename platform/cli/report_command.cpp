@@ -4,7 +4,9 @@
 #include "cli/answers.hpp"
 #include "cli/commands.hpp"
 #include "data/embedded.hpp"
-#include "html/report_html.hpp"
+#include "html/document_html.hpp"
+#include "image/plain_codec.hpp"
+#include "logbook/chain_heads.hpp"
 #include "logbook/files.hpp"
 #include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
@@ -27,6 +29,7 @@ struct ReportOptions {
     std::string other;
     std::vector<std::string> findings;
     int days = 90;
+    bool ownData = false;
 };
 
 Result<std::optional<Id>> walkNamed(Session &session, const std::string &typed)
@@ -78,16 +81,15 @@ Result<Document> document(Session &session, const Standing &now, const ReportOpt
 
 Result<std::string> page(Session &session, const Standing &now, const ReportOptions &o)
 {
-    if (o.kind != "walk")
-        return Error{Errc::Unsupported, "this kind has no page yet", o.kind, "take --format text"};
-    const PhotoStore store((*session.book())->photoFolder());
-    const auto thumbnail = [&](const Photo &photo) -> std::optional<std::string> {
-        const auto hash = Hash::parse(photo.hash);
-        const Result<std::string> bytes = hash ? store.thumbnail(*hash) : Result<std::string>(Error{});
-        return bytes ? std::optional(*bytes) : std::nullopt;
-    };
-    return html::reportPage(makeReport(session.catalogue(), now), session.texts(), thumbnail,
-                            {session.units(), session.globals().language});
+    const Result<Document> composed = document(session, now, o);
+    if (!composed)
+        return composed.error();
+    const auto &coast = session.world().coast;
+    return html::documentPage(*composed,
+                              {session.texts(), session.units(),
+                               html::pagePhotos(PhotoStore((*session.book())->photoFolder()), &PlainCodec::shrunk,
+                                                o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
+                               coast ? &*coast : nullptr});
 }
 
 // The walk named, else the last one.
@@ -197,6 +199,7 @@ void addReportCommand(CLI::App &app, Registry &registry)
         ->allow_extra_args(false);
     sub->add_option("--days", o->days, "how far dates and shopping look ahead (default: 90)")
         ->check(CLI::Range<int>(1, 3660));
+    sub->add_flag("--photo-data", o->ownData, "photos of pages keep what the camera wrote into them");
     sub->add_option("--out", o->file, "where to write it (default: report.html; other formats are printed)");
     registry.add(*sub,
                  "  snugwalk report --out heron.html --units us\n"

@@ -2,6 +2,8 @@
 // Lines from measures: nothing here is a stock picture.
 #include "html/drawing_svg.hpp"
 
+#include <algorithm>
+
 #include "base/text.hpp"
 #include "html/html_text.hpp"
 
@@ -10,6 +12,7 @@ namespace {
 
 constexpr double scale = 100.0; ///< user units a metre
 constexpr double margin = 70.0;
+constexpr double edge = 30.0; ///< balloons may stand nearer to the edge than the rig
 
 std::string n(double v) { return fixed(v, 1); }
 
@@ -115,7 +118,45 @@ std::optional<Spot> spotOf(const Rig &rig, const RigPlace &given, const Sheet &s
     return Spot{s.x(place.at->aft), s.sideY(up), false, *place.face == far};
 }
 
-std::string shape(Call call)
+struct Balloon {
+    int number;
+    Call call;
+    Spot spot;
+};
+
+// In the order of their spots, so that leaders do not cross.
+std::vector<Balloon> inOrder(const Rig &rig, const std::vector<RigSpot> &spots, const Sheet &s, bool onPlan)
+{
+    std::vector<Balloon> out;
+    for (const RigSpot &one : spots) {
+        const auto spot = spotOf(rig, one.place, s);
+        if (spot && spot->onPlan == onPlan)
+            out.push_back({one.number, one.call, *spot});
+    }
+    std::stable_sort(out.begin(), out.end(),
+                     [](const Balloon &a, const Balloon &b) { return a.spot.x < b.spot.x; });
+    return out;
+}
+
+std::string balloons(const std::vector<Balloon> &row, const Sheet &s, double y)
+{
+    std::string leaders;
+    std::string out;
+    const double step = (s.width() - 2 * edge) / static_cast<double>(row.size());
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        const Spot &spot = row[i].spot;
+        const double x = edge + step * (static_cast<double>(i) + 0.5);
+        leaders += (spot.hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot.x, spot.y, x, y) + "</g>";
+        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ")'>" + callShape(row[i].call) +
+               "</g><g fill='#fff'>" + circle(x, y, 17) + "</g><text x='" + n(x) + "' y='" + n(y + 6) +
+               "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) + "</text>";
+    }
+    return leaders + out;
+}
+
+} // namespace
+
+std::string callShape(Call call)
 {
     switch (call) {
     case Call::Hold:
@@ -131,44 +172,32 @@ std::string shape(Call call)
     return "";
 }
 
-std::string balloons(const Rig &rig, const std::vector<ReportFinding> &findings, const Sheet &s)
-{
-    std::string out;
-    const double step = (s.width() - 2 * margin) / static_cast<double>(findings.size() + 1);
-    for (std::size_t i = 0; i < findings.size(); ++i) {
-        const auto spot = spotOf(rig, findings[i].history.finding.place, s);
-        if (!spot)
-            continue;
-        const double bx = margin + step * static_cast<double>(i + 1);
-        const double by = spot->onPlan ? s.height() - 26 : 30;
-        out += (spot->hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot->x, spot->y, bx, by) +
-               "</g><g transform='translate(" + n(spot->x) + " " + n(spot->y) + ")'>" +
-               shape(findings[i].open.concern.call) + "</g><g fill='#fff'>" + circle(bx, by, 17) +
-               "</g><text x='" + n(bx) + "' y='" + n(by + 6) + "' text-anchor='middle' stroke='none'>" +
-               std::to_string(findings[i].number) + "</text>";
-    }
-    return out;
-}
-
-} // namespace
-
 std::string glyphSvg(Call call)
 {
-    return "<svg width='20' height='20' viewBox='-11 -11 22 22' stroke='#1B1F23' stroke-width='1.5' "
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='20' height='20' viewBox='-11 -11 22 22' "
+           "stroke='#1B1F23' stroke-width='1.5' "
            "aria-hidden='true'>" +
-           shape(call) + "</svg>";
+           callShape(call) + "</svg>";
 }
 
-std::string drawingSvg(const Rig &rig, const std::vector<ReportFinding> &findings,
-                       const std::string &sideWords, const std::string &planWords)
+double drawingAspect(const Rig &rig)
 {
     const Sheet s(rig);
-    return "<svg viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
-           "' role='img' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18'>" +
-           elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" + n(margin - 40) +
-           "' y='" + n(s.groundY() + 24) + "'>" + escape(sideWords) + "</text><text x='" + n(margin - 40) +
-           "' y='" + n(s.planBottom() + 26) + "'>" + escape(planWords) + "</text></g>" +
-           "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(rig, findings, s) + "</g></svg>\n";
+    return s.width() / s.height();
+}
+
+std::string drawingSvg(const RigDrawingBlock &block, const DrawingWords &words)
+{
+    const Rig &rig = block.rig;
+    const Sheet s(rig);
+    return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
+           "' role='img' aria-label='" + escape(words.whole) +
+           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18' font-family='" + svgFonts +
+           "'>" + elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" +
+           n(margin - 40) + "' y='" + n(s.groundY() + 24) + "'>" + escape(words.side) + "</text><text x='" +
+           n(margin - 40) + "' y='" + n(s.planBottom() + 26) + "'>" + escape(words.plan) + "</text></g>" +
+           "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(inOrder(rig, block.spots, s, false), s, 30) +
+           balloons(inOrder(rig, block.spots, s, true), s, s.height() - 26) + "</g></svg>\n";
 }
 
 } // namespace snugwalk::html

@@ -84,12 +84,11 @@ std::string drawnSvg(const Drawing &drawing, ImageSize size, UnitSystem units)
         shapes += lines(shape, s);
         labels += label(shape, s, wide, units);
     }
-    return "<svg viewBox='0 0 " + n(wide) + " " + n(high) + "' fill='none' stroke-linecap='round'>" +
+    return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(wide) + " " + n(high) +
+           "' fill='none' stroke-linecap='round' stroke-linejoin='round'>" +
            "<g stroke='#fff' stroke-width='14'>" + shapes + "</g><g stroke='#1B1F23' stroke-width='6'>" +
-           shapes +
-           "</g><g font-size='40' font-weight='bold' fill='#1B1F23' stroke='#fff' stroke-width='10' "
-           "paint-order='stroke'>" +
-           labels + "</g></svg>";
+           shapes + "</g><g font-size='40' font-weight='bold' stroke='#fff' stroke-width='10'>" + labels +
+           "</g><g font-size='40' font-weight='bold' fill='#1B1F23'>" + labels + "</g></svg>";
 }
 
 } // namespace snugwalk::html

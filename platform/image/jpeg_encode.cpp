@@ -63,7 +63,7 @@ bool Writer::write(const Pixels &pixels, int quality)
 
 } // namespace
 
-Result<std::string> encodeThumbnail(const Pixels &pixels)
+Result<std::string> encodeJpeg(const Pixels &pixels, std::size_t maxBytes)
 {
     constexpr int step = 12;
     for (int quality = thumbnailQuality;; quality -= step) {
@@ -71,7 +71,7 @@ Result<std::string> encodeThumbnail(const Pixels &pixels)
         if (!writer.write(pixels, quality))
             return writer.error();
         std::string bytes = writer.bytes();
-        if (bytes.size() <= maxThumbnailBytes || quality <= step)
+        if (bytes.size() <= maxBytes || quality <= step)
             return bytes;
     }
 }

@@ -2,6 +2,7 @@
 // Writing JPEG by libjpeg-turbo.
 #pragma once
 
+#include <cstddef>
 #include <string>
 
 #include "base/result.hpp"
@@ -9,7 +10,7 @@
 
 namespace snugwalk {
 
-/// Baseline JPEG without any metadata, `thumbnailQuality` or as much less as `maxThumbnailBytes` asks.
-[[nodiscard]] Result<std::string> encodeThumbnail(const Pixels &pixels);
+/// Baseline JPEG without any metadata, `thumbnailQuality` or as much less as `maxBytes` asks.
+[[nodiscard]] Result<std::string> encodeJpeg(const Pixels &pixels, std::size_t maxBytes);
 
 } // namespace snugwalk

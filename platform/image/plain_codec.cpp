@@ -21,11 +21,17 @@ Result<ImageSize> PlainCodec::probe(std::string_view bytes) const
 
 Result<std::string> PlainCodec::thumbnail(std::string_view bytes, int orientation, int maxEdge) const
 {
+    return shrunk(bytes, orientation, maxEdge, maxThumbnailBytes);
+}
+
+Result<std::string> PlainCodec::shrunk(std::string_view bytes, int orientation, int maxEdge,
+                                       std::size_t maxBytes)
+{
     SNUG_ASSERT(maxEdge >= 1);
     const auto small = looksLikePng(bytes) ? shrinkPng(bytes, maxEdge) : shrinkJpeg(bytes, maxEdge);
     if (!small)
         return small.error();
-    return encodeThumbnail(turnedUpright(*small, orientation));
+    return encodeJpeg(turnedUpright(*small, orientation), maxBytes);
 }
 
 } // namespace snugwalk

@@ -12,6 +12,9 @@ public:
     [[nodiscard]] Result<ImageSize> probe(std::string_view bytes) const override;
     [[nodiscard]] Result<std::string> thumbnail(std::string_view bytes, int orientation,
                                                 int maxEdge) const override;
+    /// The same with the most bytes it may have: the quality goes down until they suffice.
+    [[nodiscard]] static Result<std::string> shrunk(std::string_view bytes, int orientation, int maxEdge,
+                                                    std::size_t maxBytes);
 };
 
 } // namespace snugwalk

@@ -80,7 +80,7 @@ QImage bare(const QImage &image)
     return plain;
 }
 
-Result<std::string> encode(const QImage &image)
+Result<std::string> encode(const QImage &image, std::size_t maxBytes)
 {
     constexpr int step = 12;
     for (int quality = thumbnailQuality;; quality -= step) {
@@ -93,7 +93,7 @@ Result<std::string> encode(const QImage &image)
         if (!writer.write(image))
             return Error{Errc::Io, "the thumbnail could not be made", writer.errorString().toStdString(),
                          "close something and try again"};
-        if (static_cast<std::size_t>(bytes.size()) <= maxThumbnailBytes || quality <= step)
+        if (static_cast<std::size_t>(bytes.size()) <= maxBytes || quality <= step)
             return bytes.toStdString();
     }
 }
@@ -103,6 +103,12 @@ Result<std::string> encode(const QImage &image)
 Result<ImageSize> QtCodec::probe(std::string_view bytes) const { return Source(bytes).size(); }
 
 Result<std::string> QtCodec::thumbnail(std::string_view bytes, int orientation, int maxEdge) const
+{
+    return shrunk(bytes, orientation, maxEdge, maxThumbnailBytes);
+}
+
+Result<std::string> QtCodec::shrunk(std::string_view bytes, int orientation, int maxEdge,
+                                    std::size_t maxBytes)
 {
     SNUG_ASSERT(maxEdge >= 1);
     if (const auto parts = readPhotoParts(bytes); !parts) // Qt shows half a photo without a word
@@ -121,7 +127,7 @@ Result<std::string> QtCodec::thumbnail(std::string_view bytes, int orientation, 
     if (image.isNull())
         return source.error();
     const QImage small = bare(image).scaled(target, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
-    return encode(small.transformed(turn(orientation)));
+    return encode(small.transformed(turn(orientation)), maxBytes);
 }
 
 } // namespace snugwalk

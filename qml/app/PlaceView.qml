@@ -117,7 +117,7 @@ FocusScope {
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
     Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind, id) } }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
@@ -131,6 +131,7 @@ FocusScope {
     Once { wanted: root.page === "paper"; PaperPage { anchors.fill: root; sync: root.session.sync; onDone: root.backAsked() } }
     Once { wanted: root.page === "recover"; RecoverPage { anchors.fill: root; sync: root.session.sync; onDone: root.went("sync", "") } }
     Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
+    Once { wanted: root.page === "reports"; ReportsPage { anchors.fill: root; reports: root.session.reports; kind: root.thing } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"

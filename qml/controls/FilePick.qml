@@ -10,6 +10,10 @@ Instantiator {
 
     required property string title
     required property var filters
+    /// Whether the file is to be written; its ending, and an address to begin with.
+    property bool saves: false
+    property string ending: ""
+    property string suggested: ""
     signal chosen(string file)
 
     function ask() { root.active = true }
@@ -17,9 +21,10 @@ Instantiator {
     active: false
     delegate: FileDialog {
         title: root.title
-        fileMode: FileDialog.OpenFile
+        fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
+        defaultSuffix: root.ending
         nameFilters: root.filters
-        Component.onCompleted: open()
+        Component.onCompleted: { if (root.suggested !== "") selectedFile = root.suggested; open() }
         onAccepted: { root.chosen(String(selectedFile)); root.active = false }
         onRejected: root.active = false
     }

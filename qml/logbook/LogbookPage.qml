@@ -23,6 +23,7 @@ ColumnLayout {
     signal exchangeAsked()
     signal searchAsked()
     signal takenBack()
+    signal reportsAsked()
 
     property string shelf: "walks"
     property var pair: []
@@ -68,6 +69,7 @@ ColumnLayout {
         BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
         WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
         WordButton { text: qsTr("search"); onClicked: root.searchAsked() }
+        WordButton { text: qsTr("reports"); onClicked: root.reportsAsked() }
     }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]

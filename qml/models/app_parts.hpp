@@ -26,6 +26,7 @@ namespace snugwalk {
 
 class CameraSource;
 class PositionSource;
+class ReportDesk;
 class SyncPlaces;
 
 /// Everything pointed at outlives the session.
@@ -39,9 +40,10 @@ struct AppParts {
     std::function<std::shared_ptr<const World>()> world;
     const ImageCodec *codec = nullptr; ///< used on the worker's thread only
     const Clock *clock = nullptr;
-    PositionSource *position = nullptr; ///< none when null
-    CameraSource *camera = nullptr;     ///< none when null
-    SyncPlaces *places = nullptr;       ///< stores; none when null
+    PositionSource *position = nullptr;  ///< none when null
+    CameraSource *camera = nullptr;      ///< none when null
+    SyncPlaces *places = nullptr;        ///< stores; none when null
+    const ReportDesk *reports = nullptr; ///< none when null
     /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no
     /// pictures, words only.
     std::function<std::vector<std::string>(std::string_view bytes)> qrRows;

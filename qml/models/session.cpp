@@ -42,6 +42,8 @@ Session::Session(AppParts parts, QObject *parent)
     m_lastAct = new LastActModel(&m_desk, this);
     connect(m_search, &SearchModel::changed, this, &Session::busyChanged);
     connect(m_lastAct, &LastActModel::changed, this, &Session::busyChanged);
+    m_reports = new ReportModel(&m_desk, this);
+    connect(m_reports, &ReportModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
@@ -145,6 +147,7 @@ void Session::showAll()
     m_sync->show(m_shown);
     m_search->show(m_shown);
     m_lastAct->show(m_shown);
+    m_reports->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

@@ -17,6 +17,7 @@
 #include "last_act_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
+#include "report_model.hpp"
 #include "rig_model.hpp"
 #include "search_model.hpp"
 #include "supplies_model.hpp"
@@ -69,6 +70,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::SyncModel *sync READ sync CONSTANT)
     Q_PROPERTY(snugwalk::SearchModel *search READ search CONSTANT)
     Q_PROPERTY(snugwalk::LastActModel *lastAct READ lastAct CONSTANT)
+    Q_PROPERTY(snugwalk::ReportModel *reports READ reports CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -82,7 +84,7 @@ public:
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
                m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
-               m_search->isBusy() || m_lastAct->isBusy();
+               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -126,6 +128,7 @@ public:
     [[nodiscard]] SyncModel *sync() const { return m_sync; }
     [[nodiscard]] SearchModel *search() const { return m_search; }
     [[nodiscard]] LastActModel *lastAct() const { return m_lastAct; }
+    [[nodiscard]] ReportModel *reports() const { return m_reports; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -186,6 +189,7 @@ private:
     SyncModel *m_sync;
     SearchModel *m_search;
     LastActModel *m_lastAct;
+    ReportModel *m_reports;
 };
 
 } // namespace snugwalk

@@ -10,6 +10,7 @@ QT_COMPONENTS = {
     "Multimedia": ["qt6-multimedia-dev"],
     "Positioning": ["qt6-positioning-dev"],
     "Sensors": ["qt6-sensors-dev"],
+    "Svg": ["qt6-svg-dev"],
 }
 
 CMAKE_PACKAGES = {
@@ -48,6 +49,8 @@ PROGRAMS = {
     "b2sum": [],
     "bash": [],
     "ccache": ["ccache"],
+    "chromedriver": ["chromium-driver"],
+    "chromium": ["chromium"],
     "clang++": ["clang"],
     "clang-format": ["clang-format"],
     "clang-tidy": ["clang-tidy"],
@@ -57,6 +60,7 @@ PROGRAMS = {
     "git": ["git"],
     "gnome-keyring-daemon": ["gnome-keyring"],
     "nm": ["g++"],
+    "pdftotext": ["poppler-utils"],
     "python3": ["python3"],
     "secret-tool": ["libsecret-tools"],
     "shellcheck": ["shellcheck"],

@@ -43,6 +43,7 @@ QtObject {
     property SyncModel sync: SyncModel {}
     property SearchModel search: SearchModel {}
     property LastActModel lastAct: LastActModel {}
+    property ReportModel reports: ReportModel {}
     property var added: []
 
     signal rigAdded()

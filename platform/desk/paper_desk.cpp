@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+// From a wish to a document, and from it to pages and bytes.
+#include "desk/paper_desk.hpp"
+
+#include <algorithm>
+
+#include "html/document_html.hpp"
+#include "image/qt_codec.hpp"
+#include "logbook/chain_heads.hpp"
+#include "logbook/query.hpp"
+#include "papers/papers.hpp"
+#include "papers/plain_text.hpp"
+#include "pdf/document_pdf.hpp"
+#include "report/calendar.hpp"
+#include "words/due_words.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr int mostPages = 12; // to look at; a file has them all
+constexpr int calendarDays = 366;
+constexpr std::size_t unbroken = 100'000; // characters a line: whoever reads aloud breaks none
+
+std::string languageOf(const Voice &voice) { return voice.locale.name().section(u'_', 0, 0).toStdString(); }
+
+Error noRig() { return {Errc::NotFound, "there is no rig yet", "", "describe one first"}; }
+
+/// A document with what it is drawn from.
+struct Sheaf {
+    Standing standing;
+    Document document;
+};
+
+Result<Sheaf> sheafOf(Logbook &book, const Shown &shown, const ReportWish &wish, const SupplyList &supplies)
+{
+    const Snapshot &snapshot = *shown.snapshot;
+    if (!snapshot.history || !snapshot.catalogue)
+        return noRig();
+    const auto kind = papers::parsePaperKind(wish.kind);
+    const auto place = parsePlaceDetail(wish.place);
+    if (!kind || !place)
+        return Error{Errc::InvalidInput, "no such report or place", wish.kind + " " + wish.place,
+                     "choose one of those offered"};
+    Sheaf sheaf{{*snapshot.history, snapshot.bands, snapshot.state, snapshot.now}, {}};
+    const Id rig = sheaf.standing.history.rig.id;
+    Result<std::vector<Photo>> photos = photosOf(book, rig);
+    if (!photos)
+        return photos.error();
+    Result<std::vector<ChainHead>> chains = chainHeads(book);
+    if (!chains)
+        return chains.error();
+    papers::PaperOptions options;
+    options.units = shown.voice->units;
+    options.language = languageOf(*shown.voice);
+    options.place = *place;
+    options.by = wish.by;
+    Result<Document> document =
+        papers::compose(*kind,
+                        {*snapshot.catalogue, shown.voice->texts, supplies, sheaf.standing,
+                         std::move(photos).value(), std::move(chains).value()},
+                        options);
+    if (!document)
+        return document.error();
+    sheaf.document = std::move(document).value();
+    return sheaf;
+}
+
+html::PageParts partsOf(const Logbook &book, const Shown &shown, html::OwnData ownData)
+{
+    const World *world = shown.snapshot->world.get();
+    return {shown.voice->texts, shown.voice->units,
+            html::pagePhotos(PhotoStore(book.photoFolder()), &QtCodec::shrunk, ownData),
+            world != nullptr && world->coast ? &*world->coast : nullptr};
+}
+
+pdf::SheetSize sizeOf(const ReportWish &wish)
+{
+    return pdf::parseSheetSize(wish.sheet).value_or(pdf::SheetSize::A4);
+}
+
+// Dates of what somebody looked at before; what is past stands on today.
+Result<std::string> calendarOf(const Snapshot &snapshot, const Texts &texts)
+{
+    if (!snapshot.history)
+        return noRig();
+    const Rig &rig = snapshot.history->rig;
+    const CivilDate today = civilDate(snapshot.now);
+    std::vector<CalendarEntry> entries;
+    for (const DueBand &band : snapshot.bands) {
+        if (!band.likely || !band.everLooked ||
+            std::chrono::sys_days(*band.likely) - std::chrono::sys_days(today) >
+                std::chrono::days(calendarDays))
+            continue;
+        entries.push_back({calendarUid(rig.id, band.point), std::max(*band.likely, today),
+                           std::max(band.alert.value_or(today), today),
+                           rig.name + ": " + texts.point(band.point).title, bandWords(band, texts)});
+    }
+    if (entries.empty())
+        return Error{Errc::NotFound, "nothing has a date, and a calendar holds one at least", "",
+                     "look at some points first"};
+    return calendarText(entries, snapshot.now);
+}
+
+} // namespace
+
+std::vector<ReportKind> PaperDesk::kinds(const Texts &texts) const
+{
+    std::vector<ReportKind> out;
+    for (const papers::PaperKind kind : papers::allPaperKinds())
+        out.push_back({std::string(papers::slug(kind)), papers::paperTitle(kind, texts)});
+    return out;
+}
+
+std::vector<std::string> PaperDesk::endings() const { return {"pdf", "html", "ics"}; }
+
+Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const ReportWish &wish, int width) const
+{
+    const Result<Sheaf> sheaf = sheafOf(book, shown, wish, m_supplies);
+    if (!sheaf)
+        return sheaf.error();
+    pdf::Pictures pictures = pdf::documentPictures(
+        sheaf->document, partsOf(book, shown, html::OwnData::LeftOut), sizeOf(wish), width, mostPages);
+    return ReportLook{Voice::text(sheaf->document.title),
+                      Voice::text(papers::plainText(sheaf->document, shown.voice->texts, unbroken)),
+                      std::move(pictures.pages), pictures.pageCount};
+}
+
+Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
+                                     const std::string &ending) const
+{
+    if (ending == "ics")
+        return calendarOf(*shown.snapshot, shown.voice->texts);
+    const Result<Sheaf> sheaf = sheafOf(book, shown, wish, m_supplies);
+    if (!sheaf)
+        return sheaf.error();
+    if (ending == "pdf")
+        return pdf::documentPdf(sheaf->document, partsOf(book, shown, html::OwnData::LeftOut), sizeOf(wish));
+    if (ending == "html")
+        return html::documentPage(
+            sheaf->document,
+            partsOf(book, shown, wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut));
+    return Error{Errc::Unsupported, "no such kind of file", ending, "take pdf, html or ics"};
+}
+
+} // namespace snugwalk

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+// A document's blocks as HTML.
+#pragma once
+
+#include <string>
+
+#include "catalogue/texts.hpp"
+#include "html/page_photo.hpp"
+#include "report/document.hpp"
+#include "weather/coast.hpp"
+
+namespace snugwalk::html {
+
+/// What a document does not hold itself. The references outlive the call.
+struct PageParts {
+    const Texts &texts; ///< in the document's language
+    UnitSystem units = UnitSystem::Si;
+    PagePhotos photos;
+    const Coast *coast = nullptr; ///< of the maps; may be null
+};
+
+[[nodiscard]] std::string blockHtml(const Block &block, const PageParts &parts);
+
+/// "1: Lap sealant, roof. 2: …" of the findings that the drawing has numbers for: what it shows, in words.
+[[nodiscard]] std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts);
+
+} // namespace snugwalk::html

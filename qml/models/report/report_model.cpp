@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+// Asking for pages and files; the worker draws and writes them.
+#include "report_model.hpp"
+
+#include <QDir>
+#include <QUrl>
+
+#include "error_text.hpp"
+#include "logbook/files.hpp"
+
+namespace snugwalk {
+namespace {
+
+constexpr int pagePixels = 1240; // A4 at 150 dots an inch: small print can be read when enlarged
+
+QVariantMap formOf(const std::string &ending)
+{
+    const QString slug = Voice::text(ending);
+    const QString name = ending == "pdf"    ? ReportModel::tr("PDF", "kind of file")
+                         : ending == "html" ? ReportModel::tr("web page", "kind of file")
+                         : ending == "csv"  ? ReportModel::tr("table, CSV", "kind of file")
+                         : ending == "ics"  ? ReportModel::tr("calendar", "kind of file")
+                                            : ReportModel::tr("map data, GeoJSON", "kind of file");
+    return {{QStringLiteral("slug"), slug},
+            {QStringLiteral("name"), name},
+            {QStringLiteral("filter"), name + QStringLiteral(" (*.") + slug + u')'}};
+}
+
+// Only what every file system takes.
+QString plainName(const QString &name)
+{
+    QString out;
+    for (const QChar c : name.normalized(QString::NormalizationForm_D).toLower()) {
+        if ((c >= u'a' && c <= u'z') || (c >= u'0' && c <= u'9'))
+            out += c;
+        else if (c.category() != QChar::Mark_NonSpacing && !out.isEmpty() && !out.endsWith(u'-'))
+            out += u'-';
+    }
+    return out;
+}
+
+std::filesystem::path pathOf(const QString &file)
+{
+    const QUrl url(file);
+    return (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
+}
+
+} // namespace
+
+ReportModel::ReportModel(const ActDesk *desk, QObject *parent) : QObject(parent), m_desk(desk)
+{
+    m_wish.kind = "walk";
+}
+
+QVariantList ReportModel::kinds() const
+{
+    QVariantList list;
+    if (m_desk->parts->reports == nullptr)
+        return list;
+    for (const ReportKind &kind : m_desk->parts->reports->kinds(m_shown.voice->texts))
+        list << QVariantMap{{QStringLiteral("slug"), Voice::text(kind.slug)},
+                            {QStringLiteral("name"), Voice::text(kind.name)}};
+    return list;
+}
+
+QVariantList ReportModel::forms() const
+{
+    QVariantList list;
+    if (m_desk->parts->reports == nullptr)
+        return list;
+    for (const std::string &ending : m_desk->parts->reports->endings())
+        list << formOf(ending);
+    return list;
+}
+
+void ReportModel::wish(const ReportWish &wish)
+{
+    m_wish = wish;
+    m_saved.clear();
+    lookAgain();
+}
+
+void ReportModel::setKind(const QString &kind)
+{
+    ReportWish next = m_wish;
+    next.kind = kind.toStdString();
+    wish(next);
+}
+
+void ReportModel::setSheet(const QString &sheet)
+{
+    ReportWish next = m_wish;
+    next.sheet = sheet.toStdString();
+    wish(next);
+}
+
+void ReportModel::setPlace(const QString &place)
+{
+    ReportWish next = m_wish;
+    next.place = place.toStdString();
+    wish(next);
+}
+
+void ReportModel::setOwnData(bool kept)
+{
+    m_wish.ownData = kept; // changes files alone: a page shows no such data
+    m_saved.clear();
+    Q_EMIT changed();
+}
+
+void ReportModel::show(const Shown &shown)
+{
+    m_shown = shown;
+    lookAgain();
+}
+
+void ReportModel::open()
+{
+    m_open = true;
+    m_saved.clear();
+    lookAgain();
+}
+
+void ReportModel::close() { m_open = false; }
+
+void ReportModel::lookAgain()
+{
+    if (!m_open || m_desk->parts->reports == nullptr || m_shown.history() == nullptr) {
+        Q_EMIT changed();
+        return;
+    }
+    m_again = m_looking;
+    if (!m_looking) {
+        m_looking = true;
+        ReportWish asked = m_wish;
+        asked.by = m_desk->doer().by;
+        m_desk->worker->run<ReportLook>(
+            this,
+            [reports = m_desk->parts->reports, shown = m_shown, asked](Logbook &book) {
+                return reports->look(book, shown, asked, pagePixels);
+            },
+            [this](Result<ReportLook> look) { take(std::move(look)); });
+    }
+    Q_EMIT changed();
+}
+
+void ReportModel::take(Result<ReportLook> look)
+{
+    m_looking = false;
+    if (std::exchange(m_again, false)) { // nobody wants these any more
+        lookAgain();
+        return;
+    }
+    m_fault.clear();
+    m_pages.clear();
+    m_look = {};
+    if (look) {
+        m_look = std::move(look).value();
+        ++m_serial;
+        for (std::size_t i = 0; i < m_look.pages.size(); ++i)
+            m_pages << QStringLiteral("image://report/%1/%2").arg(m_serial).arg(i);
+        m_sheets->put(m_serial, std::exchange(m_look.pages, {}));
+    } else {
+        tell(look.error());
+    }
+    Q_EMIT changed();
+}
+
+void ReportModel::tell(const Error &error)
+{
+    const ErrorText text = errorText(error);
+    m_fault = {{QStringLiteral("what"), text.what}, {QStringLiteral("act"), text.act}};
+}
+
+QString ReportModel::suggested(const QString &ending) const
+{
+    const RigHistory *history = m_shown.history();
+    QStringList parts;
+    for (const QString &part :
+         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)), plainName(kind()),
+          Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
+        if (!part.isEmpty())
+            parts << part;
+    }
+    return QUrl::fromLocalFile(QDir::homePath() + u'/' + parts.join(u'-') + u'.' + ending).toString();
+}
+
+void ReportModel::save(const QString &ending, const QString &file)
+{
+    if (m_desk->parts->reports == nullptr || m_shown.history() == nullptr)
+        return;
+    ++m_saving;
+    m_saved.clear();
+    m_fault.clear();
+    Q_EMIT changed();
+    ReportWish asked = m_wish;
+    asked.by = m_desk->doer().by;
+    const std::filesystem::path path = pathOf(file);
+    m_desk->worker->run<std::string>(
+        this,
+        [reports = m_desk->parts->reports, shown = m_shown, asked, form = ending.toStdString(),
+         path](Logbook &book) -> Result<std::string> {
+            const Result<std::string> bytes = reports->bytes(book, shown, asked, form);
+            if (!bytes)
+                return bytes.error();
+            SNUG_TRY(replaceFile(path, *bytes));
+            return path.filename().string();
+        },
+        [this](Result<std::string> name) {
+            --m_saving;
+            if (name)
+                m_saved = Voice::text(*name);
+            else
+                tell(name.error());
+            Q_EMIT changed();
+        });
+}
+
+} // namespace snugwalk

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: Apache-2.0
+// A report chosen, looked at and saved, over the demo's logbook.
+#include <atomic>
+
+#include <QFile>
+#include <QSignalSpy>
+#include <QThread>
+#include <QUrl>
+#include <QtTest>
+
+#include "app_fixture.hpp"
+#include "desk/paper_desk.hpp"
+
+using namespace snugwalk;
+using namespace snugwalk::test;
+
+namespace {
+
+/// Counts what is asked for, and by which thread.
+class WatchedDesk final : public ReportDesk {
+public:
+    explicit WatchedDesk(const SupplyList &supplies) : m_desk(supplies) {}
+    [[nodiscard]] std::vector<ReportKind> kinds(const Texts &texts) const override
+    {
+        return m_desk.kinds(texts);
+    }
+    [[nodiscard]] std::vector<std::string> endings() const override { return m_desk.endings(); }
+    [[nodiscard]] Result<ReportLook> look(Logbook &book, const Shown &shown, const ReportWish &wish,
+                                          int width) const override
+    {
+        note();
+        ++looks;
+        return m_desk.look(book, shown, wish, width);
+    }
+    [[nodiscard]] Result<std::string> bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
+                                            const std::string &ending) const override
+    {
+        note();
+        return m_desk.bytes(book, shown, wish, ending);
+    }
+    mutable std::atomic<int> looks = 0;
+    mutable std::atomic<int> onMain = 0;
+
+private:
+    void note() const
+    {
+        if (QThread::currentThread() == QCoreApplication::instance()->thread())
+            ++onMain;
+    }
+    PaperDesk m_desk;
+};
+
+struct Home {
+    explicit Home(AppFixture::Book book) : fixture(book), desk(*fixture.parts.supplies)
+    {
+        fixture.parts.reports = &desk;
+        fixture.open();
+    }
+    ReportModel &reports() { return *fixture.session().reports(); }
+    QString file(const char *name)
+    {
+        return QString::fromStdString((fixture.folder().path() / name).string());
+    }
+    AppFixture fixture;
+    WatchedDesk desk;
+};
+
+QByteArray contentOf(const QString &name)
+{
+    QFile file(name);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+class TstReports : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
+    void nothingIsDrawnBeforeItIsWanted();
+    void pagesComeFromTheWorker();
+    void eachKindIsNamedAndDrawn();
+    void aChangeMeanwhileIsDrawnOnce();
+    void filesAreWhatTheirEndingSays();
+    void aFileThatCannotBeWrittenIsTold();
+    void withoutAWalkThereIsStillAPage();
+};
+
+void TstReports::nothingIsDrawnBeforeItIsWanted()
+{
+    Home home(AppFixture::Book::Demo);
+    QCOMPARE(home.desk.looks.load(), 0);
+    QVERIFY(home.reports().pages().isEmpty());
+}
+
+void TstReports::pagesComeFromTheWorker()
+{
+    Home home(AppFixture::Book::Demo);
+    home.reports().open();
+    QVERIFY(home.reports().isBusy());
+    home.fixture.settle();
+    QVERIFY(home.reports().pageCount() >= 2);
+    QCOMPARE(home.desk.onMain.load(), 0);
+    ReportPictures pictures(home.reports().sheets());
+    QVERIFY(pictures.flags().testFlag(QQmlImageProviderBase::ForceAsynchronousImageLoading));
+    QSize size;
+    const QString name = home.reports().pages().first().mid(QStringLiteral("image://report/").size());
+    const QImage page = pictures.requestImage(name, &size, {});
+    // ISO 216: the sides are as 1 to the root of 2
+    QVERIFY(std::abs(static_cast<double>(size.height()) / size.width() - std::sqrt(2.0)) < 0.01);
+    QVERIFY(page.pixelColor(0, 0) == QColor(Qt::white));
+    QVERIFY(home.reports().words().contains(QStringLiteral("Not an official inspection.")));
+}
+
+void TstReports::eachKindIsNamedAndDrawn()
+{
+    Home home(AppFixture::Book::Demo);
+    home.reports().open();
+    const QVariantList kinds = home.reports().kinds();
+    QCOMPARE(kinds.size(), 13);
+    for (const QVariant &kind : kinds) {
+        const QVariantMap one = kind.toMap();
+        QVERIFY(!one[QStringLiteral("name")].toString().isEmpty());
+        home.reports().setKind(one[QStringLiteral("slug")].toString());
+        home.fixture.settle();
+        QVERIFY2(home.reports().fault().isEmpty(), qPrintable(one[QStringLiteral("slug")].toString()));
+        QVERIFY(!home.reports().pages().isEmpty());
+    }
+}
+
+void TstReports::aChangeMeanwhileIsDrawnOnce()
+{
+    Home home(AppFixture::Book::Demo);
+    home.reports().open();
+    for (const char *sheet : {"letter", "a4", "letter", "a4", "letter"})
+        home.reports().setSheet(QString::fromLatin1(sheet));
+    home.fixture.settle();
+    QCOMPARE(home.desk.looks.load(), 2); // the one that was on its way, and the last
+    ReportPictures pictures(home.reports().sheets());
+    QSize size;
+    (void)pictures.requestImage(home.reports().pages().first().mid(QStringLiteral("image://report/").size()),
+                                &size, {});
+    QVERIFY(std::abs(size.height() * 8.5 / size.width() - 11.0) < 0.05);
+}
+
+void TstReports::filesAreWhatTheirEndingSays()
+{
+    Home home(AppFixture::Book::Demo);
+    home.reports().open();
+    home.fixture.settle();
+    const std::vector<std::pair<const char *, QByteArray>> beginnings = {
+        {"pdf", "%PDF-1."}, {"html", "<!doctype html>"}, {"ics", "BEGIN:VCALENDAR"}};
+    for (const auto &[ending, beginning] : beginnings) {
+        const QString file = home.file("report.") + QLatin1String(ending);
+        home.reports().save(QLatin1String(ending), QUrl::fromLocalFile(file).toString());
+        home.fixture.settle();
+        QVERIFY(contentOf(file).startsWith(beginning));
+        QCOMPARE(home.reports().saved(), QStringLiteral("report.") + QLatin1String(ending));
+    }
+    QCOMPARE(home.desk.onMain.load(), 0);
+    QVERIFY(home.reports().suggested(QStringLiteral("pdf")).endsWith(QStringLiteral("-walk-2026-11-24.pdf")));
+}
+
+void TstReports::aFileThatCannotBeWrittenIsTold()
+{
+    Home home(AppFixture::Book::Demo);
+    home.reports().open();
+    home.fixture.settle();
+    home.reports().save(QStringLiteral("pdf"), home.file("nowhere") + QStringLiteral("/report.pdf"));
+    home.fixture.settle();
+    QVERIFY(home.reports().saved().isEmpty());
+    QVERIFY(!home.reports().fault()[QStringLiteral("what")].toString().isEmpty());
+    QVERIFY(!home.reports().pages().isEmpty()); // what was shown stays
+}
+
+void TstReports::withoutAWalkThereIsStillAPage()
+{
+    Home home(AppFixture::Book::Tandem);
+    home.reports().open();
+    home.fixture.settle();
+    QVERIFY(home.reports().pageCount() >= 1 ||
+            !home.reports().fault()[QStringLiteral("what")].toString().isEmpty());
+}
+
+QTEST_MAIN(TstReports)
+#include "tst_reports.moc"
