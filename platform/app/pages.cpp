@@ -17,8 +17,8 @@ const QStringList &pageNames()
             "bench_question/sealant "
             "start walk lines attention look_reasons finish "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
-            "import sync share join recover paper conflicts new_rig "
-            "settings emergency")
+            "import sync share join recover paper conflicts new_rig edit_rig "
+            "settings about emergency")
             .split(u' ');
     return names;
 }

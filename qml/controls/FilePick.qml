@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The choice of one file; the dialog is made only when asked for.
+// The choice of one file, to read or to write anew; the dialog is made only when asked for.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Dialogs
@@ -10,6 +10,7 @@ Instantiator {
 
     required property string title
     required property var filters
+    property bool saving: false
     signal chosen(string file)
 
     function ask() { root.active = true }
@@ -17,7 +18,7 @@ Instantiator {
     active: false
     delegate: FileDialog {
         title: root.title
-        fileMode: FileDialog.OpenFile
+        fileMode: root.saving ? FileDialog.SaveFile : FileDialog.OpenFile
         nameFilters: root.filters
         Component.onCompleted: open()
         onAccepted: { root.chosen(String(selectedFile)); root.active = false }
