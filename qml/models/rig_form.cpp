@@ -138,7 +138,8 @@ void FormReader::readAxles()
 {
     Measures &measures = form.rig.measures;
     const bool same = isUntouched("axle_count") && m_old != nullptr && m_old->kind == form.rig.kind &&
-                      m_map.value(QStringLiteral("axles")) == m_shown.value(QStringLiteral("axles"));
+                      m_map.value(QStringLiteral("axles")).toStringList() ==
+                          m_shown.value(QStringLiteral("axles")).toStringList();
     if (same)
         return;
     measures.axles.clear();
