@@ -58,35 +58,95 @@ void removePart(const std::string &part)
         fs::remove(part + ending, ignored);
 }
 
-Status fill(Logbook &book, const std::string &part)
+Status fill(sqlite3 *from, const std::string &part)
 {
     Result<Connection> copy = Connection::open(part, sqlite::OpenMode::Create);
     if (!copy)
         return copy.error();
-    SNUG_TRY(copyPages(book.db().raw(), *copy));
+    SNUG_TRY(copyPages(from, *copy));
     // the copy must not go on with this device's sequence numbers: it starts a stream of its own
     return copy->exec("UPDATE stream SET own = 0; PRAGMA journal_mode = DELETE");
+}
+
+Status refuseTaken(const std::string &target)
+{
+    std::error_code fault;
+    if (fs::exists(target, fault) || fs::exists(target + ".photos", fault))
+        return Error{Errc::Conflict, "something is there already", target, "give a name that is not taken"};
+    return done();
+}
+
+Status fillFromFile(const std::string &backup, const std::string &part)
+{
+    Result<Connection> from = Connection::open(backup, sqlite::OpenMode::ReadOnly);
+    if (!from)
+        return from.error();
+    SNUG_TRY(fill(from->raw(), part));
+    return copyPhotos(backup + ".photos", part + ".photos");
+}
+
+// Closed again when this returns, so that the file can take its name.
+Result<CheckReport> checkPart(const std::string &part, LogbookOptions options)
+{
+    options.createIfMissing = false;
+    Result<Logbook> book = Logbook::open(part, std::move(options));
+    if (!book)
+        return book.error();
+    Result<CheckReport> report = checkLogbook(*book, true);
+    if (report && !report->faults.empty())
+        return Error{Errc::Corrupt,
+                     "the backup is damaged, " + std::to_string(report->faults.size()) + " faults",
+                     report->faults.front(), "take an older backup; nothing was changed"};
+    return report;
 }
 
 } // namespace
 
 Status backupLogbook(Logbook &book, const std::string &target)
 {
-    std::error_code fault;
-    if (fs::exists(target, fault) || fs::exists(target + ".photos", fault))
-        return Error{Errc::Conflict, "something is there already", target, "give a name that is not taken"};
+    SNUG_TRY(refuseTaken(target));
     const std::string part = target + ".part";
     removePart(part);
-    Status status = fill(book, part);
+    Status status = fill(book.db().raw(), part);
     if (status)
         status = copyPhotos(book.photoFolder(), target + ".photos");
     if (status)
         status = publishFile(part, target);
     if (!status) {
+        std::error_code fault;
         removePart(part);
         fs::remove_all(target + ".photos", fault);
     }
     return status;
+}
+
+Result<CheckReport> restoreLogbook(const std::string &backup, const std::string &target,
+                                   LogbookOptions options)
+{
+    SNUG_TRY(refuseTaken(target));
+    std::error_code fault;
+    if (!fs::exists(backup, fault))
+        return Error{Errc::NotFound, "no such backup", backup, "name the file that `backup` wrote"};
+    const std::string part = target + ".part";
+    removePart(part);
+    fs::remove_all(part + ".photos", fault);
+    const Status filled = fillFromFile(backup, part);
+    Result<CheckReport> report = filled ? checkPart(part, std::move(options)) : filled.error();
+    if (report && fs::exists(part + ".photos", fault)) {
+        fs::rename(part + ".photos", target + ".photos", fault);
+        if (fault)
+            report = systemError(fault.value(), target + ".photos");
+    }
+    if (report) {
+        if (const Status published = publishFile(part, target); !published)
+            report = published.error();
+    }
+    if (!report) {
+        removePart(part);
+        fs::remove_all(part + ".photos", fault);
+        fs::remove_all(target + ".photos", fault);
+    }
+    return report;
 }
 
 } // namespace snugwalk

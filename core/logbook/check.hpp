@@ -30,4 +30,12 @@ struct CheckReport {
 /// photos beside it. The copy writes to a new stream of its own when it is opened.
 [[nodiscard]] Status backupLogbook(Logbook &book, const std::string &target);
 
+/// Makes a new logbook of a backup: copies it with its photos to `target`, which must not exist, and takes
+/// the name only once `checkLogbook` found nothing, deep. The backup is never written to, nor is any other
+/// logbook. \param options of the device that goes on with it, in a stream of its own
+/// \returns what was checked; `Conflict` when something is at `target`, `NotFound` without a backup,
+/// `Corrupt` naming the first fault. An error leaves nothing at `target`.
+[[nodiscard]] Result<CheckReport> restoreLogbook(const std::string &backup, const std::string &target,
+                                                 LogbookOptions options);
+
 } // namespace snugwalk

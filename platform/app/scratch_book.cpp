@@ -16,7 +16,7 @@ Result<ScratchBook> ScratchBook::copyOf(const QString &book)
     if (book.isEmpty())
         return scratch;
     if (!QFile::exists(book))
-        return Error{Errc::NotFound, "no such logbook", book.toStdString(), "name another with --book"};
+        return scratch; // a new one begins empty, in the window as in its pictures
     for (const char *ending : {"", "-wal"}) {
         const QString from = book + QLatin1String(ending);
         if (QFile::exists(from) && !QFile::copy(from, scratch.file() + QLatin1String(ending)))

@@ -13,8 +13,8 @@ namespace snugwalk {
 /// Its photos are those of the original, by a link.
 class ScratchBook {
 public:
-    /// \param book a closed logbook; an empty name gives an empty logbook.
-    /// \returns `NotFound` or `Io`.
+    /// \param book a closed logbook; an empty name, or one that is not there yet, gives an empty logbook.
+    /// \returns `Io`.
     [[nodiscard]] static Result<ScratchBook> copyOf(const QString &book);
     [[nodiscard]] QString file() const { return m_folder->filePath(QStringLiteral("copy.snugwalk")); }
 

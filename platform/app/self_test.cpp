@@ -36,6 +36,7 @@ bool addSomeRig(Wiring &wiring)
     wiring.session().addRig(
         {{QStringLiteral("name"), QStringLiteral("Test rig")},
          {QStringLiteral("kind"), QStringLiteral("travel_trailer")},
+         {QStringLiteral("practice"), QStringLiteral("other")},
          {QStringLiteral("length"), QStringLiteral("6.4 m")},
          {QStringLiteral("width"), QStringLiteral("2.3 m")},
          {QStringLiteral("height"), QStringLiteral("2.2 m")},

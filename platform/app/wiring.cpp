@@ -2,6 +2,8 @@
 // Building the parts in order and opening the window.
 #include "wiring.hpp"
 
+#include <QDir>
+#include <QFile>
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QStandardPaths>
@@ -52,6 +54,12 @@ std::function<std::shared_ptr<const World>()> keptWorld()
 
 QString usualBook() { return QString::fromStdString((dataFolder() / "logbook.snugwalk").string()); }
 
+QString preferencesFile()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) +
+           QStringLiteral("/preferences.ini");
+}
+
 Wiring::~Wiring() = default;
 
 Result<std::unique_ptr<Wiring>> Wiring::make(const Options &options, Mode mode)
@@ -61,11 +69,14 @@ Result<std::unique_ptr<Wiring>> Wiring::make(const Options &options, Mode mode)
         wiring->m_clock = std::make_unique<FixedClock>(*options.now);
     else
         wiring->m_clock = std::make_unique<SystemClock>();
-    wiring->m_bookFile = options.book.isEmpty() ? usualBook() : options.book;
+    wiring->m_options = options;
+    wiring->m_mode = mode;
+    wiring->readKept();
+    wiring->m_bookFile = wiring->m_ownBook;
     loadFonts();
     SNUG_TRY(wiring->makePosition(options, mode));
     SNUG_TRY(wiring->makeCamera(options, mode));
-    wiring->makeSession(options, mode);
+    wiring->makeSession();
     SNUG_TRY(wiring->loadPages());
     return wiring;
 }
@@ -97,7 +108,19 @@ Status Wiring::makeCamera(const Options &options, Mode mode)
     return done();
 }
 
-void Wiring::makeSession(const Options &options, Mode mode)
+void Wiring::readKept()
+{
+    if (m_mode == Mode::Live)
+        m_preferences = readPreferences(preferencesFile());
+    if (!m_options.language.isEmpty())
+        m_preferences.language = m_options.language;
+    if (m_preferences.language.isEmpty())
+        m_preferences.language = systemLanguage();
+    const bool kept = m_options.book.isEmpty() && QFile::exists(m_preferences.book);
+    m_ownBook = kept ? m_preferences.book : m_options.book.isEmpty() ? usualBook() : m_options.book;
+}
+
+void Wiring::makeSession()
 {
     AppParts parts;
     parts.catalogue = &productCatalogue();
@@ -113,25 +136,22 @@ void Wiring::makeSession(const Options &options, Mode mode)
     parts.clock = m_clock.get();
     parts.position = m_position.get();
     parts.camera = m_camera.get();
-    // pictures and checks of the pages know no stores: theirs is a copy of the logbook
+    parts.books = bookPlaces();
+    parts.bookMissing = !QFile::exists(m_bookFile);
+    // pictures and checks of the pages know no stores, and the invented rig never meets the person's own
+    const bool isOwn = m_mode == Mode::Live && m_bookFile != parts.books.demo;
     const std::filesystem::path beside = m_bookFile.toStdString() + ".stores";
-    m_places = std::make_unique<KnownPlaces>(mode == Mode::Live ? dataFolder() : beside);
+    m_places = std::make_unique<KnownPlaces>(isOwn ? dataFolder() : beside);
     parts.places = m_places.get();
     m_desk = std::make_unique<PaperDesk>(productSupplies());
     parts.reports = m_desk.get();
     parts.qrRows = qrRows;
     parts.qrBytes = qrBytes;
     parts.takenFolder = m_bookFile.toStdString() + ".taken";
-    parts.still = mode == Mode::Still;
-    if (mode == Mode::Live) {
-        const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
-        parts.preferencesFile = folder + QStringLiteral("/preferences.ini");
-        parts.preferences = readPreferences(parts.preferencesFile);
-    }
-    if (!options.language.isEmpty())
-        parts.preferences.language = options.language;
-    if (parts.preferences.language.isEmpty())
-        parts.preferences.language = systemLanguage();
+    parts.still = m_mode == Mode::Still;
+    if (m_mode == Mode::Live)
+        parts.preferencesFile = preferencesFile();
+    parts.preferences = m_preferences;
     parts.speak = [this](const QString &language) { speak(language); };
     m_session = std::make_unique<Session>(std::move(parts));
 }

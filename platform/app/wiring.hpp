@@ -39,16 +39,24 @@ private:
     Wiring() = default;
     [[nodiscard]] Status makePosition(const Options &options, Mode mode);
     [[nodiscard]] Status makeCamera(const Options &options, Mode mode);
-    void makeSession(const Options &options, Mode mode);
+    void readKept();
+    void makeSession();
     [[nodiscard]] Status loadPages();
     void speak(const QString &language);
+    [[nodiscard]] BookPlaces bookPlaces();
+    [[nodiscard]] Status makeDemo(const QString &demo, const std::function<void(int, int)> &progress);
+    void changeBook(const QString &file, const QString &forgotten);
 
     // Order matters: each member outlives those below it.
     std::unique_ptr<Clock> m_clock;
     RandomIds m_ids;
     QtCodec m_codec;
     QTranslator m_translator;
-    QString m_bookFile;
+    Options m_options;
+    Mode m_mode = Mode::Live;
+    Preferences m_preferences; ///< as read, then as the session before left them
+    QString m_ownBook;         ///< the one the app begins with
+    QString m_bookFile;        ///< the one that is open
     std::unique_ptr<PositionSource> m_position;
     std::unique_ptr<CameraSource> m_camera;
     std::unique_ptr<SyncPlaces> m_places;
@@ -60,5 +68,7 @@ private:
 
 /// ~/…/logbook.snugwalk in the app's own folder.
 [[nodiscard]] QString usualBook();
+/// Where the person's preferences are kept.
+[[nodiscard]] QString preferencesFile();
 
 } // namespace snugwalk

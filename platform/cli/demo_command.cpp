@@ -11,7 +11,8 @@ Result<Answer> demo(Session &session, const std::string &from)
     if (session.globals().book.empty())
         return Error{Errc::Usage, "which logbook? the demo never goes into your own", "--book",
                      "name a new file with --book"};
-    const Result<DemoReport> report = loadDemo(session.globals().book, from, session.codec());
+    const Result<DemoReport> report =
+        loadDemo(session.globals().book, from.empty() ? builtInDemo() : demoFolder(from), session.codec());
     if (!report)
         return report.error();
     return Answer{Value::Map{{"rig", report->rig},
@@ -31,10 +32,9 @@ Result<Answer> demo(Session &session, const std::string &from)
 void addDemoCommand(CLI::App &app, Registry &registry)
 {
     CLI::App *sub = app.add_subcommand("demo", "fill a new logbook with the demo rig");
-    auto from = std::make_shared<std::string>("demo-rig");
-    sub->add_option("--from", *from, "the demo's folder (default: demo-rig)");
-    registry.add(*sub, "  snugwalk --book demo.snugwalk demo --from demo-rig",
-                 [from](Session &s) { return demo(s, *from); });
+    auto from = std::make_shared<std::string>();
+    sub->add_option("--from", *from, "a folder with a scenario of your own; without it the demo built in");
+    registry.add(*sub, "  snugwalk --book demo.snugwalk demo", [from](Session &s) { return demo(s, *from); });
 }
 
 } // namespace snugwalk::cli

@@ -3,7 +3,6 @@
 #include "demo/load_demo.hpp"
 
 #include "demo/scenario_acts.hpp"
-#include "logbook/files.hpp"
 #include "logbook/query.hpp"
 
 namespace snugwalk {
@@ -12,17 +11,16 @@ namespace {
 // Not a secret: the demo's writer is the same everywhere, and no one else writes with it.
 DeviceKey demoKey() { return DeviceKey::fromSeed(blake2b("snugwalk demo-rig writer").view()); }
 
-Result<Value> readScenario(const std::filesystem::path &folder)
+Result<Value> readScenario(const DemoSource &source)
 {
-    const std::filesystem::path file = folder / "scenario.json";
-    const Result<std::string> bytes = readFile(file, std::size_t{16} << 20);
+    const std::string name = "scenario.json";
+    const Result<std::string> bytes = source(name);
     if (!bytes)
-        return Error{bytes.error().code, bytes.error().what, file.string(),
-                     "name the demo's folder with --from"};
+        return bytes.error();
     Result<Value> scenario = parseJson(*bytes);
     if (scenario && (*scenario)["format"].asInt() != 1)
-        return Error{Errc::Unsupported, "not a scenario of format 1", file.string(),
-                     "name the demo's folder with --from"};
+        return Error{Errc::Unsupported, "not a scenario of format 1", name,
+                     "name the demo's folder with --from, or leave it out"};
     return scenario;
 }
 
@@ -52,10 +50,10 @@ Result<std::string> lastHash(Logbook &book)
 
 } // namespace
 
-Result<DemoReport> loadDemo(const std::string &file, const std::filesystem::path &folder,
-                            const ImageCodec &codec)
+Result<DemoReport> loadDemo(const std::string &file, const DemoSource &source, const ImageCodec &codec,
+                            const DemoProgress &progress)
 {
-    const Result<Value> scenario = readScenario(folder);
+    const Result<Value> scenario = readScenario(source);
     if (!scenario)
         return scenario.error();
     FixedClock clock(beginning(*scenario));
@@ -68,15 +66,19 @@ Result<DemoReport> loadDemo(const std::string &file, const std::filesystem::path
         return rigs.error();
     if (!rigs->empty())
         return Error{Errc::Conflict, "this logbook holds a rig already", file, "name a new file with --book"};
-    ScenarioPlayer player(*book, clock, folder, codec);
+    ScenarioPlayer player(*book, clock, source, codec);
     SNUG_TRY(player.addRig((*scenario)["rig"]));
-    for (const Value &act : (*scenario)["acts"].list()) {
+    const Value::List &acts = (*scenario)["acts"].list();
+    int count = 0;
+    for (const Value &act : acts) {
         const Status played = player.play(act);
         if (!played) {
             Error error = played.error();
             error.where = "act " + act["id"].asString().value_or("?") + ", " + error.where;
             return error;
         }
+        if (progress)
+            progress(++count, static_cast<int>(acts.size()));
     }
     DemoReport report = player.report();
     const Result<std::string> hash = lastHash(*book);

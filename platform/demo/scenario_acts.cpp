@@ -4,7 +4,6 @@
 
 #include "data/embedded.hpp"
 #include "logbook/acts_photo.hpp"
-#include "logbook/files.hpp"
 #include "logbook/import_photo.hpp"
 #include "rig/rig_value.hpp"
 #include "trip/make_trip.hpp"
@@ -73,8 +72,8 @@ Status ScenarioPlayer::play(const Value &act)
 
 Status ScenarioPlayer::trip(const Value &act)
 {
-    const std::filesystem::path file = m_folder / text(act["file"]);
-    const Result<std::string> bytes = readFile(file, std::size_t{64} << 20);
+    const std::string name = text(act["file"]);
+    const Result<std::string> bytes = m_source(name);
     if (!bytes)
         return bytes.error();
     const Result<ParsedTrack> track = parseTrack(*bytes);
@@ -83,7 +82,7 @@ Status ScenarioPlayer::trip(const Value &act)
     const ZoneOffset offset = m_clock.now().offset;
     Result<Trip> trip =
         makeTrip(*track, {text(act["title"]), findRoadClass(text(act["road"])).value_or(RoadClass::Unknown),
-                          file.filename().string(), text(act["note"]), offset});
+                          name.substr(name.rfind('/') + 1), text(act["note"]), offset});
     if (!trip)
         return trip.error();
     trip->rig = m_rig.id;
@@ -289,8 +288,10 @@ Status ScenarioPlayer::photos(const Value &finding, const MarkReceipt &receipt, 
 {
     for (const Value &file : finding["photos"].list()) {
         const PhotoOf of{m_rig.id, receipt.findings.front(), receipt.looks.front(), ""};
-        const Result<Photo> photo =
-            importPhotoFile(m_book, (m_folder / text(file)).string(), m_codec, of, doer);
+        const Result<std::string> bytes = m_source(text(file));
+        if (!bytes)
+            return bytes.error();
+        const Result<Photo> photo = importPhoto(m_book, *bytes, m_codec, of, doer);
         if (!photo)
             return photo.error();
         SNUG_TRY(draw(photo->id, finding["drawings"][text(file)], doer));

@@ -2,7 +2,6 @@
 // One act of the scenario after another.
 #pragma once
 
-#include <filesystem>
 #include <map>
 #include <string>
 
@@ -15,8 +14,8 @@ namespace snugwalk {
 
 class ScenarioPlayer {
 public:
-    ScenarioPlayer(Logbook &book, FixedClock &clock, std::filesystem::path folder, const ImageCodec &codec)
-        : m_book(book), m_clock(clock), m_folder(std::move(folder)), m_codec(codec)
+    ScenarioPlayer(Logbook &book, FixedClock &clock, DemoSource source, const ImageCodec &codec)
+        : m_book(book), m_clock(clock), m_source(std::move(source)), m_codec(codec)
     {}
 
     [[nodiscard]] Status addRig(const Value &rig);
@@ -39,7 +38,7 @@ private:
 
     Logbook &m_book;
     FixedClock &m_clock;
-    std::filesystem::path m_folder;
+    DemoSource m_source;
     const ImageCodec &m_codec;
     Rig m_rig;
     std::map<std::string, Id> m_findings; ///< the scenario's names

@@ -14,7 +14,8 @@ Window {
     required property Session session
     /// "rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish",
     /// "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why",
-    /// "what_if", "trip", "import", "search", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "settings" or "emergency".
+    /// "what_if", "trip", "import", "search", "reports", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "edit_rig", "settings",
+    /// "about" or "emergency".
     property string currentPlace: "rig"
     /// What the place is about: a finding's id on "finding", a photo on "draw", a question; "" is the first there is.
     property string currentThing: ""
@@ -24,7 +25,7 @@ Window {
     readonly property bool wide: root.width >= 900
     readonly property bool walking: /^(walk|lines|attention|look_reasons|finish|camera)$/.test(root.currentPlace)
     readonly property bool home: /^(rig|due|logbook|bench)$/.test(root.currentPlace)
-    readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "emergency"
+    readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "edit_rig" || root.currentPlace === "emergency"
     property var trail: []
 
     function go(place: string, thing: string) {
@@ -87,8 +88,16 @@ Window {
     Shortcut { sequence: "Escape"; enabled: !root.home; onActivated: root.back() }
     Shortcut { sequence: "E"; enabled: root.currentPlace !== "emergency"; onActivated: root.go("emergency", "") }
 
+    Column {
+        id: top
+        anchors { left: parent.left; right: parent.right; top: parent.top }
+        Once {
+            wanted: root.session.books.isDemo && !root.walking && root.currentPlace !== "emergency"
+            DemoBand { books: root.session.books; width: top.width; height: implicitHeight }
+        }
+    }
     RowLayout {
-        anchors.fill: parent
+        anchors { left: parent.left; right: parent.right; top: top.bottom; bottom: parent.bottom }
         spacing: 0
         LayoutMirroring.enabled: Format.locale.textDirection === Qt.RightToLeft
         LayoutMirroring.childrenInherit: true
@@ -110,8 +119,9 @@ Window {
                     onOpened: id => root.go("finding", id)
                     onSettingsAsked: root.go("settings", "")
                     onWhyAsked: root.go("state", "")
+                    onEditAsked: root.go("edit_rig", "")
                 }
-                HomeBar { visible: !root.walking; Layout.fillWidth: true }
+                HomeBar { visible: !root.walking; emergency: false; Layout.fillWidth: true }
             }
         }
         Rectangle { visible: root.wide && !root.alone; color: Tone.ink; Layout.preferredWidth: Tone.hair; Layout.fillHeight: true }
@@ -137,8 +147,8 @@ Window {
             }
             HomeBar { visible: root.home && !root.wide && !root.alone; Layout.fillWidth: true }
             PageFoot {
-                visible: root.currentPlace !== "emergency" && (!root.session.hasRig || !root.home && root.currentPlace !== "walk")
-                backable: root.session.hasRig || root.trail.length > 0
+                visible: root.currentPlace !== "emergency" && root.currentPlace !== "walk" && (root.wide || !root.session.hasRig || !root.home)
+                backable: !root.home && (root.session.hasRig || root.trail.length > 0)
                 Layout.fillWidth: true
                 onBack: root.back()
                 onEmergencyAsked: root.go("emergency", "")

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-// The bottom edge of the four places: their words, the emergency card, and the walk bar.
+// The bottom edge of the four places: their words, the walk bar, and the emergency card in the lower right
+// corner, where every other page has it too.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -14,6 +15,8 @@ Rectangle {
     required property string barDetail
     /// What waits in the logbook, in a few words; "" for nothing.
     property string waiting: ""
+    /// Whether the card is opened from here; a wide screen has the word in its own corner.
+    property bool emergency: true
     signal placeAsked(string place)
     signal walkAsked()
     signal emergencyAsked()
@@ -33,7 +36,7 @@ Rectangle {
         Flow {
             id: words
             Layout.fillWidth: true
-            spacing: 0
+            spacing: Tone.gap
             Repeater {
                 model: root.places
                 Press {
@@ -56,15 +59,22 @@ Rectangle {
                     }
                 }
             }
-            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; level: Tone.px(16); onClicked: root.emergencyAsked() }
         }
-        ActButton {
-            text: root.barTitle
-            detail: root.barDetail
-            filled: true
-            implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + topPadding + bottomPadding)
+        GridLayout {
+            columns: !root.emergency || card.implicitWidth > root.width * 0.4 ? 1 : 2
+            columnSpacing: 12
+            rowSpacing: 0
             Layout.fillWidth: true
-            onClicked: root.walkAsked()
+            ActButton {
+                text: root.barTitle
+                detail: root.barDetail
+                filled: true
+                implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + topPadding + bottomPadding)
+                Layout.fillWidth: true
+                Layout.preferredWidth: 10
+                onClicked: root.walkAsked()
+            }
+            WordButton { id: card; visible: root.emergency; text: qsTr("emergency", "opens the emergency card"); strong: true; level: Tone.px(16); Layout.alignment: Qt.AlignRight; onClicked: root.emergencyAsked() }
         }
     }
 }

@@ -28,7 +28,7 @@ FocusScope {
 
     /// The page shown: without a rig there is only its form, and what must always be at hand.
     readonly property string page: !root.session.loaded ? "waiting"
-        : !root.session.hasRig && !/^(emergency|settings|sync|join|recover)$/.test(root.place) ? "new_rig" : root.place
+        : !root.session.hasRig && !/^(emergency|settings|about|sync|join|recover)$/.test(root.place) ? "new_rig" : root.place
 
     /// Takes away what lies over the page; false when nothing does.
     function uncover(): bool {
@@ -51,6 +51,7 @@ FocusScope {
             onOpened: id => root.went("finding", id)
             onSettingsAsked: root.went("settings", "")
             onWhyAsked: root.went("state", "")
+            onEditAsked: root.went("edit_rig", "")
         }
     }
     Once {
@@ -67,16 +68,42 @@ FocusScope {
             anchors.fill: root
             first: !root.session.hasRig
             units: root.session.units
-            fittingChoices: root.session.rig.fittings
+            fittingChoices: Array.from(root.session.rig.fittings)
             usual: (kind, practice) => root.session.rig.usualFittings(kind, practice)
-            problems: root.session.rigProblems
+            draftOf: map => root.session.rig.draft(map, false)
+            asksWho: root.session.person === "" && !root.session.hasRig
+            demoOffered: root.session.books.demoOffered
+            canRestore: root.session.books.canRestore
+            waiting: root.session.books.step
+            problems: Array.from(root.session.rigProblems)
             onSent: map => root.session.addRig(map)
             onJoinAsked: root.went("sync", "")
+            onDemoAsked: root.session.books.openDemo()
+            onRestoreAsked: file => root.session.books.restore(file)
+            onPersonTyped: name => root.session.person = name
+            onUnitsPicked: slug => root.session.units = slug
         }
     }
     Once {
+        wanted: root.page === "edit_rig"
+        SetupForm {
+            anchors.fill: root
+            first: false
+            step: 1
+            known: root.session.rig.formTexts()
+            units: root.session.units
+            fittingChoices: Array.from(root.session.rig.fittings)
+            usual: (kind, practice) => root.session.rig.usualFittings(kind, practice)
+            draftOf: map => root.session.rig.draft(map, true)
+            problems: Array.from(root.session.rigProblems)
+            onSent: map => root.session.changeRig(map)
+            onUnitsPicked: slug => root.session.units = slug
+        }
+    }
+    Once { wanted: root.page === "about"; AboutPage { anchors.fill: root; footer: root.session.footer } }
+    Once {
         wanted: root.page === "settings"
-        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", ""); onPointsAsked: root.went("points", ""); onSyncAsked: root.went("sync", "") }
+        SettingsPage { anchors.fill: root; session: root.session; onNewRigAsked: root.went("new_rig", ""); onPointsAsked: root.went("points", ""); onSyncAsked: root.went("sync", ""); onAboutAsked: root.went("about", "") }
     }
     Once {
         wanted: root.page === "emergency"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// How this person wants it: who, language, units, light, words, gloves, and which rig.
+// How this person wants it: who, language, units, light, words, gloves; which rig and which logbook.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -13,11 +13,10 @@ Scroll {
     signal newRigAsked()
     signal pointsAsked()
     signal syncAsked()
+    signal aboutAsked()
 
-    readonly property var rigNames: root.named(root.session.rigs)
     readonly property var sizes: [1, 1.25, 1.5, 2]
 
-    function named(rigs: var): var { return rigs.map(one => ({ slug: one.id, name: one.name })) }
     function percent(sizes: var): var {
         return sizes.map(size => ({ slug: String(size), name: qsTr("%1 %", "size of words").arg(size * 100) }));
     }
@@ -66,23 +65,9 @@ Scroll {
         Layout.fillWidth: true
         onPicked: slug => root.session.language = slug
     }
-    Choice {
-        visible: root.rigNames.length > 1
-        label: qsTr("Rig under care")
-        answers: root.rigNames
-        chosen: root.rigNames.find(one => one.name === root.session.rig.name)?.slug ?? ""
-        Layout.fillWidth: true
-        onPicked: slug => root.session.chooseRig(slug)
-    }
-    WordButton { text: qsTr("points of this rig: add, hide, how often"); Layout.fillWidth: true; onClicked: root.pointsAsked() }
+    RigsBlock { session: root.session; Layout.fillWidth: true; onNewRigAsked: root.newRigAsked() }
+    Once { wanted: root.session.hasRig; WordButton { text: qsTr("points of this rig: add, hide, how often"); Layout.fillWidth: true; onClicked: root.pointsAsked() } }
     WordButton { text: qsTr("exchange with other devices"); Layout.fillWidth: true; onClicked: root.syncAsked() }
-    WordButton { text: qsTr("set up another rig"); onClicked: root.newRigAsked() }
-    BodyText { text: qsTr("Where data come from"); level: "head"; Layout.fillWidth: true }
-    Repeater {
-        model: [
-            qsTr("Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0."),
-            qsTr("Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret."),
-            qsTr("Coastline: made with Natural Earth, public domain.")]
-        BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }
-    }
+    BooksBlock { books: root.session.books; Layout.fillWidth: true }
+    WordButton { text: qsTr("about: version, data, licences"); Layout.fillWidth: true; onClicked: root.aboutAsked() }
 }

@@ -11,10 +11,12 @@ ColumnLayout {
     property string label: ""
     required property var answers
     property var chosen: []
+    signal flipped(var chosen)
 
     function flip(slug: string) {
         const at = root.chosen.indexOf(slug);
-        root.chosen = at < 0 ? root.chosen.concat([slug]) : root.chosen.filter(one => one !== slug);
+        root.chosen = at < 0 ? Array.from(root.chosen).concat([slug]) : Array.from(root.chosen).filter(one => one !== slug);
+        root.flipped(root.chosen);
     }
 
     spacing: 4

@@ -26,7 +26,7 @@ ColumnLayout {
         Layout.fillWidth: true
         implicitHeight: Math.max(Tone.target, contentHeight + 20)
         padding: 10
-        font.family: root.numeric ? Tone.digits : Tone.words
+        font.family: Tone.words // figures of one width tear "10.3 fl oz" apart at its point
         font.pixelSize: Tone.body
         color: Tone.ink
         selectionColor: Tone.ink

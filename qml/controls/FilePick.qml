@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The choice of one file; the dialog is made only when asked for.
+// The choice of one file, to read or to write anew; the dialog is made only when asked for.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Dialogs

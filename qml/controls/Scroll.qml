@@ -10,6 +10,8 @@ Item {
     default property alias content: column.data
     property alias flick: flick
     property real spacing: Tone.gap
+    /// Widest column that eyes and fingers follow; a drawing may ask for more.
+    property real widest: Tone.px(720)
     readonly property bool more: flick.contentHeight > flick.height + 1
     readonly property Item focused: Window.activeFocusItem
 
@@ -42,7 +44,7 @@ Item {
         ColumnLayout {
             id: column
             x: Tone.margin
-            width: flick.width - 2 * Tone.margin
+            width: Math.min(flick.width - 2 * Tone.margin, root.widest)
             spacing: root.spacing
         }
     }

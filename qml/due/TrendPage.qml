@@ -18,13 +18,14 @@ Scroll {
 
     spacing: 6
 
-    BodyText { text: root.trends.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { text: root.trends.title !== "" ? root.trends.title : qsTr("Readings over time"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { visible: text !== ""; text: root.trends.when; level: "head"; Layout.fillWidth: true }
     Repeater {
         model: root.trends.why
         BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }
     }
-    BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("No reading was taken here yet."); quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
+    BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("No reading was taken here yet."); Layout.fillWidth: true; Layout.topMargin: Tone.gap }
+    BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend."); quiet: true; Layout.fillWidth: true }
     BodyText {
         visible: root.trends.rows.length > 0
         text: qsTr("Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.")

@@ -23,7 +23,8 @@ Scroll {
 
     spacing: 6
 
-    BodyText { visible: root.why.title === ""; text: qsTr("Nothing has a date yet: dates come with the first walk."); quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.margin }
+    BodyText { visible: root.why.title === ""; text: qsTr("Why it is due then"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: root.why.title === ""; text: qsTr("Nothing has a date yet: dates come with the first walk."); Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.why.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { visible: text !== ""; text: root.why.when; level: "head"; Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: root.why.sentence; Layout.fillWidth: true; Layout.topMargin: 4 }

@@ -24,8 +24,9 @@ Item {
         width: list.width - 2 * Tone.margin
         topPadding: 6
         bottomPadding: Tone.gap
-        BodyText { width: parent.width; text: root.book.compareTitle; level: "title" }
+        BodyText { width: parent.width; text: root.book.compareTitle !== "" || !root.answered ? root.book.compareTitle : qsTr("Two walks side by side"); level: "title" }
         BodyText { width: parent.width; text: root.answered ? root.book.compareSentence : "" }
+        BodyText { width: parent.width; visible: root.answered && !root.book.comparable; topPadding: 4; text: qsTr("Walk round twice, on different days: then this page tells what is new, worse or mended since."); quiet: true }
         BodyText { width: parent.width; visible: text !== ""; text: root.book.comparePair; level: "small"; quiet: true }
         Repeater {
             model: root.book.rigChanges

@@ -20,7 +20,9 @@ Scroll {
 
     spacing: 10
 
-    BodyText { visible: !root.known; text: qsTr("No finding is open."); quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.margin }
+    BodyText { visible: !root.known; text: qsTr("Findings"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: !root.known; text: qsTr("No finding is open."); Layout.fillWidth: true }
+    BodyText { visible: !root.known; text: qsTr("One begins with attention on a line of a walk, and stays here until a mend closes it."); quiet: true; Layout.fillWidth: true }
     RowLayout {
         visible: root.known
         spacing: 12

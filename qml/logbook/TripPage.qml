@@ -24,7 +24,8 @@ Scroll {
 
     spacing: 6
 
-    BodyText { visible: !root.known; text: qsTr("No trip yet. A track from a phone or a receiver, as GPX or NMEA, makes one."); quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.margin }
+    BodyText { visible: !root.known; text: qsTr("Trips"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: !root.known; text: qsTr("No trip yet. A track from a phone or a receiver, as GPX or NMEA, makes one."); Layout.fillWidth: true }
     ActButton { visible: !root.known; text: qsTr("Take a track in"); Layout.fillWidth: true; onClicked: root.importAsked("track") }
     BodyText { visible: root.known; text: root.trip.title; level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { visible: root.known; text: root.trip.date; level: "small"; quiet: true; Layout.fillWidth: true }

@@ -21,6 +21,7 @@
 #include "logbook/logbook.hpp"
 #include "preferences.hpp"
 #include "round/world.hpp"
+#include "start/book_places.hpp"
 
 namespace snugwalk {
 
@@ -53,7 +54,9 @@ struct AppParts {
     Preferences preferences;                            ///< as read before the first window
     QString preferencesFile;                            ///< empty: nothing is kept between runs
     std::function<void(const QString &language)> speak; ///< puts the translator of a language in place
-    bool still = false;                                 ///< nothing moves or blinks: screenshots and tests
+    BookPlaces books;                                   ///< this logbook among those of the device
+    bool bookMissing = false; ///< no file is made before there is something to write
+    bool still = false;       ///< nothing moves or blinks: screenshots and tests
 };
 
 } // namespace snugwalk

@@ -23,6 +23,8 @@ Preferences readPreferences(const QString &file)
     const double scale = kept.value(QStringLiteral("text_scale"), 1.0).toDouble();
     preferences.textScale = std::clamp(scale, 1.0, 2.0);
     preferences.rig = kept.value(QStringLiteral("rig")).toString();
+    preferences.putAway = kept.value(QStringLiteral("put_away")).toStringList();
+    preferences.book = kept.value(QStringLiteral("book")).toString();
     return preferences;
 }
 
@@ -37,6 +39,8 @@ void writePreferences(const QString &file, const Preferences &preferences)
     kept.setValue(QStringLiteral("person"), preferences.person);
     kept.setValue(QStringLiteral("text_scale"), preferences.textScale);
     kept.setValue(QStringLiteral("rig"), preferences.rig);
+    kept.setValue(QStringLiteral("put_away"), preferences.putAway);
+    kept.setValue(QStringLiteral("book"), preferences.book);
 }
 
 } // namespace snugwalk

@@ -2,7 +2,7 @@
 // What a person set once and finds again: units, theme, language, name.
 #pragma once
 
-#include <QString>
+#include <QStringList>
 
 #include "base/units.hpp"
 
@@ -16,6 +16,8 @@ struct Preferences {
     QString person;
     double textScale = 1.0; ///< 1 to 2
     QString rig;            ///< id of the rig last chosen
+    QStringList putAway;    ///< ids of rigs that this device no longer offers
+    QString book;           ///< the person's own logbook; empty: the usual place
     friend bool operator==(const Preferences &, const Preferences &) = default;
 };
 

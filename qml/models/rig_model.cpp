@@ -9,8 +9,10 @@
 #include "finding_detail.hpp"
 #include "rig/names.hpp"
 #include "rig/usual_fittings.hpp"
+#include "rig_form.hpp"
 #include "rig_words.hpp"
 #include "round/accept.hpp"
+#include "start/rig_draft.hpp"
 #include "state_figures.hpp"
 #include "walk/mend_part.hpp"
 #include "walk_model.hpp"
@@ -120,22 +122,51 @@ QVariantList RigModel::axles() const
     return list;
 }
 
-QVariantList RigModel::openings() const
+QVariantList RigModel::openings() const { return rig() == nullptr ? QVariantList() : openingList(*rig()); }
+
+QVariantMap RigModel::draft(const QVariantMap &map, bool own) const
 {
-    QVariantList list;
-    if (rig() == nullptr)
+    return draftOfForm(map, own ? rig() : nullptr, *m_shown.voice);
+}
+
+QVariantMap RigModel::formTexts() const
+{
+    return rig() == nullptr ? QVariantMap() : rigFormTexts(*rig(), *m_shown.voice);
+}
+
+QVariantList RigModel::kinds() const
+{
+    QVariantList list = fittedKinds(*m_shown.voice, m_kinds, m_fitted);
+    if (!m_firstLook || m_budget > 0)
         return list;
-    for (const Opening &o : rig()->openings) {
-        list << QVariantMap{{QStringLiteral("name"), Voice::text(o.name)},
-                            {QStringLiteral("kind"), Voice::text(slug(o.kind))},
-                            {QStringLiteral("face"), Voice::text(slug(o.face))},
-                            {QStringLiteral("x"), o.at.aft.si()},
-                            {QStringLiteral("y"), o.at.right.si()},
-                            {QStringLiteral("z"), o.at.up.si()},
-                            {QStringLiteral("w"), o.width.si()},
-                            {QStringLiteral("h"), o.height.si()}};
+    for (QVariant &entry : list) { // one kind at a time is the likely one
+        QVariantMap kind = entry.toMap();
+        kind[QStringLiteral("suggested")] = false;
+        entry = kind;
     }
+    list.prepend(firstLookKind(*m_firstLook));
     return list;
+}
+
+// On the worker, for the best set of lines takes longer than a frame.
+void RigModel::findFirstLook()
+{
+    if (!wantsFirstLook(m_shown)) {
+        m_firstLook.reset();
+        return;
+    }
+    ++m_fitting;
+    const auto act = [snapshot = m_shown.snapshot](Logbook &) {
+        return tapeWithin(*snapshot, "full_round", firstLookMinutes, snapshot->now);
+    };
+    m_desk->worker->run<BudgetedTape>(this, act, [this](Result<BudgetedTape> fitted) {
+        --m_fitting;
+        m_firstLook.reset();
+        if (fitted && wantsFirstLook(m_shown))
+            m_firstLook = std::move(fitted).value();
+        Q_EMIT changed();
+        Q_EMIT barChanged();
+    });
 }
 
 QVariantList RigModel::mendActionChoices() const
@@ -154,7 +185,7 @@ QString RigModel::barTitle() const { return walkOpen() ? tr("Go on with the walk
 QString RigModel::barDetail() const
 {
     if (!walkOpen())
-        return suggestionWords(m_kinds);
+        return suggestionWords(kinds());
     if (m_walk->isComplete())
         return tr("every line has a mark");
     return tr("at %1, %2 left", "line of the walk, number of lines")
@@ -163,9 +194,12 @@ QString RigModel::barDetail() const
 
 void RigModel::show(const Shown &shown)
 {
+    const bool isNew = shown.snapshot != m_shown.snapshot;
     m_shown = shown;
     m_findings.show(shown);
     m_kinds = walkKinds(shown, shown.catalogue(*m_desk->parts->catalogue));
+    if (isNew)
+        findFirstLook();
     Q_EMIT changed();
     Q_EMIT barChanged();
 }

@@ -8,6 +8,7 @@
 
 #include "act_desk.hpp"
 #include "finding_model.hpp"
+#include "start/first_look.hpp"
 #include "walk_budget.hpp"
 
 namespace snugwalk {
@@ -74,8 +75,9 @@ public:
     /// [{name, kind, face, x, y, z, w, h}]
     [[nodiscard]] QVariantList openings() const;
     [[nodiscard]] FindingModel *findings() { return &m_findings; }
-    /// [{slug, name, about, lines, minutes, suggested, leftOut, holdsLeftOut}]
-    [[nodiscard]] QVariantList kinds() const { return fittedKinds(*m_shown.voice, m_kinds, m_fitted); }
+    /// [{slug, name, about, lines, minutes, suggested, leftOut, holdsLeftOut}], the likely one first; one
+    /// with `budget` is started within these minutes.
+    [[nodiscard]] QVariantList kinds() const;
     /// [{slug, name}]: what can be fitted to a rig.
     [[nodiscard]] QVariantList fittingChoices() const;
     [[nodiscard]] bool isFitting() const { return m_fitting > 0; }
@@ -98,6 +100,10 @@ public:
     /// Slugs that such a rig usually has.
     Q_INVOKABLE QStringList usualFittings(const QString &kind, const QString &practice) const;
     Q_INVOKABLE void setBudget(int minutes);
+    /// A form's texts as a drawing, see start/rig_draft.hpp. \param own whether this rig is put right by it
+    Q_INVOKABLE QVariantMap draft(const QVariantMap &map, bool own) const;
+    /// This rig as its form shows it, see rig_form.hpp.
+    Q_INVOKABLE QVariantMap formTexts() const;
     /// A named place in the person's language.
     Q_INVOKABLE QString placeTitle(const QString &named) const
     {
@@ -118,14 +124,16 @@ Q_SIGNALS:
 private:
     [[nodiscard]] const Rig *rig() const;
     [[nodiscard]] const Measures &measures() const;
+    void findFirstLook();
 
     const ActDesk *m_desk;
     const WalkModel *m_walk;
     Shown m_shown;
     FindingModel m_findings;
     QVariantList m_kinds;
-    std::vector<FittedKind> m_fitted; ///< what fits into the budget; empty without one
-    int m_fitting = 0;                ///< answers on their way
+    std::optional<BudgetedTape> m_firstLook; ///< while nobody has looked at anything
+    std::vector<FittedKind> m_fitted;        ///< what fits into the budget; empty without one
+    int m_fitting = 0;                       ///< answers on their way
     int m_budget = 0;
 };
 

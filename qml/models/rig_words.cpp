@@ -60,16 +60,41 @@ QString couldNot(const Voice &voice, const RigState &state)
     return Words::tr("%n could not be looked at: %1.", nullptr, count).arg(names.join(QStringLiteral(", ")));
 }
 
-double minutesOf(const Catalogue &catalogue, const std::vector<TapeLine> &tape)
+// Work for an afternoon rather than something to look at, such as packing bearings; common practice, no
+// source.
+constexpr double jobMinutes = 15.0;
+
+struct Effort {
+    double looking = 0.0; ///< minutes
+    int jobs = 0;
+};
+
+// In a round of everything a job is marked, but not done between two looks; where a walk asks for it by name,
+// as laying up asks for draining the tank, it is what the time is for.
+Effort effortOf(const Catalogue &catalogue, const std::vector<TapeLine> &tape, bool everything)
 {
-    double minutes = 0.0;
+    Effort effort;
     for (const TapeLine &line : tape) {
         for (const std::string &slug : line.points) {
-            if (const Point *point = catalogue.find(slug))
-                minutes += point->minutes;
+            const Point *point = catalogue.find(slug);
+            if (point == nullptr)
+                continue;
+            if (everything && point->minutes >= jobMinutes)
+                ++effort.jobs;
+            else
+                effort.looking += point->minutes;
         }
     }
-    return minutes;
+    return effort;
+}
+
+QString jobWords(int jobs)
+{
+    if (jobs == 0)
+        return {};
+    return Words::tr("%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass "
+                     "over what is not for today.",
+                     nullptr, jobs);
 }
 
 // A rig nobody has walked yet is met in full; else the walk before it moves comes first.
@@ -181,13 +206,19 @@ QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue)
         const auto tape = tapeForWalk(catalogue, *shown.history(), kind.slug, {}, {}, shown.snapshot->now);
         if (!tape)
             continue;
-        list << QVariantMap{
+        const Effort effort = effortOf(catalogue, *tape, kind.all);
+        const QVariantMap entry{
             {QStringLiteral("slug"), Voice::text(kind.slug)},
             {QStringLiteral("name"), Voice::text(shown.voice->texts.kindName(kind.slug))},
             {QStringLiteral("about"), Voice::text(shown.voice->texts.kindAbout(kind.slug))},
             {QStringLiteral("lines"), static_cast<int>(tape->size())},
-            {QStringLiteral("minutes"), static_cast<int>(std::lround(minutesOf(catalogue, *tape)))},
+            {QStringLiteral("minutes"), static_cast<int>(std::lround(effort.looking))},
+            {QStringLiteral("leftOut"), jobWords(effort.jobs)},
             {QStringLiteral("suggested"), kind.slug == suggested}};
+        if (kind.slug == suggested)
+            list.prepend(entry);
+        else
+            list.append(entry);
     }
     return list;
 }

@@ -26,6 +26,7 @@ Session::Session(AppParts parts, QObject *parent)
     m_rig = new RigModel(&m_desk, m_walk, this);
     m_due = new DueModel(&m_desk, this);
     m_book = new BookModel(&m_desk, this);
+    m_books = new BooksModel(&m_desk, this);
     m_bench = new BenchModel(&m_desk, this);
     m_drawing = new DrawingModel(&m_desk, this);
     m_camera = new CameraModel(&m_desk, this);
@@ -36,6 +37,8 @@ Session::Session(AppParts parts, QObject *parent)
     m_whatIf = new WhatIfModel(&m_desk, this);
     m_trip = new TripModel(&m_desk, this);
     m_intake = new IntakeModel(&m_desk, this);
+    m_unmade = m_parts.bookMissing;
+    connect(m_books, &BooksModel::changed, this, &Session::busyChanged);
     connect(m_bench, &BenchModel::changed, this, &Session::busyChanged);
     m_sync = new SyncModel(&m_desk, this);
     m_search = new SearchModel(&m_desk, this);
@@ -89,6 +92,7 @@ void Session::clearError()
 
 void Session::noteChange(bool atOnce)
 {
+    m_unmade = false;
     if (atOnce)
         refresh();
     else
@@ -104,6 +108,13 @@ void Session::refresh()
     }
     m_reading = true;
     Q_EMIT busyChanged();
+    if (m_unmade) { // nothing to read, and opening it would make it
+        auto empty = std::make_shared<Snapshot>();
+        empty->now = m_parts.clock->now();
+        const auto answer = [this, empty] { takeAnswer(std::shared_ptr<const Snapshot>(empty)); };
+        QMetaObject::invokeMethod(this, answer, Qt::QueuedConnection);
+        return;
+    }
     const Id chosen = Id::parse(m_preferences.rig.toStdString()).value_or(Id{});
     m_worker->run<std::shared_ptr<const Snapshot>>(
         this,
@@ -125,7 +136,8 @@ void Session::takeAnswer(Result<std::shared_ptr<const Snapshot>> answer)
     m_camera->refresh();
     Q_EMIT snapshotChanged();
     Q_EMIT busyChanged();
-    if (std::exchange(m_readAgain, false))
+    const bool moved = leavePutAway();
+    if (std::exchange(m_readAgain, false) || moved)
         refresh();
 }
 
@@ -158,7 +170,8 @@ QVariantList Session::rigs() const
         const bool isCurrent = hasRig() && rig.id == m_shown.history()->rig.id;
         list << QVariantMap{{QStringLiteral("id"), Voice::text(rig.id.text())},
                             {QStringLiteral("name"), Voice::text(rig.name)},
-                            {QStringLiteral("current"), isCurrent}};
+                            {QStringLiteral("current"), isCurrent},
+                            {QStringLiteral("archived"), isPutAway(rig)}};
     }
     return list;
 }
@@ -175,17 +188,64 @@ void Session::addRig(const QVariantMap &map)
     RigForm form = readRigForm(map, m_preferences.units);
     m_rigProblems = form.problems;
     Q_EMIT rigProblemsChanged();
-    if (!m_rigProblems.isEmpty())
+    if (m_rigProblems.isEmpty())
+        writeRig(form.rig);
+}
+
+void Session::changeRig(const QVariantMap &map)
+{
+    if (!hasRig())
         return;
+    RigForm form = readRigForm(map, m_shown.history()->rig, *m_shown.voice);
+    m_rigProblems = form.problems;
+    Q_EMIT rigProblemsChanged();
+    if (m_rigProblems.isEmpty())
+        writeRig(form.rig);
+}
+
+void Session::archiveRig(const QString &id, bool archived)
+{
+    m_preferences.putAway.removeAll(id);
+    if (archived)
+        m_preferences.putAway << id;
+    else
+        m_preferences.rig = id; // brought back to be looked after
+    keepPreferences();
+    refresh();
+}
+
+bool Session::isPutAway(const Rig &rig) const
+{
+    return m_preferences.putAway.contains(Voice::text(rig.id.text()));
+}
+
+// Another rig comes to the front where the one under care was put away; the last one stays.
+bool Session::leavePutAway()
+{
+    if (!hasRig() || !isPutAway(m_shown.history()->rig))
+        return false;
+    for (const Rig &rig : m_shown.snapshot->rigs) {
+        if (isPutAway(rig))
+            continue;
+        m_preferences.rig = Voice::text(rig.id.text());
+        keepPreferences();
+        return true;
+    }
+    return false;
+}
+
+void Session::writeRig(const Rig &rig)
+{
+    m_unmade = false;
     m_worker->run<Id>(
-        this, [rig = form.rig, doer = doer()](Logbook &book) { return saveRig(book, rig, doer); },
-        [this](Result<Id> added) {
-            if (!added) {
-                refuse(added.error());
+        this, [rig, doer = doer()](Logbook &book) { return saveRig(book, rig, doer); },
+        [this](Result<Id> written) {
+            if (!written) {
+                refuse(written.error());
                 return;
             }
             Q_EMIT rigAdded();
-            chooseRig(Voice::text(added->text()));
+            chooseRig(Voice::text(written->text()));
         });
 }
 

@@ -10,6 +10,7 @@
 #include "act_desk.hpp"
 #include "bench_model.hpp"
 #include "book_model.hpp"
+#include "books_model.hpp"
 #include "camera_model.hpp"
 #include "drawing_model.hpp"
 #include "due_model.hpp"
@@ -57,6 +58,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::WalkModel *walk READ walk CONSTANT)
     Q_PROPERTY(snugwalk::DueModel *due READ due CONSTANT)
     Q_PROPERTY(snugwalk::BookModel *book READ book CONSTANT)
+    Q_PROPERTY(snugwalk::BooksModel *books READ books CONSTANT)
     Q_PROPERTY(snugwalk::BenchModel *bench READ bench CONSTANT)
     Q_PROPERTY(snugwalk::DrawingModel *drawing READ drawing CONSTANT)
     Q_PROPERTY(snugwalk::PointsModel *points READ points CONSTANT)
@@ -84,7 +86,7 @@ public:
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
                m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
-               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy();
+               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy() || m_books->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -100,11 +102,13 @@ public:
     [[nodiscard]] QVariantList languages() const; ///< slug, name
     [[nodiscard]] QString person() const { return m_preferences.person; }
     void setPerson(const QString &person);
+    /// All of what the person set, as it stands.
+    [[nodiscard]] const Preferences &preferences() const { return m_preferences; }
     [[nodiscard]] double textScale() const { return m_preferences.textScale; }
     void setTextScale(double scale);
-    /// [{id, name, current}]
+    /// [{id, name, current, archived}]
     [[nodiscard]] QVariantList rigs() const;
-    /// [{field, what, act}] of the last `addRig`; empty when there was no fault.
+    /// [{field, what, act}] of the last `addRig` or `changeRig`; empty when there was no fault.
     [[nodiscard]] QVariantList rigProblems() const { return m_rigProblems; }
     /// {title, gas, co, fire, tingle}
     [[nodiscard]] QVariantMap emergency() const;
@@ -115,6 +119,7 @@ public:
     [[nodiscard]] WalkModel *walk() const { return m_walk; }
     [[nodiscard]] DueModel *due() const { return m_due; }
     [[nodiscard]] BookModel *book() const { return m_book; }
+    [[nodiscard]] BooksModel *books() const { return m_books; }
     [[nodiscard]] BenchModel *bench() const { return m_bench; }
     [[nodiscard]] DrawingModel *drawing() const { return m_drawing; }
     [[nodiscard]] PointsModel *points() const { return m_points; }
@@ -132,10 +137,12 @@ public:
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
-    /// \param map as typed: name, kind, practice, length, width, height, floor_height, hitch_length,
-    /// axles (list of texts), roof_walk, fittings (list of slugs), hitch; numbers without a unit are metres
-    /// or feet.
+    /// \param map as typed, see rig_form.hpp
     Q_INVOKABLE void addRig(const QVariantMap &map);
+    /// Puts right what is known of the rig under care; what differs becomes an entry.
+    Q_INVOKABLE void changeRig(const QVariantMap &map);
+    /// Puts a rig away, or brings it back: this device no longer offers it, its record stays.
+    Q_INVOKABLE void archiveRig(const QString &id, bool archived);
     /// Reads the logbook again, at once.
     Q_INVOKABLE void refresh();
 
@@ -157,12 +164,16 @@ private:
     void speakAgain();
     void showAll();
     void keepPreferences();
+    void writeRig(const Rig &rig);
+    [[nodiscard]] bool isPutAway(const Rig &rig) const;
+    [[nodiscard]] bool leavePutAway();
 
     const AppParts m_parts;
     Preferences m_preferences;
     Shown m_shown;
     Texts m_words; ///< the product's in the person's language
     bool m_loaded = false;
+    bool m_unmade = false; ///< the logbook has no file yet
     bool m_reading = false;
     bool m_readAgain = false;
     QString m_errorWhat;
@@ -176,6 +187,7 @@ private:
     RigModel *m_rig;
     DueModel *m_due;
     BookModel *m_book;
+    BooksModel *m_books;
     BenchModel *m_bench;
     DrawingModel *m_drawing;
     CameraModel *m_camera;

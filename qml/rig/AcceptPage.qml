@@ -22,7 +22,8 @@ Scroll {
 
     spacing: 12
 
-    BodyText { visible: root.hold === null; text: qsTr("Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone."); Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: root.hold === null; text: qsTr("One's own decision"); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
+    BodyText { visible: root.hold === null; text: qsTr("Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone."); Layout.fillWidth: true }
     ColumnLayout {
         visible: root.hold !== null
         spacing: 12

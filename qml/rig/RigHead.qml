@@ -10,8 +10,11 @@ ColumnLayout {
     id: root
 
     required property RigModel rig
+    /// Only whose sheet it is.
+    property bool brief: false
     signal settingsAsked()
     signal whyAsked()
+    signal editAsked()
 
     spacing: 2
 
@@ -22,27 +25,8 @@ ColumnLayout {
         WordButton { text: qsTr("settings", "page"); Layout.alignment: Qt.AlignTop; onClicked: root.settingsAsked() }
     }
     BodyText { text: root.rig.about; level: "small"; quiet: true; Layout.fillWidth: true }
-    Item { implicitHeight: 4 }
-    BodyText { text: root.rig.state; Layout.fillWidth: true }
-    Item { implicitHeight: 4 }
-    Repeater {
-        model: root.rig.figures
-        Pair {
-            required property var modelData
-            text: modelData.title
-            against: modelData.brief
-            first.level: "small"
-            first.quiet: true
-            second.font.bold: true
-            Layout.fillWidth: true
-            Accessible.role: Accessible.StaticText
-            Accessible.name: qsTr("%1: %2", "name, figure").arg(modelData.title).arg(modelData.text)
-        }
+    Once {
+        wanted: !root.brief
+        RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: 4; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() }
     }
-    Repeater {
-        model: Array.from(root.rig.holds).filter(one => (one.accepted ?? "") !== "")
-        BodyText { required property var modelData; text: Format.join([modelData.title, modelData.accepted], ": "); level: "small"; font.bold: true; Layout.fillWidth: true }
-    }
-    BodyText { visible: root.rig.hiddenPoints.length > 0; text: qsTr("Hidden: %1", "points").arg(Array.from(root.rig.hiddenPoints).join("; ")); level: "small"; font.bold: true; Layout.fillWidth: true }
-    WordButton { visible: root.rig.figures.length > 0 || root.rig.holds.length > 0; text: qsTr("why", "opens the grounds of the figures"); onClicked: root.whyAsked() }
 }

@@ -16,10 +16,14 @@ Scroll {
     signal opened(string findingId)
     signal settingsAsked()
     signal whyAsked()
+    signal editAsked()
 
+    widest: root.width
     Item { implicitHeight: 4 }
-    RigHead { rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked() }
+    RigHead { rig: root.rig; brief: !root.listed; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() }
     RigBoard { rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    // beside another place the drawing comes first, and its words follow
+    Once { wanted: !root.listed; RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() } }
     FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
 }

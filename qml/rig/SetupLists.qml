@@ -11,6 +11,9 @@ QtObject {
     readonly property var practices: [
         { slug: "north_america", name: qsTr("North America", "practice") }, { slug: "europe", name: qsTr("Europe", "practice") },
         { slug: "australia_new_zealand", name: qsTr("Australia and New Zealand", "practice") }, { slug: "other", name: qsTr("other", "practice") }]
+    readonly property var roofs: [
+        { slug: "membrane", name: qsTr("rubber or plastic membrane", "roof") }, { slug: "moulded", name: qsTr("moulded in one piece", "roof") },
+        { slug: "metal", name: qsTr("metal sheet", "roof") }, { slug: "canvas", name: qsTr("canvas", "roof") }]
     readonly property var roofWalk: [
         { slug: "no", name: qsTr("no", "answer") }, { slug: "yes", name: qsTr("yes, by its maker's rating", "answer") },
         { slug: "unknown", name: qsTr("not known, counts as no", "answer") }]

@@ -44,7 +44,7 @@ Scroll {
             topPadding: 10
             bottomPadding: 10
             Layout.fillWidth: true
-            onClicked: root.chosen(modelData.slug, root.rig.budget)
+            onClicked: root.chosen(modelData.walk ?? modelData.slug, modelData.budget ?? root.rig.budget)
             contentItem: ColumnLayout {
                 spacing: 1
                 BodyText { text: kind.modelData.name; level: "head"; Layout.fillWidth: true; Accessible.ignored: true }

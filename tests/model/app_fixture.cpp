@@ -18,8 +18,7 @@ AppFixture::AppFixture(Book book, const std::string &seed) : m_home(seed)
     if (book == Book::Tandem)
         SNUG_ASSERT(saveRig(m_home.book(), tandem(), {"A", std::nullopt, std::nullopt}).has_value());
     if (book == Book::Demo)
-        SNUG_ASSERT(loadDemo(m_home.file(), std::filesystem::path(SNUGWALK_SOURCE_DIR) / "demo-rig", m_codec)
-                        .has_value());
+        SNUG_ASSERT(loadDemo(m_home.file(), builtInDemo(), m_codec).has_value());
     m_home.close();
     parts.catalogue = &productCatalogue();
     parts.supplies = &productSupplies();

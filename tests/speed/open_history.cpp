@@ -79,7 +79,7 @@ int main(int argc, char **argv)
         std::filesystem::temp_directory_path() / ("snugwalk-speed-" + RandomIds().next().shortText());
     std::filesystem::create_directories(folder);
     const std::string file = (folder / "demo.snugwalk").string();
-    SNUG_ASSERT(loadDemo(file, argv[1], PlainCodec()).has_value());
+    SNUG_ASSERT(loadDemo(file, demoFolder(argv[1]), PlainCodec()).has_value());
     const LocalTime now = parseLocal("2026-11-20T08:00:00+13:00").value();
     FixedClock clock(now);
     RandomIds ids;

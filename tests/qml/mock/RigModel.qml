@@ -42,6 +42,19 @@ QtObject {
     property var mended: []
     property var fittings: [{ slug: "lp_gas", name: "LP gas" }, { slug: "mains", name: "mains power" }, { slug: "house_battery", name: "house battery" }, { slug: "awning", name: "awning" }]
     function usualFittings(kind: string, practice: string): var { return ["lp_gas", "awning"] }
+    readonly property var lengths: ({ travel_trailer: 6.4, fifth_wheel: 9.6, folding_trailer: 3.6, teardrop: 3, truck_camper: 4.6, motorhome: 7, van: 6 })
+    // as the core would, roughly: what is typed in metres, the usual elsewhere
+    function draft(map: var, own: bool): var {
+        const kind = map.kind ?? "travel_trailer", usual = lengths[kind] ?? 6.4, typed = parseFloat(map.length ?? ""), length = typed > 1.5 && typed < 20 ? typed : usual;
+        const low = kind === "folding_trailer" ? 0.95 : kind === "teardrop" ? 1.25 : 2.2, count = kind === "truck_camper" ? 0 : Number(map.axle_count ?? 2);
+        return { kindSlug: kind, bodyLength: length, bodyWidth: 2.3, bodyHeight: low, floorHeight: 0.55, hitchLength: /trailer|teardrop/.test(kind) ? 1.2 : 0,
+            axles: [0.55 * length, 0.55 * length + 0.85, 0.55 * length + 1.7].slice(0, count), openings: own ? openings : [], kerbLeft: true, axleCount: count,
+            usual: { length: usual + " m", width: "2.3 m", height: low + " m", floor_height: "0.55 m", hitch_length: "1.2 m", axles: ["3.5 m", "4.35 m"], roof: "metal" } };
+    }
+    function formTexts(): var {
+        return { name: name, kind: kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
+            axles: ["3.3 m", "4.15 m"], roof: "membrane", roof_walk: "no", fittings: ["lp_gas", "awning"], gross: "2500 kg", placard: "450 kPa", tire_size: "205/75 R14 105", load_range: "D", max_load: "925 kg", max_pressure: "450 kPa", torque: "120 N·m" };
+    }
     property int budget: 25
     function metres(typed: string): real { return parseFloat(typed) }
     function setBudget(minutes: int) { budget = minutes }

@@ -17,7 +17,7 @@ QtObject {
     property var languages: [{ slug: "en", name: "English" }, { slug: "es", name: "Español" }]
     property string person: "A."
     property real textScale: 1
-    property var rigs: [{ id: "r1", name: "Matagouri" }, { id: "r2", name: "Tussock" }]
+    property var rigs: [{ id: "r1", name: "Matagouri", current: true, archived: false }, { id: "r2", name: "Tussock", current: false, archived: false }, { id: "r3", name: "Totara", current: false, archived: true }]
     property var rigProblems: []
     property var emergency: ({ title: "Emergency",
         gas: "Gas smell or gas alarm: flames out if you are standing at them. Touch no switch, plug or phone inside. Everyone out, doors left open. Outside, shut the cylinder valve if you can reach it without going through the smell. Walk away upwind, then call: fire service, then a licensed gas fitter.",
@@ -30,6 +30,7 @@ QtObject {
     property WalkModel walk: WalkModel {}
     property DueModel due: DueModel {}
     property BookModel book: BookModel {}
+    property BooksModel books: BooksModel {}
     property BenchModel bench: BenchModel {}
     property TrendModel trends: TrendModel {}
     property SuppliesModel supplies: SuppliesModel {}
@@ -51,6 +52,10 @@ QtObject {
 
     function clearError() { errorWhat = ""; errorDo = "" }
     function chooseRig(id: string) { rig.name = rigs.find(one => one.id === id).name }
+    property var changed: []
+    property var archivals: []
     function addRig(map: var) { added = added.concat([map]) }
+    function changeRig(map: var) { changed = changed.concat([map]) }
+    function archiveRig(id: string, archived: bool) { archivals = archivals.concat([[id, archived]]) }
     function takePhoto() { photoTaken("file:///photo.jpg") }
 }

@@ -92,3 +92,55 @@ TEST_CASE("what is there stays there")
     CHECK_FALSE(backupLogbook(walker.book(), walker.home.folder().file("no/such/folder.snug")));
     CHECK(checkLogbook(walker.book(), true)->faults.empty());
 }
+
+TEST_CASE("a backup becomes a logbook again, and stays what it was")
+{
+    Walker walker;
+    REQUIRE(walker.mark(attentionOn("chains-condition", 3)));
+    const fs::path photo = putPhoto(walker, "picture");
+    const std::string backup = walker.home.folder().file("copy.snug");
+    REQUIRE(backupLogbook(walker.book(), backup));
+    const std::string before = slurp(backup);
+    const std::string target = walker.home.folder().file("again.snug");
+    const Result<CheckReport> report = restoreLogbook(backup, target, walker.home.options());
+    REQUIRE(report);
+    CHECK(report->photos == 1);
+    CHECK(slurp(backup) == before);
+    auto again = walker.home.tryOpen(target, false).value();
+    CHECK(marksOf(again, walker.walk.id)->size() == 1);
+    CHECK(slurp(fs::path(again.photoFolder()) / photo) == "picture");
+    CHECK(again.stream().incarnation != walker.book().stream().incarnation);
+    for (const char *ending : {".part", ".part-wal", ".part.photos"})
+        CHECK_FALSE(fs::exists(target + ending));
+}
+
+TEST_CASE("a restore never overwrites, and a damaged backup leaves nothing")
+{
+    Walker walker;
+    REQUIRE(walker.mark(passOf("chains-run")));
+    putPhoto(walker, "picture");
+    const std::string backup = walker.home.folder().file("copy.snug");
+    REQUIRE(backupLogbook(walker.book(), backup));
+    const std::string taken = walker.home.folder().file("taken.snug");
+    spill(taken, "precious");
+    const auto onto = [&](const std::string &from, const std::string &to) {
+        const Result<CheckReport> report = restoreLogbook(from, to, walker.home.options());
+        return report ? Errc::Bug : report.error().code;
+    };
+    CHECK(onto(backup, taken) == Errc::Conflict);
+    CHECK(slurp(taken) == "precious");
+    CHECK(onto(backup, walker.book().file()) == Errc::Conflict);
+    CHECK(onto(walker.home.folder().file("none.snug"), walker.home.folder().file("x.snug")) ==
+          Errc::NotFound);
+
+    const std::string target = walker.home.folder().file("again.snug");
+    for (const auto &item : fs::recursive_directory_iterator(backup + ".photos")) {
+        if (item.is_regular_file())
+            spill(item.path(), "another picture");
+    }
+    CHECK(onto(backup, target) == Errc::Corrupt);
+    spill(backup, "no logbook at all, though it has its name");
+    CHECK(onto(backup, target) == Errc::Corrupt);
+    for (const char *ending : {"", ".photos", ".part", ".part-wal", ".part.photos"})
+        CHECK_FALSE(fs::exists(target + ending));
+}

@@ -17,11 +17,15 @@ TestBook::TestBook(std::string seed)
     : clock(timeAt("2026-03-14T09:00:00+13:00")), ids("ids of " + seed), m_seed(std::move(seed))
 {}
 
-Result<Logbook> TestBook::tryOpen(const std::string &file, bool create)
+LogbookOptions TestBook::options(bool create)
 {
     const Hash secret = blake2b("device " + m_seed);
-    return Logbook::open(file,
-                         {DeviceKey::fromSeed(secret.view()), "device " + m_seed, &clock, &ids, create});
+    return {DeviceKey::fromSeed(secret.view()), "device " + m_seed, &clock, &ids, create};
+}
+
+Result<Logbook> TestBook::tryOpen(const std::string &file, bool create)
+{
+    return Logbook::open(file, options(create));
 }
 
 Logbook &TestBook::book()

@@ -24,6 +24,9 @@ public:
     [[nodiscard]] Logbook &reopened();
     [[nodiscard]] Result<Logbook> tryOpen(const std::string &file, bool create = true);
 
+    /// What another logbook of the same device opens with.
+    [[nodiscard]] LogbookOptions options(bool create = true);
+
     [[nodiscard]] const TempFolder &folder() const { return m_folder; }
     [[nodiscard]] std::string file() const { return m_folder.file("book.snug"); }
     FixedClock clock;
