@@ -85,11 +85,11 @@ Result<std::string> page(Session &session, const Standing &now, const ReportOpti
     if (!composed)
         return composed.error();
     const auto &coast = session.world().coast;
-    return html::documentPage(*composed,
-                              {session.texts(), session.units(),
-                               html::pagePhotos(PhotoStore((*session.book())->photoFolder()), &PlainCodec::shrunk,
-                                                o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
-                               coast ? &*coast : nullptr});
+    return html::documentPage(
+        *composed, {session.texts(), session.units(),
+                    html::pagePhotos(PhotoStore((*session.book())->photoFolder()), &PlainCodec::shrunk,
+                                     o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
+                    coast ? &*coast : nullptr});
 }
 
 // The walk named, else the last one.
