@@ -2,6 +2,8 @@
 // Which kinds there are, and who composes each.
 #include "papers/papers.hpp"
 
+#include "papers/decimal_marks.hpp"
+
 #include "papers/kinds/kinds.hpp"
 
 namespace snugwalk::papers {
@@ -63,9 +65,10 @@ std::string paperTitle(PaperKind kind, const Texts &texts)
     return texts.phrase("paper_title_" + std::string(slug(kind)));
 }
 
-Result<Document> compose(PaperKind kind, const PaperSource &source, const PaperOptions &options)
+namespace {
+
+Result<Document> composed(PaperKind kind, Paper paper)
 {
-    Paper paper(source, options);
     switch (kind) {
     case PaperKind::Walk:
         return walkPaper(std::move(paper));
@@ -95,6 +98,16 @@ Result<Document> compose(PaperKind kind, const PaperSource &source, const PaperO
         return layingUpPaper(std::move(paper));
     }
     return walkPaper(std::move(paper));
+}
+
+} // namespace
+
+Result<Document> compose(PaperKind kind, const PaperSource &source, const PaperOptions &options)
+{
+    Result<Document> document = composed(kind, Paper(source, options));
+    if (document)
+        putDecimalMarks(*document);
+    return document;
 }
 
 } // namespace snugwalk::papers
