@@ -3,7 +3,6 @@
 #include "papers/papers.hpp"
 
 #include "papers/decimal_marks.hpp"
-
 #include "papers/kinds/kinds.hpp"
 
 namespace snugwalk::papers {
