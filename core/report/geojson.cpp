@@ -149,7 +149,7 @@ std::string geoJsonText(const Standing &standing, const Texts &texts, PlaceDetai
         features.push_back(findingFeature(standing, history, texts, place));
     for (const Trip &trip : standing.history.trips)
         features.push_back(tripFeature(trip, place));
-    return toJson(Value::Map{{"type", "FeatureCollection"}, {"features", std::move(features)}}, true) + "\n";
+    return toJson(Value::Map{{"type", "FeatureCollection"}, {"features", std::move(features)}}, false) + "\n";
 }
 
 } // namespace snugwalk

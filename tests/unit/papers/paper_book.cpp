@@ -45,7 +45,6 @@ std::string firstOf(const std::vector<std::string> &points, Found found)
 
 PaperBook::PaperBook() : walker("papers", "before_road")
 {
-    walker.home.clock.set(timeAt("2026-11-20T08:10:00+13:00"));
     walker.doer.where = spot;
     firstWalk();
     roundInBetween();
@@ -130,8 +129,8 @@ void PaperBook::lastWalk()
     Trip trip;
     trip.rig = walker.rig.id;
     trip.title = "to the lake";
-    trip.start = timeAt("2026-11-01T09:00:00+13:00");
-    trip.end = timeAt("2026-11-01T11:00:00+13:00");
+    trip.start = timeAt("2026-02-01T09:00:00+13:00");
+    trip.end = timeAt("2026-02-01T11:00:00+13:00");
     trip.summary.length = kilometres(80);
     trip.outline = {spot, {-44.25, 170.1, std::nullopt, std::nullopt}};
     REQUIRE(addTrip(walker.book(), trip, walker.doer));
