@@ -54,6 +54,7 @@ PaperBook::PaperBook() : walker("papers", "before_road")
 
 Id PaperBook::photoOf(const Id &finding, const Id &look, char digit)
 {
+    walker.home.clock.advance(std::chrono::minutes(1));
     Photo photo;
     photo.rig = walker.rig.id;
     photo.finding = finding;
@@ -110,6 +111,8 @@ void PaperBook::roundInBetween()
     mend.minutes = 25.0;
     mend.cost = "NZD 12.00";
     walker.home.clock.advance(std::chrono::minutes(5));
+    mend.at = walker.book().now();
+    mend.by = walker.doer.by;
     REQUIRE(addMend(walker.book(), mend, walker.doer));
 }
 
