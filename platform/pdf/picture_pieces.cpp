@@ -17,8 +17,8 @@ namespace snugwalk::pdf {
 namespace {
 
 constexpr double gap = 6 * millimetre;
-constexpr double tallestPhoto = 58 * millimetre;
-constexpr double tallestDrawing = 92 * millimetre;
+constexpr double tallestPhoto = 52 * millimetre;
+constexpr double tallestDrawing = 80 * millimetre;
 constexpr double dotsPerInch = 200.0;
 
 using Svg = std::shared_ptr<QSvgRenderer>;
