@@ -50,7 +50,7 @@ Result<Options> readOptions(const QStringList &arguments)
                                    QStringLiteral("Write a report of this kind to --out, and leave."),
                                    QStringLiteral("kind"));
     const QCommandLineOption out(QStringLiteral("out"),
-                                 QStringLiteral("File of the report, ending in .pdf, .html or .ics."),
+                                 QStringLiteral("File of the report, ending in .pdf, .html, .csv, .geojson or .ics."),
                                  QStringLiteral("file"));
     const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Its sheets: a4 or letter."),
                                   QStringLiteral("sheet"), QStringLiteral("a4"));

@@ -31,6 +31,7 @@ PKG_CONFIG = {
     "expat": ["libexpat1-dev"],
     "geographiclib": ["libgeographiclib-dev"],
     "libexif": ["libexif-dev"],
+    "libical": ["libical-dev"],
     "libjpeg": ["libjpeg62-turbo-dev"],
     "libpng": ["libpng-dev"],
     "libsecret-1": ["libsecret-1-dev"],
