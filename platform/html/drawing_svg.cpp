@@ -147,9 +147,10 @@ std::string balloons(const std::vector<Balloon> &row, const Sheet &s, double y)
         const Spot &spot = row[i].spot;
         const double x = edge + step * (static_cast<double>(i) + 0.5);
         leaders += (spot.hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot.x, spot.y, x, y) + "</g>";
-        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ") scale(1.5)'>" + callShape(row[i].call) +
-               "</g><g fill='#fff'>" + circle(x, y, 23) + "</g><text x='" + n(x) + "' y='" + n(y + 9) +
-               "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) + "</text>";
+        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ") scale(1.5)'>" +
+               callShape(row[i].call) + "</g><g fill='#fff'>" + circle(x, y, 23) + "</g><text x='" + n(x) +
+               "' y='" + n(y + 9) + "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) +
+               "</text>";
     }
     return leaders + out;
 }

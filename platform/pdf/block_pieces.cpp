@@ -39,7 +39,8 @@ struct Maker {
     Pieces operator()(const PageBreakBlock &) const { return {}; }
 };
 
-// A caution stays with the work before it, a finding's first photos with its words, a name with what is signed.
+// A caution stays with the work before it, a finding's first photos with its words, a name with what is
+// signed.
 bool staysWithBefore(const Block &block)
 {
     return std::holds_alternative<CautionBlock>(block) || std::holds_alternative<PhotosBlock>(block) ||

@@ -56,9 +56,8 @@ std::vector<double> shared(const Asked &asked, double all)
     const std::size_t count = asked.natural.size();
     std::vector<std::size_t> order(count);
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-        return asked.natural[a] < asked.natural[b];
-    });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return asked.natural[a] < asked.natural[b]; });
     std::vector<double> widths(count, 0.0);
     double left = all;
     for (std::size_t n = 0; n < count; ++n) {

@@ -148,8 +148,11 @@ void TstReports::filesAreWhatTheirEndingSays()
     Home home(AppFixture::Book::Demo);
     home.reports().open();
     home.fixture.settle();
-    const std::vector<std::pair<const char *, QByteArray>> beginnings = {
-        {"pdf", "%PDF-1."}, {"html", "<!doctype html>"}, {"ics", "BEGIN:VCALENDAR"}, {"csv", "walk,"}, {"geojson", "{"}};
+    const std::vector<std::pair<const char *, QByteArray>> beginnings = {{"pdf", "%PDF-1."},
+                                                                         {"html", "<!doctype html>"},
+                                                                         {"ics", "BEGIN:VCALENDAR"},
+                                                                         {"csv", "walk,"},
+                                                                         {"geojson", "{"}};
     for (const auto &[ending, beginning] : beginnings) {
         const QString file = home.file("report.") + QLatin1String(ending);
         home.reports().save(QLatin1String(ending), QUrl::fromLocalFile(file).toString());

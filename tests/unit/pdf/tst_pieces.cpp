@@ -34,10 +34,7 @@ std::vector<int> pagesOf(const std::vector<Piece> &pieces, double height)
 
 } // namespace
 
-TEST_CASE("no piece is one empty page")
-{
-    CHECK(paginate({}, 100).size() == 1);
-}
+TEST_CASE("no piece is one empty page") { CHECK(paginate({}, 100).size() == 1); }
 
 TEST_CASE("what does not fit goes over, what fits to the brim stays")
 {
