@@ -2,24 +2,14 @@
 // Rows and their quoting.
 #include "report/csv_tables.hpp"
 
-#include <array>
-#include <charconv>
-
 #include "base/text.hpp"
+#include "report/shortest.hpp"
 #include "rig/names.hpp"
 #include "walk/mend_part.hpp"
 #include "walk/progress.hpp"
 
 namespace snugwalk {
 namespace {
-
-// As few digits as read back the same.
-std::string number(double value)
-{
-    std::array<char, 32> digits{};
-    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value);
-    return {digits.data(), end.ptr};
-}
 
 std::string cell(const std::string &text)
 {
@@ -43,7 +33,7 @@ std::vector<std::string> placeCells(const RigPlace &place)
 {
     std::vector<std::string> cells = {place.named, place.face ? std::string(slug(*place.face)) : ""};
     for (const auto part : {&RigPosition::aft, &RigPosition::right, &RigPosition::up})
-        cells.push_back(place.at ? number(((*place.at).*part).si()) : "");
+        cells.push_back(place.at ? shortest(((*place.at).*part).si()) : "");
     return cells;
 }
 
@@ -79,7 +69,7 @@ std::vector<std::string> findingRow(const Standing &standing, const FindingHisto
                                     texts.word("defects", finding.defect),
                                     std::string(slug(statusOf(history))),
                                     last != nullptr ? std::to_string(last->grade) : "",
-                                    extent ? number(extent->si) : "",
+                                    extent ? shortest(extent->si) : "",
                                     extent ? std::string(siSymbol(extent->dimension)) : "",
                                     open != nullptr ? std::string(slug(open->concern.call)) : "",
                                     open != nullptr ? fixed(open->concern.number, 1) : ""};
@@ -149,7 +139,7 @@ CsvTable marksTable(const WalkRecord &record, const Texts &texts)
         }
         for (const Reading &reading : readings) {
             std::vector<std::string> whole = row;
-            whole.insert(whole.end(), {reading.slug, reading.place, number(reading.si),
+            whole.insert(whole.end(), {reading.slug, reading.place, shortest(reading.si),
                                        std::string(siSymbol(reading.dimension)), reading.unit, reading.tool});
             whole.insert(whole.end(), end.begin(), end.end());
             table.rows.push_back(std::move(whole));
@@ -182,7 +172,7 @@ CsvTable mendsTable(const RigHistory &history, const Texts &texts)
         for (const std::string &point : points)
             titles.push_back(texts.point(point).title);
         table.rows.push_back({mend.id.text(), formatLocal(mend.at), mend.by, mend.action, mend.what,
-                              join(parts, "; "), mend.minutes ? number(*mend.minutes) : "", mend.cost,
+                              join(parts, "; "), mend.minutes ? shortest(*mend.minutes) : "", mend.cost,
                               join(findings, " "), join(points, " "), join(titles, "; ")});
     }
     return table;

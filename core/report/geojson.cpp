@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/text.hpp"
 #include "base/value.hpp"
+#include "report/shortest.hpp"
 
 namespace snugwalk {
 namespace {
@@ -14,24 +16,28 @@ using Line = std::vector<GeoPoint>;
 
 double sevenDigits(double degrees) { return std::round(degrees * 1e7) / 1e7; }
 
-Value position(const GeoPoint &p) { return Value::List{sevenDigits(p.longitude), sevenDigits(p.latitude)}; }
-
-Value geometry(const char *type, Value coordinates)
+std::string position(const GeoPoint &p)
 {
-    return Value::Map{{"type", type}, {"coordinates", std::move(coordinates)}};
+    return "[" + shortest(sevenDigits(p.longitude)) + "," + shortest(sevenDigits(p.latitude)) + "]";
 }
 
-Value pointGeometry(const std::optional<GeoPoint> &place)
+std::string positions(const Line &line)
 {
-    return place ? geometry("Point", position(*place)) : Value();
-}
-
-Value positions(const Line &line)
-{
-    Value::List out;
+    std::vector<std::string> out;
+    out.reserve(line.size());
     for (const GeoPoint &p : line)
         out.push_back(position(p));
-    return out;
+    return "[" + join(out, ",") + "]";
+}
+
+std::string geometry(std::string_view type, const std::string &coordinates)
+{
+    return "{\"type\":\"" + std::string(type) + "\",\"coordinates\":" + coordinates + "}";
+}
+
+std::string pointGeometry(const std::optional<GeoPoint> &place)
+{
+    return place ? geometry("Point", position(*place)) : "null";
 }
 
 // Two positions more than half the earth apart in longitude are taken to meet over the 180th meridian.
@@ -60,7 +66,7 @@ bool samePlace(const GeoPoint &a, const GeoPoint &b)
            sevenDigits(a.longitude) == sevenDigits(b.longitude);
 }
 
-Value lineGeometry(const Line &outline, PlaceDetail detail)
+std::string lineGeometry(const Line &outline, PlaceDetail detail)
 {
     Line told;
     for (const GeoPoint &p : outline) {
@@ -69,7 +75,7 @@ Value lineGeometry(const Line &outline, PlaceDetail detail)
             told.push_back(*place);
     }
     if (told.size() < 2)
-        return told.empty() ? Value() : pointGeometry(told.front());
+        return told.empty() ? "null" : pointGeometry(told.front());
     std::vector<Line> parts = cutAtMeridian(told);
     // a line that only touches the meridian leaves a part of one spot twice
     std::erase_if(parts, [](const Line &part) {
@@ -77,10 +83,11 @@ Value lineGeometry(const Line &outline, PlaceDetail detail)
     });
     if (parts.size() == 1)
         return geometry("LineString", positions(parts.front()));
-    Value::List all;
+    std::vector<std::string> all;
+    all.reserve(parts.size());
     for (const Line &part : parts)
         all.push_back(positions(part));
-    return geometry("MultiLineString", std::move(all));
+    return geometry("MultiLineString", "[" + join(all, ",") + "]");
 }
 
 std::optional<GeoPoint> whereSeen(const RigHistory &history, const FindingHistory &finding)
@@ -96,16 +103,15 @@ std::optional<GeoPoint> whereSeen(const RigHistory &history, const FindingHistor
     return std::nullopt;
 }
 
-Value feature(const Id &id, Value geometry, Value::Map properties)
+// A line each, for people who read it all the same.
+std::string feature(const Id &id, const std::string &geometry, Value::Map properties)
 {
-    return Value::Map{{"type", "Feature"},
-                      {"id", id.text()},
-                      {"geometry", std::move(geometry)},
-                      {"properties", Value(std::move(properties))}};
+    return "{\"type\":\"Feature\",\"id\":\"" + id.text() + "\",\"geometry\":" + geometry +
+           ",\"properties\":" + toJson(Value(std::move(properties)), false) + "}";
 }
 
-Value findingFeature(const Standing &standing, const FindingHistory &history, const Texts &texts,
-                     PlaceDetail detail)
+std::string findingFeature(const Standing &standing, const FindingHistory &history, const Texts &texts,
+                           PlaceDetail detail)
 {
     const Finding &finding = history.finding;
     const Look *last = lookAt(history, Instant::max());
@@ -126,7 +132,7 @@ Value findingFeature(const Standing &standing, const FindingHistory &history, co
                    std::move(properties));
 }
 
-Value tripFeature(const Trip &trip, PlaceDetail detail)
+std::string tripFeature(const Trip &trip, PlaceDetail detail)
 {
     Value::Map properties{
         {"kind", "trip"},
@@ -144,12 +150,13 @@ Value tripFeature(const Trip &trip, PlaceDetail detail)
 
 std::string geoJsonText(const Standing &standing, const Texts &texts, PlaceDetail place)
 {
-    Value::List features;
+    std::vector<std::string> features;
     for (const FindingHistory &history : standing.history.findings)
         features.push_back(findingFeature(standing, history, texts, place));
     for (const Trip &trip : standing.history.trips)
         features.push_back(tripFeature(trip, place));
-    return toJson(Value::Map{{"type", "FeatureCollection"}, {"features", std::move(features)}}, true) + "\n";
+    return std::string("{\"type\":\"FeatureCollection\",\"features\":[") + (features.empty() ? "" : "\n") +
+           join(features, ",\n") + "\n]}\n";
 }
 
 } // namespace snugwalk

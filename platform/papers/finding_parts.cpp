@@ -154,8 +154,7 @@ void rigTable(Paper &paper)
         if (row[1] == paper.say("plate_unread"))
             row[2].clear();
     }
-    paper.table({paper.say("col_what"), paper.say("col_figure"), paper.say("col_origin")}, std::move(rows),
-                {false, true, false});
+    paper.table({paper.say("col_what"), paper.say("col_figure"), paper.say("col_origin")}, std::move(rows));
 }
 
 Result<std::vector<ReportFinding>> chosenFindings(const Paper &paper, const std::vector<Id> &ids)

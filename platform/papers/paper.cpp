@@ -95,6 +95,8 @@ Document Paper::finish(std::string title) &&
     m_document.subtitle = rig().name + ", " + timeWithZone(m_source.standing.now);
     if (!m_options.by.empty())
         m_document.subtitle += ", " + texts().phrase("made_by", {m_options.by});
+    if (m_lookers.empty() && m_report.lastWalk) // what it lists as not looked at goes by the walks
+        lookedBy(*m_report.lastWalk);
     const std::string who = m_lookers.empty() ? say("nobody_named") : join(m_lookers, ", ");
     m_document.footer = replaceAll(texts().text("report_footer"), "{who}", who);
     return std::move(m_document);

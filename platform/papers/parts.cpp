@@ -86,7 +86,13 @@ void notLookedBlocks(Paper &paper, const WalkRecord *record)
 {
     const Texts &texts = paper.texts();
     paper.heading("not_looked");
-    const std::size_t before = paper.size();
+    if (record == nullptr && paper.report().lastWalk) {
+        record = &*paper.report().lastWalk;
+        paper.text(
+            paper.say("by_last_walk", {texts.kindName(record->walk.kind), dayOf(record->walk.started)}),
+            TextTone::Quiet);
+    }
+    const std::size_t said = paper.size();
     std::set<std::string> told;
     if (record != nullptr) {
         const std::vector<std::string> missed = couldNotLook(paper, *record);
@@ -116,7 +122,7 @@ void notLookedBlocks(Paper &paper, const WalkRecord *record)
     for (const HiddenInSight &hidden : paper.source().standing.state.hidden)
         paper.text(paper.title(hidden.point) + ": " +
                    texts.phrase("hidden_by", {hidden.by.by, formatDate(hidden.by.date)}));
-    if (paper.size() == before)
+    if (paper.size() == said)
         paper.text(paper.say("nothing_unlooked"));
 }
 

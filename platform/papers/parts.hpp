@@ -30,7 +30,8 @@ void cautionBlock(Paper &paper, const std::vector<std::string> &codes);
 /// Kind, time, who, counts.
 void walkBlock(Paper &paper, const WalkRecord &record);
 /// What could not be looked at and why, what has no mark, what a limit of time left out, what no look is
-/// written for, and what the owner hid: in every document. `record` is the walk it tells of, or null.
+/// written for, and what the owner hid: in every document. `record` is the walk it tells of; null: the last
+/// one.
 void notLookedBlocks(Paper &paper, const WalkRecord *record);
 /// Counts and what is not the same, then photos side by side.
 void changeBlocks(Paper &paper, const Comparison &comparison, const std::vector<ReportPhotoPair> &pairs);

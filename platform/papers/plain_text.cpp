@@ -18,17 +18,24 @@ public:
     {
         const std::vector<std::string> lines = wrapped(b.text, m_columns);
         std::size_t longest = 0;
-        out += "\n";
+        m_underHeading = false;
+        gap();
         for (const std::string &line : lines) {
             out += line + "\n";
             longest = std::max(longest, charactersIn(line));
         }
         out += b.level <= 2 ? std::string(longest, b.level == 1 ? '=' : '-') + "\n" : "";
+        m_underHeading = true;
     }
     void operator()(const TextBlock &b) { lines(b.text, "", ""); }
-    void operator()(const TableBlock &b) { out += tableLines(b, m_columns); }
+    void operator()(const TableBlock &b)
+    {
+        gap();
+        out += tableLines(b, m_columns);
+    }
     void operator()(const FindingBlock &b)
     {
+        gap();
         const std::string number = b.number > 0 ? std::to_string(b.number) + ". " : "";
         lines(b.title, number, std::string(number.size(), ' '));
         for (const std::string &line : b.lines)
@@ -36,11 +43,13 @@ public:
     }
     void operator()(const TickBlock &b)
     {
+        gap();
         for (const std::string &line : b.lines)
             lines(line, "[ ] ", "    ");
     }
     void operator()(const CautionBlock &b)
     {
+        gap();
         for (const std::string &line : b.lines)
             lines(line, "|| ", "|| ");
     }
@@ -74,14 +83,23 @@ public:
         out += last + blank(m_columns - charactersIn(last));
         for (int row = 1; row < b.rows; ++row)
             out += blank(m_columns);
+        m_underHeading = false;
     }
     void operator()(const SignatureBlock &b)
     {
-        out += "\n";
+        gap();
         (*this)(BlankBlock{b.who, 1});
         (*this)(BlankBlock{m_texts.phrase("paper_place_and_date"), 1});
     }
-    void operator()(const PageBreakBlock &) { out += "\n"; }
+    void operator()(const PageBreakBlock &) { gap(); }
+
+    // One empty line, but none under a heading.
+    void gap()
+    {
+        if (!m_underHeading && !out.empty() && !out.ends_with("\n\n"))
+            out += "\n";
+        m_underHeading = false;
+    }
 
     void lines(const std::string &text, const std::string &first, const std::string &rest)
     {
@@ -92,6 +110,7 @@ public:
                 before = rest;
             }
         }
+        m_underHeading = false;
     }
 
     std::string out;
@@ -102,6 +121,7 @@ private:
 
     const Texts &m_texts;
     std::size_t m_columns;
+    bool m_underHeading = false;
 };
 
 } // namespace
@@ -114,9 +134,8 @@ std::string plainText(const Document &document, const Texts &texts, std::size_t 
     page.out += "\n";
     for (const Block &block : document.blocks)
         std::visit(page, block);
-    page.out += "\n";
+    page.gap();
     page.lines(document.footer, "", "");
-    page.out.erase(0, page.out.find_first_not_of('\n'));
     return std::move(page.out);
 }
 

@@ -33,22 +33,43 @@ std::string filled(const std::string &text, std::size_t width, bool right)
     return right ? blanks + text : text + blanks;
 }
 
+std::size_t longestWord(std::string_view text)
+{
+    std::size_t longest = 0;
+    for (const std::string_view word : split(text, ' '))
+        longest = std::max(longest, charactersIn(word));
+    return longest;
+}
+
+// Columns give way where their words still fit, the widest first; words are cut only when none can.
+void narrow(std::vector<std::size_t> &widths, const std::vector<std::size_t> &words)
+{
+    std::size_t at = widths.size();
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        if (widths[i] > words[i] && (at == widths.size() || widths[i] > widths[at]))
+            at = i;
+    }
+    if (at == widths.size())
+        at = static_cast<std::size_t>(std::max_element(widths.begin(), widths.end()) - widths.begin());
+    --widths[at];
+}
+
 std::vector<std::size_t> widthsOf(const TableBlock &table, std::size_t columns)
 {
-    std::vector<std::size_t> widths;
-    for (const std::string &word : table.head)
-        widths.push_back(charactersIn(word));
-    for (const auto &row : table.rows) {
-        for (std::size_t i = 0; i < row.size() && i < widths.size(); ++i)
+    std::vector<std::size_t> widths(table.head.size(), 1);
+    std::vector<std::size_t> words(table.head.size(), 1);
+    const auto take = [&](const std::vector<std::string> &row) {
+        for (std::size_t i = 0; i < row.size() && i < widths.size(); ++i) {
             widths[i] = std::max(widths[i], charactersIn(row[i]));
-    }
+            words[i] = std::max(words[i], longestWord(row[i]));
+        }
+    };
+    take(table.head);
+    for (const auto &row : table.rows)
+        take(row);
     const std::size_t room = columns - std::min(columns - 1, gap * (widths.size() - 1));
-    while (std::accumulate(widths.begin(), widths.end(), std::size_t{0}) > room) {
-        const auto widest = std::max_element(widths.begin(), widths.end());
-        if (*widest <= 1)
-            break;
-        --*widest;
-    }
+    while (std::accumulate(widths.begin(), widths.end(), std::size_t{0}) > std::max(room, widths.size()))
+        narrow(widths, words);
     return widths;
 }
 

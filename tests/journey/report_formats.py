@@ -4,6 +4,7 @@ Python's csv, python3-geojson and python3-shapely (Debian), and libical through 
 import csv
 import datetime
 import io
+import json
 import os
 import re
 import subprocess
@@ -53,7 +54,7 @@ def comma_separated(program):
         check(date["likely"] == (due[date["point"]]["likely"] or ""), f"{date['point']}: likely {date['likely']}")
     check(len(table(program, "mends")) >= 3, "mends are missing")
     marks = table(program, "marks")
-    check({"pass", "not_looked"} <= {m["mark"] for m in marks}, "marks are missing")
+    check({"pass", "attention"} <= {m["mark"] for m in marks}, "marks are missing")
     for mark in marks:
         check(bool(mark["value"]) == bool(mark["reading"]) and (not mark["value"] or float(mark["value"]) == float(mark["value"])),
               f"{mark['point']}: value {mark['value']}")
@@ -73,8 +74,9 @@ def features(program, *arguments):
     collection = geojson.loads(text)
     check(isinstance(collection, geojson.FeatureCollection) and collection.is_valid, f"{collection.errors()}")
     check("crs" not in collection, "a coordinate system of its own")
-    check(not re.search(r"\d\.\d{8,}[^\"]*\n", "\n".join(l for l in text.split("\n") if re.match(r"^\s*-?[\d.]+,?$", l))),
-          "more than seven digits")
+    for feature in json.loads(text, parse_float=str)["features"]:
+        written_as = json.dumps((feature["geometry"] or {}).get("coordinates"))
+        check(not re.search(r"\.\d{8}", written_as), f"{feature['id']}: more than seven digits")
     return collection["features"]
 
 

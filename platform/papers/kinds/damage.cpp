@@ -72,9 +72,12 @@ Result<Document> damagePaper(Paper paper)
         findingBlocks(paper, finding);
         thenAndNowBlock(paper, history);
         paper.text(paper.say("first_seen", {timeWithZone(history.finding.opened)}));
-        placeBlock(paper, whereSeen(paper, history));
+        if (paper.options().place != PlaceDetail::LeftOut)
+            placeBlock(paper, whereSeen(paper, history));
         photos.insert(photos.end(), history.photos.begin(), history.photos.end());
     }
+    if (paper.options().place == PlaceDetail::LeftOut)
+        placeBlock(paper, whereSeen(paper, chosen->front().history)); // says that it is left out, once
     happeningTable(paper, *chosen);
     paper.add(BlankBlock{paper.say("blank_how"), 4});
     if (!photos.empty()) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Laying up by stand, to tick, with cautions in full and the emergency card.
+#include <set>
 #include <utility>
 
 #include "base/text.hpp"
@@ -32,6 +33,7 @@ std::string lineWords(const Paper &paper, const std::string &point, const WalkRe
 void tapeTicks(Paper &paper, const std::vector<TapeLine> &tape, const WalkRecord *record)
 {
     std::string stand;
+    std::set<std::string> told;
     TickBlock ticks;
     const auto flush = [&] {
         if (!ticks.lines.empty())
@@ -42,7 +44,8 @@ void tapeTicks(Paper &paper, const std::vector<TapeLine> &tape, const WalkRecord
         if (here != stand) {
             flush();
             paper.add(HeadingBlock{3, paper.texts().standName(here)});
-            paper.text(paper.texts().standInstruction(here), TextTone::Quiet);
+            if (told.insert(here).second)
+                paper.text(paper.texts().standInstruction(here), TextTone::Quiet);
         }
         stand = here;
         for (const std::string &point : line.points)

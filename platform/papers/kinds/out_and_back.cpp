@@ -125,7 +125,7 @@ Result<Document> outAndBackPaper(Paper paper)
     for (const char *label : {"blank_keys", "blank_fuel_and_gas", "blank_missing"})
         paper.add(BlankBlock{paper.say(label), 1});
     notLookedBlocks(paper, sides->back != nullptr ? sides->back : sides->out);
-    for (const char *when : {"out", "back"}) {
+    for (const char *when : {"signed_out", "signed_back"}) {
         paper.heading(when);
         paper.add(SignatureBlock{paper.say("sign_gives")});
         paper.add(SignatureBlock{paper.say("sign_takes_rig")});

@@ -55,8 +55,7 @@ void tapeTable(Paper &paper, const WalkRecord &record)
 
 Result<Document> roadSlipPaper(Paper paper)
 {
-    const Result<const WalkRecord *> walk =
-        chosenWalk(paper, paper.options().walk, {"before_road", "at_stop"});
+    const Result<const WalkRecord *> walk = chosenWalk(paper, paper.options().walk, {"before_road"});
     if (!walk)
         return walk.error();
     if (*walk == nullptr)
@@ -64,10 +63,13 @@ Result<Document> roadSlipPaper(Paper paper)
                      "walk it, or name another walk"};
     const WalkRecord &record = **walk;
     walkBlock(paper, record);
-    stateBlocks(paper);
+    if (civilDate(record.walk.started) != civilDate(paper.source().standing.now))
+        paper.text(paper.say("walk_of_other_day", {dayOf(record.walk.started)}));
     acceptanceBlocks(paper, record.walk);
     paper.heading("looked_at");
     tapeTable(paper, record);
+    paper.heading("state_now");
+    stateBlocks(paper);
     if (!paper.report().findings.empty()) {
         paper.heading("open_findings");
         for (const ReportFinding &finding : paper.report().findings)

@@ -94,20 +94,21 @@ bool dampTable(Paper &paper, const std::vector<const Point *> &points)
                 continue;
             for (const Reading &reading : mark->readings) {
                 const ReadingSpec *spec = point->reading(reading.slug);
-                rows.push_back({dayOf(mark->at), paper.title(point->slug),
-                                reading.place.empty() ? "" : placeName(reading.place, paper.texts()),
-                                paper.texts().word("readings", reading.slug),
-                                paper.amount(reading.dimension, reading.si), reading.tool,
-                                spec != nullptr ? limitWords(paper, *point, *spec) : ""});
+                rows.push_back(
+                    {dayOf(mark->at),
+                     paper.title(point->slug) +
+                         (reading.place.empty() ? "" : ", " + placeName(reading.place, paper.texts())),
+                     paper.texts().word("readings", reading.slug),
+                     paper.amount(reading.dimension, reading.si), reading.tool,
+                     spec != nullptr ? limitWords(paper, *point, *spec) : ""});
                 paper.lookedBy(mark->by);
             }
         }
     }
     paper.heading("damp");
-    return paper.table({paper.say("col_date"), paper.say("col_point"), paper.say("col_place"),
-                        paper.say("col_reading"), paper.say("col_figure"), paper.say("col_tool"),
-                        paper.say("col_limit")},
-                       std::move(rows), {false, false, false, false, true, false, false});
+    return paper.table({paper.say("col_date"), paper.say("col_point"), paper.say("col_reading"),
+                        paper.say("col_figure"), paper.say("col_tool"), paper.say("col_limit")},
+                       std::move(rows), {false, false, false, true, false, false});
 }
 
 } // namespace

@@ -28,16 +28,15 @@ void walksTable(Paper &paper)
     for (const WalkRecord &record : paper.history().walks) {
         const Counts counts = countMarks(record.walk, record.marks);
         rows.push_back({dayOf(record.walk.started), paper.texts().kindName(record.walk.kind), record.walk.by,
-                        number(counts.points), number(counts.pass), number(counts.attention),
-                        number(counts.couldNotLook), number(counts.notLooked)});
+                        number(counts.pass), number(counts.attention), number(counts.couldNotLook),
+                        number(counts.notLooked)});
         paper.lookedBy(record);
     }
     paper.heading("walks");
     if (!paper.table({paper.say("col_date"), paper.say("col_walk"), paper.say("col_by"),
-                      paper.say("col_points"), paper.texts().phrase("state_pass"),
-                      paper.texts().phrase("state_attention"), paper.texts().phrase("state_could_not_look"),
-                      paper.texts().phrase("state_not_looked")},
-                     std::move(rows), {false, false, false, true, true, true, true, true}))
+                      paper.texts().phrase("state_pass"), paper.texts().phrase("state_attention"),
+                      paper.texts().phrase("state_could_not_look"), paper.texts().phrase("state_not_looked")},
+                     std::move(rows), {false, false, false, true, true, true, true}))
         paper.text(paper.texts().phrase("looked_none"));
 }
 

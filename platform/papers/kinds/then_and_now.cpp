@@ -66,8 +66,9 @@ Result<Document> thenAndNowPaper(Paper paper)
     const Result<const WalkRecord *> now = chosenWalk(paper, comparison.nowWalk, {});
     if (!then || !now)
         return then ? now.error() : then.error();
-    paper.table({"", paper.say("col_walk")}, {{paper.say("col_then"), walkWords(paper, (*then)->walk)},
-                                              {paper.say("col_now"), walkWords(paper, (*now)->walk)}});
+    paper.table({paper.say("col_when"), paper.say("col_walk")},
+                {{paper.say("col_then"), walkWords(paper, (*then)->walk)},
+                 {paper.say("col_now"), walkWords(paper, (*now)->walk)}});
     paper.text(paper.say("paired_by", {paper.texts().phrase("pair_" + std::string(slug(pair->by)))}),
                TextTone::Quiet);
     placeBlock(paper, (*now)->walk.where);

@@ -82,7 +82,7 @@ void jobCautions(Paper &paper, const Point &point, std::set<std::string> &told)
         paper.add(std::move(block));
 }
 
-void partsTable(Paper &paper, const std::vector<SupplyLine> &supplies, const Id &finding)
+bool partsTable(Paper &paper, const std::vector<SupplyLine> &supplies, const Id &finding)
 {
     const SupplyList &list = paper.source().supplies;
     std::vector<std::vector<std::string>> rows;
@@ -96,12 +96,12 @@ void partsTable(Paper &paper, const std::vector<SupplyLine> &supplies, const Id 
                                 supplyAmount(*item, line.onHandSi, paper.options().units)});
         }
     }
-    if (paper.table({paper.say("col_part"), paper.say("col_needed"), paper.say("col_on_hand")},
-                    std::move(rows), {false, true, true}))
-        paper.text(paper.texts().phrase("supply_basis"), TextTone::Quiet);
+    return paper.table({paper.say("col_part"), paper.say("col_needed"), paper.say("col_on_hand")},
+                       std::move(rows), {false, true, true});
 }
 
-void job(Paper &paper, const ReportFinding &finding, const std::vector<SupplyLine> &supplies,
+// Whether it needs parts.
+bool job(Paper &paper, const ReportFinding &finding, const std::vector<SupplyLine> &supplies,
          std::set<std::string> &told)
 {
     findingBlocks(paper, finding);
@@ -117,7 +117,7 @@ void job(Paper &paper, const ReportFinding &finding, const std::vector<SupplyLin
             paper.text(paper.say("tools", {tools}), TextTone::Quiet);
         paper.text(paper.say("done_when", {paper.texts().point(point->slug).pass}));
     }
-    partsTable(paper, supplies, finding.history.finding.id);
+    return partsTable(paper, supplies, finding.history.finding.id);
 }
 
 void prices(Paper &paper, const Findings &findings)
@@ -159,8 +159,11 @@ Result<Document> workOrderPaper(Paper paper)
     const std::vector<SupplyLine> supplies =
         suppliesFor(paper.source().supplies, standing.history, {}, standing.now, 0);
     std::set<std::string> told;
+    bool parts = false;
     for (const ReportFinding &finding : *chosen)
-        job(paper, finding, supplies, told);
+        parts = job(paper, finding, supplies, told) || parts;
+    if (parts)
+        paper.text(paper.texts().phrase("supply_basis"), TextTone::Quiet);
     prices(paper, *chosen);
     notLookedBlocks(paper, nullptr);
     paper.add(SignatureBlock{paper.say("sign_asks")});

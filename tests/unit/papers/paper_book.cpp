@@ -45,7 +45,6 @@ std::string firstOf(const std::vector<std::string> &points, Found found)
 
 PaperBook::PaperBook() : walker("papers", "before_road")
 {
-    walker.home.clock.set(timeAt("2026-11-20T08:10:00+13:00"));
     walker.doer.where = spot;
     firstWalk();
     roundInBetween();
@@ -55,6 +54,7 @@ PaperBook::PaperBook() : walker("papers", "before_road")
 
 Id PaperBook::photoOf(const Id &finding, const Id &look, char digit)
 {
+    walker.home.clock.advance(std::chrono::minutes(1));
     Photo photo;
     photo.rig = walker.rig.id;
     photo.finding = finding;
@@ -111,6 +111,8 @@ void PaperBook::roundInBetween()
     mend.minutes = 25.0;
     mend.cost = "NZD 12.00";
     walker.home.clock.advance(std::chrono::minutes(5));
+    mend.at = walker.book().now();
+    mend.by = walker.doer.by;
     REQUIRE(addMend(walker.book(), mend, walker.doer));
 }
 
@@ -130,8 +132,8 @@ void PaperBook::lastWalk()
     Trip trip;
     trip.rig = walker.rig.id;
     trip.title = "to the lake";
-    trip.start = timeAt("2026-11-01T09:00:00+13:00");
-    trip.end = timeAt("2026-11-01T11:00:00+13:00");
+    trip.start = timeAt("2026-02-01T09:00:00+13:00");
+    trip.end = timeAt("2026-02-01T11:00:00+13:00");
     trip.summary.length = kilometres(80);
     trip.outline = {spot, {-44.25, 170.1, std::nullopt, std::nullopt}};
     REQUIRE(addTrip(walker.book(), trip, walker.doer));

@@ -64,7 +64,7 @@ TEST_CASE("findings have a line each, places on earth only where asked")
     const CsvTable exact = findingsTable(standing, realTexts(), PlaceDetail::Exact);
     expectEven(exact);
     CHECK(cellOf(exact, 0, "longitude") == "170.6543210");
-    CHECK(cellOf(findingsTable(standing, realTexts(), PlaceDetail::Coarse), 0, "latitude") == "-44.1000000");
+    CHECK(cellOf(findingsTable(standing, realTexts(), PlaceDetail::Coarse), 0, "latitude") == "-44.1400000");
 }
 
 TEST_CASE("marks have a line a reading, and a point without a mark says so")

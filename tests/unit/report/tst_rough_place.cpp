@@ -11,7 +11,7 @@ using namespace snugwalk;
 
 namespace {
 
-std::optional<GeoPoint> at(double latitude, double longitude)
+std::optional<GeoPoint> spotAt(double latitude, double longitude)
 {
     return GeoPoint{latitude, longitude, 12.0, std::nullopt};
 }
@@ -29,17 +29,17 @@ TEST_CASE("a rough place is in the cell of the place, and every place of a cell 
         CHECK(geohash(rough) == geohash(place)); // by the published cells, see tests/published/trip
         CHECK(roughPlace(rough) == rough);
     }
-    for (const GeoPoint &corner : {*at(90.0, 179.9), *at(-90.0, -180.0), *at(90.0, 180.0)})
+    for (const GeoPoint &corner : {*spotAt(90.0, 179.9), *spotAt(-90.0, -180.0), *spotAt(90.0, 180.0)})
         CHECK(isValid(roughPlace(corner)));
 }
 
 TEST_CASE("no more is told than was asked for, and never a height")
 {
-    CHECK_FALSE(placeToTell(at(-44.2, 170.1), PlaceDetail::LeftOut));
+    CHECK_FALSE(placeToTell(spotAt(-44.2, 170.1), PlaceDetail::LeftOut));
     CHECK_FALSE(placeToTell(std::nullopt, PlaceDetail::Exact));
-    CHECK_FALSE(placeToTell(at(91.0, 0.0), PlaceDetail::Exact));
-    CHECK(placeToTell(at(-44.2, 170.1), PlaceDetail::Exact) == GeoPoint{-44.2, 170.1, {}, {}});
-    CHECK(placeToTell(at(-44.2, 170.1), PlaceDetail::Coarse) == roughPlace(*at(-44.2, 170.1)));
+    CHECK_FALSE(placeToTell(spotAt(91.0, 0.0), PlaceDetail::Exact));
+    CHECK(placeToTell(spotAt(-44.2, 170.1), PlaceDetail::Exact) == GeoPoint{-44.2, 170.1, {}, {}});
+    CHECK(placeToTell(spotAt(-44.2, 170.1), PlaceDetail::Coarse) == roughPlace(*spotAt(-44.2, 170.1)));
 }
 
 TEST_CASE("how much is told is read back from its name")
