@@ -1711,6 +1711,10 @@
         <comment>what waits</comment>
         <translation>exchange: %1</translation>
     </message>
+    <message>
+        <source>reports</source>
+        <translation>reports</translation>
+    </message>
 </context>
 <context>
     <name>LookEntry</name>
@@ -2555,6 +2559,97 @@
     <message>
         <source>To the stores</source>
         <translation>To the stores</translation>
+    </message>
+</context>
+<context>
+    <name>ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Reports</translation>
+    </message>
+    <message>
+        <source>What should it tell?</source>
+        <translation>What should it tell?</translation>
+    </message>
+    <message>
+        <source>another report</source>
+        <translation>another report</translation>
+    </message>
+    <message>
+        <source>Drawing the pages …</source>
+        <translation>Drawing the pages …</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <comment>title of a report</comment>
+        <translation>%1, page %2 of %3</translation>
+    </message>
+    <message>
+        <source>page before</source>
+        <translation>page before</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Page %1 of %2</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>next page</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Save: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Written: %1</translation>
+    </message>
+    <message>
+        <source>Sheets of paper</source>
+        <translation>Sheets of paper</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper size</comment>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Where it was</source>
+        <translation>Where it was</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>of a report</comment>
+        <translation>left out</translation>
+    </message>
+    <message>
+        <source>to about 5 km</source>
+        <comment>how exact a place is told</comment>
+        <translation>to about 5 km</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <comment>how exact a place is told</comment>
+        <translation>exact</translation>
+    </message>
+    <message>
+        <source>What the camera wrote into photos: place, time, its number</source>
+        <translation>What the camera wrote into photos: place, time, its number</translation>
+    </message>
+    <message>
+        <source>kept, in the web page</source>
+        <comment>data in photos</comment>
+        <translation>kept, in the web page</translation>
+    </message>
+    <message>
+        <source>The file lies where you put it; nothing is sent anywhere.</source>
+        <translation>The file lies where you put it; nothing is sent anywhere.</translation>
     </message>
 </context>
 <context>
@@ -5401,6 +5496,34 @@
     <message>
         <source>no position</source>
         <translation>no position</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::ReportModel</name>
+    <message>
+        <source>PDF</source>
+        <comment>kind of file</comment>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>web page</source>
+        <comment>kind of file</comment>
+        <translation>web page</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>table, CSV</translation>
+    </message>
+    <message>
+        <source>calendar</source>
+        <comment>kind of file</comment>
+        <translation>calendar</translation>
+    </message>
+    <message>
+        <source>map data, GeoJSON</source>
+        <comment>kind of file</comment>
+        <translation>map data, GeoJSON</translation>
     </message>
 </context>
 <context>

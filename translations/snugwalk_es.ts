@@ -1711,6 +1711,10 @@
         <comment>what waits</comment>
         <translation>intercambiar: %1</translation>
     </message>
+    <message>
+        <source>reports</source>
+        <translation>informes</translation>
+    </message>
 </context>
 <context>
     <name>LookEntry</name>
@@ -2555,6 +2559,97 @@
     <message>
         <source>To the stores</source>
         <translation>A los almacenes</translation>
+    </message>
+</context>
+<context>
+    <name>ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Informes</translation>
+    </message>
+    <message>
+        <source>What should it tell?</source>
+        <translation>¿Qué debe contar?</translation>
+    </message>
+    <message>
+        <source>another report</source>
+        <translation>otro informe</translation>
+    </message>
+    <message>
+        <source>Drawing the pages …</source>
+        <translation>Dibujando las páginas …</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <comment>title of a report</comment>
+        <translation>%1, página %2 de %3</translation>
+    </message>
+    <message>
+        <source>page before</source>
+        <translation>página anterior</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>página siguiente</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Guardar: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Sheets of paper</source>
+        <translation>Hojas de papel</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper size</comment>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Where it was</source>
+        <translation>Dónde fue</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>of a report</comment>
+        <translation>se omite</translation>
+    </message>
+    <message>
+        <source>to about 5 km</source>
+        <comment>how exact a place is told</comment>
+        <translation>a unos 5 km</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <comment>how exact a place is told</comment>
+        <translation>exacto</translation>
+    </message>
+    <message>
+        <source>What the camera wrote into photos: place, time, its number</source>
+        <translation>Lo que la cámara escribió en las fotos: lugar, hora, su número</translation>
+    </message>
+    <message>
+        <source>kept, in the web page</source>
+        <comment>data in photos</comment>
+        <translation>se conserva, en la página web</translation>
+    </message>
+    <message>
+        <source>The file lies where you put it; nothing is sent anywhere.</source>
+        <translation>El archivo queda donde usted lo pone; nada se envía a ninguna parte.</translation>
     </message>
 </context>
 <context>
@@ -5401,6 +5496,34 @@
     <message>
         <source>no position</source>
         <translation>sin posición</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::ReportModel</name>
+    <message>
+        <source>PDF</source>
+        <comment>kind of file</comment>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>web page</source>
+        <comment>kind of file</comment>
+        <translation>página web</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>tabla, CSV</translation>
+    </message>
+    <message>
+        <source>calendar</source>
+        <comment>kind of file</comment>
+        <translation>calendario</translation>
+    </message>
+    <message>
+        <source>map data, GeoJSON</source>
+        <comment>kind of file</comment>
+        <translation>datos de mapa, GeoJSON</translation>
     </message>
 </context>
 <context>

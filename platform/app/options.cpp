@@ -4,6 +4,8 @@
 
 #include <QCommandLineParser>
 
+#include "data/embedded.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -49,9 +51,10 @@ Result<Options> readOptions(const QStringList &arguments)
     const QCommandLineOption paper(QStringLiteral("paper"),
                                    QStringLiteral("Write a report of this kind to --out, and leave."),
                                    QStringLiteral("kind"));
-    const QCommandLineOption out(QStringLiteral("out"),
-                                 QStringLiteral("File of the report, ending in .pdf, .html or .ics."),
-                                 QStringLiteral("file"));
+    const QCommandLineOption out(
+        QStringLiteral("out"),
+        QStringLiteral("File of the report, ending in .pdf, .html, .csv, .geojson or .ics."),
+        QStringLiteral("file"));
     const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Its sheets: a4 or letter."),
                                   QStringLiteral("sheet"), QStringLiteral("a4"));
     const QCommandLineOption place(QStringLiteral("place"),

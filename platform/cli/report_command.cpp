@@ -6,9 +6,7 @@
 #include "data/embedded.hpp"
 #include "html/document_html.hpp"
 #include "image/plain_codec.hpp"
-#include "logbook/chain_heads.hpp"
 #include "logbook/files.hpp"
-#include "logbook/photo_store.hpp"
 #include "logbook/query.hpp"
 #include "papers/due_calendar.hpp"
 #include "papers/papers.hpp"
@@ -29,7 +27,7 @@ struct ReportOptions {
     std::string other;
     std::vector<std::string> findings;
     int days = 90;
-    bool ownData = false;
+    bool ownData = false; ///< whether photos keep what the camera wrote into them
 };
 
 Result<std::optional<Id>> walkNamed(Session &session, const std::string &typed)
@@ -85,11 +83,11 @@ Result<std::string> page(Session &session, const Standing &now, const ReportOpti
     if (!composed)
         return composed.error();
     const auto &coast = session.world().coast;
-    return html::documentPage(
-        *composed, {session.texts(), session.units(),
-                    html::pagePhotos(PhotoStore((*session.book())->photoFolder()), &PlainCodec::shrunk,
-                                     o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut),
-                    coast ? &*coast : nullptr});
+    const html::OwnData ownData = o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut;
+    return html::documentPage(*composed, {session.texts(), session.units(),
+                                          html::pagePhotos(PhotoStore((*session.book())->photoFolder()),
+                                                           &PlainCodec::shrunk, ownData),
+                                          coast ? &*coast : nullptr});
 }
 
 // The walk named, else the last one.
@@ -193,6 +191,8 @@ void addReportCommand(CLI::App &app, Registry &registry)
         ->check(CLI::IsMember({"findings", "marks", "mends", "dates"}));
     sub->add_option("--place", o->place, "places on earth: left_out (default), coarse (about 5 km) or exact")
         ->check(CLI::IsMember({"left_out", "coarse", "exact"}));
+    sub->add_flag("--photo-data", o->ownData,
+                  "of html: photos keep what the camera wrote into them, places too");
     sub->add_option("--walk", o->walk, "this walk instead of the last that suits");
     sub->add_option("--other", o->other, "the earlier walk of then_and_now");
     sub->add_option("--finding", o->findings, "of work_order, work_done and damage; all when not given")

@@ -8,11 +8,12 @@
 #include "image/qt_codec.hpp"
 #include "logbook/chain_heads.hpp"
 #include "logbook/query.hpp"
+#include "papers/due_calendar.hpp"
 #include "papers/papers.hpp"
 #include "papers/plain_text.hpp"
 #include "pdf/document_pdf.hpp"
-#include "report/calendar.hpp"
-#include "words/due_words.hpp"
+#include "report/csv_tables.hpp"
+#include "report/geojson.hpp"
 
 namespace snugwalk {
 namespace {
@@ -78,27 +79,28 @@ pdf::SheetSize sizeOf(const ReportWish &wish)
     return pdf::parseSheetSize(wish.sheet).value_or(pdf::SheetSize::A4);
 }
 
-// Dates of what somebody looked at before; what is past stands on today.
-Result<std::string> calendarOf(const Snapshot &snapshot, const Texts &texts)
+Result<std::string> calendarOf(const Standing &standing, const Texts &texts)
 {
-    if (!snapshot.history)
-        return noRig();
-    const Rig &rig = snapshot.history->rig;
-    const CivilDate today = civilDate(snapshot.now);
-    std::vector<CalendarEntry> entries;
-    for (const DueBand &band : snapshot.bands) {
-        if (!band.likely || !band.everLooked ||
-            std::chrono::sys_days(*band.likely) - std::chrono::sys_days(today) >
-                std::chrono::days(calendarDays))
-            continue;
-        entries.push_back({calendarUid(rig.id, band.point), std::max(*band.likely, today),
-                           std::max(band.alert.value_or(today), today),
-                           rig.name + ": " + texts.point(band.point).title, bandWords(band, texts)});
-    }
+    const std::vector<CalendarEntry> entries = papers::dueCalendar(standing, texts, calendarDays);
     if (entries.empty())
         return Error{Errc::NotFound, "nothing has a date, and a calendar holds one at least", "",
                      "look at some points first"};
-    return calendarText(entries, snapshot.now);
+    return calendarText(entries, standing.now);
+}
+
+// The list that a kind of report is about.
+CsvTable tableOf(const Standing &standing, const Texts &texts, papers::PaperKind kind, PlaceDetail place)
+{
+    using papers::PaperKind;
+    if (kind == PaperKind::WorkDone || kind == PaperKind::SealsAndDamp)
+        return mendsTable(standing.history, texts);
+    if (kind == PaperKind::Dates || kind == PaperKind::LayingUp || kind == PaperKind::Shopping)
+        return datesTable(standing, texts);
+    const bool isOfAWalk =
+        kind == PaperKind::Walk || kind == PaperKind::RoadSlip || kind == PaperKind::OutAndBack;
+    if (isOfAWalk && !standing.history.walks.empty())
+        return marksTable(standing.history.walks.back(), texts);
+    return findingsTable(standing, texts, place);
 }
 
 } // namespace
@@ -111,7 +113,7 @@ std::vector<ReportKind> PaperDesk::kinds(const Texts &texts) const
     return out;
 }
 
-std::vector<std::string> PaperDesk::endings() const { return {"pdf", "html", "ics"}; }
+std::vector<std::string> PaperDesk::endings() const { return {"pdf", "html", "csv", "geojson", "ics"}; }
 
 Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const ReportWish &wish, int width) const
 {
@@ -128,8 +130,19 @@ Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const Repo
 Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
                                      const std::string &ending) const
 {
-    if (ending == "ics")
-        return calendarOf(*shown.snapshot, shown.voice->texts);
+    const Texts &texts = shown.voice->texts;
+    const Snapshot &snapshot = *shown.snapshot;
+    const auto kind = papers::parsePaperKind(wish.kind);
+    const auto place = parsePlaceDetail(wish.place);
+    if (snapshot.history && kind && place) {
+        const Standing standing{*snapshot.history, snapshot.bands, snapshot.state, snapshot.now};
+        if (ending == "ics")
+            return calendarOf(standing, texts);
+        if (ending == "csv")
+            return csvText(tableOf(standing, texts, *kind, *place));
+        if (ending == "geojson")
+            return geoJsonText(standing, texts, *place);
+    }
     const Result<Sheaf> sheaf = sheafOf(book, shown, wish, m_supplies);
     if (!sheaf)
         return sheaf.error();
@@ -139,7 +152,7 @@ Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const Re
         return html::documentPage(
             sheaf->document,
             partsOf(book, shown, wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut));
-    return Error{Errc::Unsupported, "no such kind of file", ending, "take pdf, html or ics"};
+    return Error{Errc::Unsupported, "no such kind of file", ending, "take pdf, html, csv, geojson or ics"};
 }
 
 } // namespace snugwalk

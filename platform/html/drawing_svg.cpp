@@ -147,9 +147,10 @@ std::string balloons(const std::vector<Balloon> &row, const Sheet &s, double y)
         const Spot &spot = row[i].spot;
         const double x = edge + step * (static_cast<double>(i) + 0.5);
         leaders += (spot.hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot.x, spot.y, x, y) + "</g>";
-        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ")'>" + callShape(row[i].call) +
-               "</g><g fill='#fff'>" + circle(x, y, 17) + "</g><text x='" + n(x) + "' y='" + n(y + 6) +
-               "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) + "</text>";
+        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ") scale(1.5)'>" +
+               callShape(row[i].call) + "</g><g fill='#fff'>" + circle(x, y, 23) + "</g><text x='" + n(x) +
+               "' y='" + n(y + 9) + "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) +
+               "</text>";
     }
     return leaders + out;
 }
@@ -192,10 +193,10 @@ std::string drawingSvg(const RigDrawingBlock &block, const DrawingWords &words)
     const Sheet s(rig);
     return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
            "' role='img' aria-label='" + escape(words.whole) +
-           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='18' font-family='" + svgFonts +
+           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='26' font-family='" + svgFonts +
            "'>" + elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" +
-           n(margin - 40) + "' y='" + n(s.groundY() + 24) + "'>" + escape(words.side) + "</text><text x='" +
-           n(margin - 40) + "' y='" + n(s.planBottom() + 26) + "'>" + escape(words.plan) + "</text></g>" +
+           n(margin - 40) + "' y='" + n(s.groundY() + 32) + "'>" + escape(words.side) + "</text><text x='" +
+           n(margin - 40) + "' y='" + n(s.planBottom() + 34) + "'>" + escape(words.plan) + "</text></g>" +
            "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(inOrder(rig, block.spots, s, false), s, 30) +
            balloons(inOrder(rig, block.spots, s, true), s, s.height() - 26) + "</g></svg>\n";
 }

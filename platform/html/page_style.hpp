@@ -20,8 +20,8 @@ table{border-collapse:collapse;width:100%}
 th,td{text-align:start;vertical-align:top;padding:.35rem .6rem .35rem 0;border-bottom:1px solid #C8CCD0}
 th{border-bottom:2px solid #1B1F23}
 .number{text-align:end;font-variant-numeric:tabular-nums;white-space:nowrap}
-.finding h3{display:flex;gap:.5rem;align-items:baseline}
-.finding h3 svg{flex:none;align-self:center}
+.finding h3{display:flex;gap:.5rem;align-items:flex-start}
+.finding h3 svg{flex:none;margin-top:.15rem}
 .finding .no{min-width:1.6rem;height:1.6rem;line-height:1.6rem;border:1.5px solid #1B1F23;border-radius:1rem;text-align:center;flex:none}
 .finding p{margin:.15rem 0 .15rem 2.1rem}
 figure{margin:.5rem 0}

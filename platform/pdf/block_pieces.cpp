@@ -40,10 +40,12 @@ struct Maker {
 };
 
 // A caution stays with the work before it, a finding's first photos with its words, a name with what is
-// signed.
+// signed, and a quiet note with what it notes.
 bool staysWithBefore(const Block &block)
 {
-    return std::holds_alternative<CautionBlock>(block) || std::holds_alternative<PhotosBlock>(block) ||
+    const auto *text = std::get_if<TextBlock>(&block);
+    return (text != nullptr && text->tone == TextTone::Quiet) ||
+           std::holds_alternative<CautionBlock>(block) || std::holds_alternative<PhotosBlock>(block) ||
            std::holds_alternative<SignatureBlock>(block);
 }
 

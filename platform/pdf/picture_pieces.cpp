@@ -17,8 +17,8 @@ namespace snugwalk::pdf {
 namespace {
 
 constexpr double gap = 6 * millimetre;
-constexpr double tallestPhoto = 58 * millimetre;
-constexpr double tallestDrawing = 92 * millimetre;
+constexpr double tallestPhoto = 52 * millimetre;
+constexpr double tallestDrawing = 80 * millimetre;
 constexpr double dotsPerInch = 200.0;
 
 using Svg = std::shared_ptr<QSvgRenderer>;
@@ -40,16 +40,21 @@ void drawSvg(QPainter &painter, const Svg &svg, const QRectF &where)
     painter.restore();
 }
 
-QImage decoded(const std::string &bytes, double width)
+QImage decoded(const std::string &bytes)
 {
     QByteArray data = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
     QBuffer buffer(&data);
     QImageReader reader(&buffer);
     reader.setAutoTransform(true);
-    const QImage image = reader.read();
+    return reader.read();
+}
+
+// What print shows at this width, without texts, profiles or see-through parts.
+QImage forPrint(const QImage &image, double width)
+{
     const int most = static_cast<int>(width / unitsPerInch * dotsPerInch);
     const QImage small = image.width() > most ? image.scaledToWidth(most, Qt::SmoothTransformation) : image;
-    return small.convertToFormat(QImage::Format_RGB32); // without texts, profiles or see-through parts
+    return small.convertToFormat(QImage::Format_RGB32);
 }
 
 // A photo in a column: the picture, the lines drawn on it, words below.
@@ -85,12 +90,13 @@ Plate plateOf(const PhotoPicture &picture, const html::PageParts &parts, double 
                 20 * millimetre};
     if (!photo)
         return plate;
-    plate.image = decoded(photo->bytes, column);
-    if (plate.image.isNull())
+    const QImage image = decoded(photo->bytes);
+    if (image.isNull())
         return plate;
-    const double shape = static_cast<double>(plate.image.width()) / plate.image.height();
+    const double shape = static_cast<double>(image.width()) / image.height();
     plate.high = std::min(tallestPhoto, column / shape);
     plate.width = plate.high * shape;
+    plate.image = forPrint(image, plate.width);
     if (picture.drawing)
         plate.over = svgOf(html::drawnSvg(*picture.drawing, html::sizeOf(picture.photo), parts.units));
     return plate;

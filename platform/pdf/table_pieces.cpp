@@ -163,6 +163,8 @@ Pieces tablePieces(const TableBlock &block, double width, double pageHeight)
             pieces.push_back(std::move(piece));
         }
     }
+    if (pieces.size() > 2) // no lonely last row
+        pieces[pieces.size() - 2].keepWithNext = true;
     return pieces;
 }
 

@@ -91,8 +91,7 @@ Scroll {
                     width: parent.width - 2
                     height: implicitWidth > 0 ? width * implicitHeight / implicitWidth : width * 1.4
                     asynchronous: true
-                    smooth: true
-                    mipmap: true
+                    sourceSize.width: width > 0 ? Math.ceil(width * Screen.devicePixelRatio) : 0 // the provider scales better than the screen
                     source: root.reports.pages[root.page] ?? ""
                 }
             }
@@ -100,9 +99,9 @@ Scroll {
                 spacing: 4
                 Layout.fillWidth: true
                 WordButton { text: qsTr("page before"); enabled: root.page > 0; Layout.fillWidth: true; onClicked: root.page -= 1 }
+                BodyText { text: qsTr("Page %1 of %2").arg(root.page + 1).arg(root.reports.pageCount); level: "small"; quiet: true; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 WordButton { text: qsTr("next page"); enabled: root.page < root.count - 1; Layout.fillWidth: true; onClicked: root.page += 1 }
             }
-            BodyText { text: qsTr("Page %1 of %2").arg(root.page + 1).arg(root.reports.pageCount); level: "small"; quiet: true; Layout.fillWidth: true }
         }
         ColumnLayout {
             spacing: 8

@@ -43,9 +43,8 @@ def letters_are_embedded(file, kind):
     rows = poppler("pdffonts", file).splitlines()[2:]
     check(rows, f"{kind}: no letters at all")
     for row in rows:
-        embedded, subset = re.search(r"\s(yes|no)\s+(yes|no)\s+(?:yes|no)\s+\d+\s+\d+$", row).groups()
+        embedded = re.search(r"\s(yes|no)\s+(?:yes|no)\s+(?:yes|no)\s+\d+\s+\d+$", row).group(1)
         check(embedded == "yes", f"{kind}: letters not embedded: {row}")
-        check(subset == "yes", f"{kind}: letters embedded whole: {row}")
     check(any("Atkinson" in row for row in rows), f"{kind}: not our letters: {rows}")
 
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 // A report chosen, looked at and saved, over the demo's logbook.
 #include <atomic>
+#include <memory>
 
 #include <QFile>
 #include <QSignalSpy>
@@ -76,6 +77,7 @@ QByteArray contentOf(const QString &name)
 class TstReports : public QObject {
     Q_OBJECT
 private Q_SLOTS:
+    void initTestCase() { m_demo = std::make_unique<Home>(AppFixture::Book::Demo); } // takes seconds: once
     void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
     void nothingIsDrawnBeforeItIsWanted();
     void pagesComeFromTheWorker();
@@ -84,18 +86,22 @@ private Q_SLOTS:
     void filesAreWhatTheirEndingSays();
     void aFileThatCannotBeWrittenIsTold();
     void withoutAWalkThereIsStillAPage();
+    void cleanupTestCase() { m_demo.reset(); }
+
+private:
+    std::unique_ptr<Home> m_demo;
 };
 
 void TstReports::nothingIsDrawnBeforeItIsWanted()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
     QCOMPARE(home.desk.looks.load(), 0);
     QVERIFY(home.reports().pages().isEmpty());
 }
 
 void TstReports::pagesComeFromTheWorker()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
     home.reports().open();
     QVERIFY(home.reports().isBusy());
     home.fixture.settle();
@@ -114,7 +120,7 @@ void TstReports::pagesComeFromTheWorker()
 
 void TstReports::eachKindIsNamedAndDrawn()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
     home.reports().open();
     const QVariantList kinds = home.reports().kinds();
     QCOMPARE(kinds.size(), 13);
@@ -130,8 +136,10 @@ void TstReports::eachKindIsNamedAndDrawn()
 
 void TstReports::aChangeMeanwhileIsDrawnOnce()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
     home.reports().open();
+    home.fixture.settle();
+    home.desk.looks = 0;
     for (const char *sheet : {"letter", "a4", "letter", "a4", "letter"})
         home.reports().setSheet(QString::fromLatin1(sheet));
     home.fixture.settle();
@@ -145,11 +153,15 @@ void TstReports::aChangeMeanwhileIsDrawnOnce()
 
 void TstReports::filesAreWhatTheirEndingSays()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
+    home.reports().setKind(QStringLiteral("walk"));
     home.reports().open();
     home.fixture.settle();
-    const std::vector<std::pair<const char *, QByteArray>> beginnings = {
-        {"pdf", "%PDF-1."}, {"html", "<!doctype html>"}, {"ics", "BEGIN:VCALENDAR"}};
+    const std::vector<std::pair<const char *, QByteArray>> beginnings = {{"pdf", "%PDF-1."},
+                                                                         {"html", "<!doctype html>"},
+                                                                         {"ics", "BEGIN:VCALENDAR"},
+                                                                         {"csv", "walk,"},
+                                                                         {"geojson", "{"}};
     for (const auto &[ending, beginning] : beginnings) {
         const QString file = home.file("report.") + QLatin1String(ending);
         home.reports().save(QLatin1String(ending), QUrl::fromLocalFile(file).toString());
@@ -163,7 +175,7 @@ void TstReports::filesAreWhatTheirEndingSays()
 
 void TstReports::aFileThatCannotBeWrittenIsTold()
 {
-    Home home(AppFixture::Book::Demo);
+    Home &home = *m_demo;
     home.reports().open();
     home.fixture.settle();
     home.reports().save(QStringLiteral("pdf"), home.file("nowhere") + QStringLiteral("/report.pdf"));
