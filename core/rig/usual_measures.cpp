@@ -79,7 +79,7 @@ std::vector<Length> usualAxles(RigKind kind, Length bodyLength, int count)
     const double last = axles.empty() ? 0.0 : axles.back().si();
     const double shrink = last > length ? length / last : 1.0;
     for (Length &axle : axles)
-        axle = metres(axle.si() * shrink);
+        axle = metres(std::min(axle.si() * shrink, length));
     return axles;
 }
 

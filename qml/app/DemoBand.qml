@@ -22,11 +22,12 @@ Rectangle {
         spacing: 0
         BodyText { id: told; text: qsTr("An invented rig to look round: nothing of it is real, and none of it gets into your own logbook."); level: "small"; font.bold: true; Layout.fillWidth: true; Layout.topMargin: 4 }
         Flow {
+            id: ways
             spacing: 16
             Layout.fillWidth: true
             Layout.preferredWidth: 10
-            WordButton { text: qsTr("to my own logbook"); level: Tone.px(16); onClicked: root.books.leaveDemo(false) }
-            WordButton { text: qsTr("remove the invented rig"); level: Tone.px(16); onClicked: root.books.leaveDemo(true) }
+            WordButton { width: Math.min(implicitWidth, ways.width); text: qsTr("to my own logbook"); level: Tone.px(16); onClicked: root.books.leaveDemo(false) }
+            WordButton { width: Math.min(implicitWidth, ways.width); text: qsTr("remove the invented rig"); level: Tone.px(16); onClicked: root.books.leaveDemo(true) }
         }
     }
     Rule { width: parent.width; anchors.bottom: parent.bottom; color: Tone.ink }

@@ -89,15 +89,15 @@ Window {
     Shortcut { sequence: "E"; enabled: root.currentPlace !== "emergency"; onActivated: root.go("emergency", "") }
 
     Column {
-        id: top
+        id: told
         anchors { left: parent.left; right: parent.right; top: parent.top }
         Once {
             wanted: root.session.books.isDemo && !root.walking && root.currentPlace !== "emergency"
-            DemoBand { books: root.session.books; width: top.width; height: implicitHeight }
+            DemoBand { books: root.session.books; width: told.width; height: implicitHeight }
         }
     }
     RowLayout {
-        anchors { left: parent.left; right: parent.right; top: top.bottom; bottom: parent.bottom }
+        anchors { left: parent.left; right: parent.right; top: told.bottom; bottom: parent.bottom }
         spacing: 0
         LayoutMirroring.enabled: Format.locale.textDirection === Qt.RightToLeft
         LayoutMirroring.childrenInherit: true

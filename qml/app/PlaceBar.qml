@@ -60,21 +60,31 @@ Rectangle {
                 }
             }
         }
-        GridLayout {
-            columns: !root.emergency || card.implicitWidth > root.width * 0.4 ? 1 : 2
-            columnSpacing: 12
-            rowSpacing: 0
+        Item {
+            id: low
+            readonly property real word: root.emergency ? card.implicitWidth : 0
+            readonly property bool beside: low.word < root.width * 0.4
+            implicitHeight: low.beside ? bar.height : bar.height + card.height
             Layout.fillWidth: true
             ActButton {
+                id: bar
                 text: root.barTitle
                 detail: root.barDetail
                 filled: true
-                implicitHeight: Math.max(Tone.markHeight, implicitContentHeight + topPadding + bottomPadding)
-                Layout.fillWidth: true
-                Layout.preferredWidth: 10
+                width: low.beside && low.word > 0 ? low.width - low.word - 12 : low.width
+                height: Math.max(Tone.markHeight, implicitContentHeight + topPadding + bottomPadding)
                 onClicked: root.walkAsked()
             }
-            WordButton { id: card; visible: root.emergency; text: qsTr("emergency", "opens the emergency card"); strong: true; level: Tone.px(16); Layout.alignment: Qt.AlignRight; onClicked: root.emergencyAsked() }
+            WordButton {
+                id: card
+                visible: root.emergency
+                text: qsTr("emergency", "opens the emergency card")
+                strong: true
+                level: Tone.px(16)
+                x: low.width - width
+                y: low.beside ? bar.height - height : bar.height
+                onClicked: root.emergencyAsked()
+            }
         }
     }
 }

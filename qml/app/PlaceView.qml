@@ -139,7 +139,7 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", "") } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; fresh: root.session.rig.fresh && !root.session.rig.walkOpen; onStartAsked: root.went("start", ""); onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", "") } }
     Once { wanted: root.page === "why"; WhyPage { anchors.fill: root; why: root.session.why; point: root.thing; onTrendAsked: point => root.went("trend", point); onWhatIfAsked: root.went("what_if", "") } }
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {

@@ -10,9 +10,12 @@ Item {
     id: root
 
     required property DueModel due
+    /// Nobody has looked at anything yet: every date is the catalogue's, and a first look comes before all lists.
+    property bool fresh: false
     signal opened(string point)
     signal suppliesAsked()
     signal whatIfAsked()
+    signal startAsked()
 
     readonly property var months: root.due.months
     readonly property real firstDay: root.months.length ? root.months[0].day : 0
@@ -40,7 +43,10 @@ Item {
         BodyText { width: parent.width; text: qsTr("Due", "heading: what is due when"); level: "title" }
         BodyText { width: parent.width; text: root.due.sentence }
         BodyText { visible: text !== ""; width: parent.width; text: root.due.moved }
+        BodyText { visible: root.fresh; width: parent.width; text: qsTr("Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked."); font.bold: true }
+        ActButton { visible: root.fresh; width: parent.width; height: Math.max(Tone.target, implicitContentHeight + 20); text: qsTr("Begin with a first look"); size: Tone.body; onClicked: root.startAsked() }
         Flow {
+            visible: !root.fresh
             width: parent.width
             spacing: 12
             WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what if it goes elsewhere"); onClicked: root.whatIfAsked() }

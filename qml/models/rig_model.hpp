@@ -25,6 +25,7 @@ class RigModel : public QObject {
     Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)
     Q_PROPERTY(QVariantList figures READ figures NOTIFY changed)
     Q_PROPERTY(QStringList hiddenPoints READ hiddenPoints NOTIFY changed)
+    Q_PROPERTY(bool fresh READ isFresh NOTIFY changed)
     Q_PROPERTY(int budget READ budget NOTIFY changed)
     Q_PROPERTY(QString kindSlug READ kindSlug NOTIFY changed)
     Q_PROPERTY(QStringList placeNames READ placeNames NOTIFY changed)
@@ -58,6 +59,8 @@ public:
     [[nodiscard]] QVariantList figures() const;
     /// Hidden points on which the road or fire hangs, with who hid them and when.
     [[nodiscard]] QStringList hiddenPoints() const;
+    /// Whether nobody has looked at any point yet.
+    [[nodiscard]] bool isFresh() const { return wantsFirstLook(m_shown); }
     /// Minutes there are for a walk; 0 for all of it.
     [[nodiscard]] int budget() const { return m_budget; }
     [[nodiscard]] QString kindSlug() const;

@@ -38,10 +38,11 @@ ColumnLayout {
     }
     BodyText { visible: root.rig.hiddenPoints.length > 0; text: qsTr("Hidden: %1", "points").arg(Array.from(root.rig.hiddenPoints).join("; ")); level: "small"; font.bold: true; Layout.fillWidth: true }
     Flow {
+        id: ways
         spacing: 16
         Layout.fillWidth: true
         Layout.preferredWidth: 10
         WordButton { visible: root.rig.figures.length > 0 || root.rig.holds.length > 0; text: qsTr("why", "opens the grounds of the figures"); onClicked: root.whyAsked() }
-        WordButton { text: qsTr("its measures and plates"); onClicked: root.editAsked() }
+        WordButton { width: Math.min(implicitWidth, ways.width); text: qsTr("its measures and plates"); onClicked: root.editAsked() }
     }
 }

@@ -94,7 +94,8 @@ FocusScope {
         columnSpacing: 0
 
         RigView {
-            visible: root.begun && root.step > 0
+            // what is typed needs the room first, where words are large
+            visible: root.begun && (root.wide ? root.step > 0 : root.step === 1 && root.height > Tone.px(560))
             rig: root.draft
             face: root.draft.kerbLeft ? "left" : "right"
             noseLeft: root.draft.kerbLeft ?? true
@@ -102,14 +103,14 @@ FocusScope {
             Layout.fillWidth: true
             Layout.preferredWidth: 10
             Layout.alignment: Qt.AlignTop
-            Layout.topMargin: root.wide ? Tone.px(60) : 0
+            Layout.topMargin: root.wide ? Tone.px(60) : 6
         }
         ColumnLayout {
             spacing: 0
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.preferredWidth: 10
-            Rule { visible: root.begun && root.step > 0 && !root.wide; Layout.fillWidth: true }
+            Rule { visible: root.begun && root.step === 1 && !root.wide; Layout.fillWidth: true }
             Scroll {
                 id: page
                 spacing: 14
@@ -165,7 +166,7 @@ FocusScope {
             }
             Flow {
                 id: acts
-                readonly property real half: root.step > 0 && root.step < 3 && width >= Tone.px(330) ? (width - spacing) / 2 : width
+                readonly property real half: root.step > 0 && root.step < 3 && width >= Tone.px(300) ? (width - spacing) / 2 : width
                 spacing: Tone.gap
                 Layout.fillWidth: true
                 Layout.maximumWidth: page.widest + 2 * Tone.margin

@@ -28,7 +28,7 @@ ColumnLayout {
 
     spacing: 14
 
-    BodyText { text: qsTr("Only what stands on the rig counts as its maker's figure. Leave empty what you have not read; the walks ask again."); quiet: true; Layout.fillWidth: true }
+    BodyText { text: qsTr("Only what stands on the rig counts as its maker's figure. Leave empty what you have not read; it can be added later."); quiet: true; Layout.fillWidth: true }
     BodyText { text: qsTr("The placard"); level: "head"; Layout.fillWidth: true }
     BodyText { text: qsTr("A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker."); Layout.fillWidth: true }
     PlatePicture { us: root.us; Layout.fillWidth: true }

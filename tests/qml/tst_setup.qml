@@ -117,7 +117,7 @@ Item {
         function test_aFaultElsewhereIsGoneTo() {
             open({ hasRig: false }, "");
             tap("Where is it at home? Lamps, plugs and gas follow that.: Europe");
-            tap("van");
+            tap("camper van");
             tap("Next: how big");
             tap("Next: what is fitted");
             tap("Next: its plates");

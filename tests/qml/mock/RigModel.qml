@@ -55,6 +55,7 @@ QtObject {
         return { name: name, kind: kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
             axles: ["3.3 m", "4.15 m"], roof: "membrane", roof_walk: "no", fittings: ["lp_gas", "awning"], gross: "2500 kg", placard: "450 kPa", tire_size: "205/75 R14 105", load_range: "D", max_load: "925 kg", max_pressure: "450 kPa", torque: "120 N·m" };
     }
+    property bool fresh: false
     property int budget: 25
     function metres(typed: string): real { return parseFloat(typed) }
     function setBudget(minutes: int) { budget = minutes }
