@@ -12,6 +12,7 @@
 #include "data/embedded.hpp"
 #include "data/product_world.hpp"
 #include "device/device.hpp"
+#include "feedback/make_feedback.hpp"
 #include "photo_provider.hpp"
 #include "places/qr_picture.hpp"
 #include "places/qr_rows.hpp"
@@ -127,6 +128,9 @@ void Wiring::makeSession(const Options &options, Mode mode)
     parts.clock = m_clock.get();
     parts.position = m_position.get();
     parts.camera = m_camera.get();
+    if (mode == Mode::Live)
+        m_feedback = systemFeedback();
+    parts.feedback = m_feedback.get();
     // pictures and checks of the pages know no stores: theirs is a copy of the logbook
     const std::filesystem::path beside = m_bookFile.toStdString() + ".stores";
     m_places = std::make_unique<KnownPlaces>(mode == Mode::Live ? dataFolder() : beside);

@@ -50,6 +50,7 @@ private:
     QString m_bookFile;
     std::unique_ptr<PositionSource> m_position;
     std::unique_ptr<CameraSource> m_camera;
+    std::unique_ptr<FeedbackSource> m_feedback;
     std::unique_ptr<SyncPlaces> m_places;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
