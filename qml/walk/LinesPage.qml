@@ -13,6 +13,8 @@ Item {
     required property WalkModel walk
     signal chosen()
 
+    clip: true
+
     readonly property var marks: [
         { slug: "", name: qsTr("all", "lines of a walk") },
         { slug: "left", name: qsTr("left, %1", "lines without a mark, how many").arg(sift.counted("left")) },
@@ -28,7 +30,8 @@ Item {
 
     function show() {
         const at = sift.found.findIndex(one => one.line === root.walk.current);
-        list.positionViewAtIndex(Math.max(0, at), at < 0 ? ListView.Beginning : ListView.Center);
+        if (at >= 0)
+            list.positionViewAtIndex(at, ListView.Center);
     }
 
     TapeTally { id: tally; model: root.walk.tape; onRowsChanged: Qt.callLater(root.show) }
@@ -40,32 +43,7 @@ Item {
         model: sift.found
         clip: true
         interactive: !Tone.gloves
-        header: Item {
-            id: head
-            width: ListView.view.width
-            height: asks.implicitHeight + 12
-            ColumnLayout {
-                id: asks
-                x: Tone.margin
-                width: head.width - 2 * Tone.margin
-                spacing: 6
-                Field { label: qsTr("Search the lines"); Layout.fillWidth: true; Layout.topMargin: 6; onEdited: text => sift.words = text }
-                Choice { answers: root.offered; chosen: sift.mark; Layout.fillWidth: true; onPicked: slug => sift.mark = slug }
-                Choice { visible: root.byStand; label: qsTr("Stand"); answers: root.places; chosen: sift.stand; Layout.fillWidth: true; onPicked: slug => sift.stand = slug }
-                WordButton {
-                    visible: sift.stands.length > 1
-                    text: root.byStand ? qsTr("every stand") : qsTr("only one stand")
-                    Layout.fillWidth: true
-                    onClicked: { root.byStand = !root.byStand; sift.stand = "" }
-                }
-                BodyText {
-                    text: sift.found.length === 0 ? qsTr("No line of this walk is like that.") : qsTr("%n line(s)", "of a walk", sift.found.length)
-                    level: "small"
-                    quiet: true
-                    Layout.fillWidth: true
-                }
-            }
-        }
+        topMargin: asks.height + 12
         delegate: Press {
             id: line
             required property var modelData
@@ -88,6 +66,29 @@ Item {
                 }
             }
             background: Rectangle { color: line.here ? Tone.band : "transparent"; Rule { width: parent.width; anchors.bottom: parent.bottom } }
+        }
+    }
+    // goes with the list, above its first line
+    ColumnLayout {
+        id: asks
+        x: Tone.margin
+        y: list.originY - list.contentY - height
+        width: list.width - 2 * Tone.margin
+        spacing: 6
+        Field { label: qsTr("Search the lines"); Layout.fillWidth: true; Layout.topMargin: 6; onEdited: text => sift.words = text }
+        Choice { answers: root.offered; chosen: sift.mark; Layout.fillWidth: true; onPicked: slug => sift.mark = slug }
+        Choice { visible: root.byStand; label: qsTr("Stand"); answers: root.places; chosen: sift.stand; Layout.fillWidth: true; onPicked: slug => sift.stand = slug }
+        WordButton {
+            visible: sift.stands.length > 1
+            text: root.byStand ? qsTr("every stand") : qsTr("only one stand")
+            Layout.fillWidth: true
+            onClicked: { root.byStand = !root.byStand; sift.stand = "" }
+        }
+        BodyText {
+            text: sift.found.length === 0 ? qsTr("No line of this walk is like that.") : qsTr("%n line(s)", "of a walk", sift.found.length)
+            level: "small"
+            quiet: true
+            Layout.fillWidth: true
         }
     }
     MoreWord { id: turns; scroll: list; whole: root.height; anchors { left: parent.left; right: parent.right; bottom: parent.bottom; margins: Tone.gap } }

@@ -109,18 +109,21 @@ FocusScope {
             visible: !root.warned && !root.keyed
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumHeight: root.drawn || !done.visible ? 0 : 2 * Tone.px(34) + 8
+            // the drawing keeps its room before the line's text does, which can be scrolled
+            Layout.minimumHeight: root.drawn ? (root.cramped ? 0 : drawing.leastHeight) : done.visible ? 2 * Tone.px(34) + 8 : 0
             clip: true
-            readonly property real doneHeight: Math.min(done.visible ? done.implicitHeight : 0, above.height)
+            readonly property bool both: !root.drawn || above.height >= drawing.leastHeight + done.implicitHeight
+            readonly property real doneHeight: Math.min(done.visible && above.both ? done.implicitHeight : 0, above.height)
             StandDrawing {
                 id: drawing
+                readonly property real leastHeight: 64 + 20 + foot + 4
                 visible: root.drawn && above.height - above.doneHeight >= implicitHeight
                 anchors { left: parent.left; right: parent.right }
                 y: Math.max(0, (above.height - above.doneHeight - implicitHeight) / 2)
                 height: implicitHeight
                 model: root.session.rig
                 standSlug: root.walk.standSlug
-                mostHeight: Math.max(90, above.height - above.doneHeight - 120)
+                mostHeight: Math.max(64, above.height - above.doneHeight - 28 - foot)
                 onOpened: root.asked("attention")
             }
             BodyText {
@@ -131,7 +134,7 @@ FocusScope {
                 level: "small"
                 quiet: true
             }
-            TapeStrip { id: done; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(2, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
+            TapeStrip { id: done; opacity: above.both || !drawing.visible ? 1 : 0; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(2, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
         }
 
         CautionCard {
