@@ -24,6 +24,8 @@ Item {
     property bool wrong: false
     /// Whether another figure of the same line follows.
     property bool more: false
+    /// Too little room: what the field's own page says too is left out here.
+    property bool brief: false
     signal edited(string text)
     signal nextAsked()
     signal done()
@@ -34,7 +36,7 @@ Item {
     /// A unit that was chosen before the first figure.
     property string picked: ""
     onTitleChanged: root.picked = ""
-    readonly property int keySide: Math.max(Tone.target, Math.min(Tone.px(52), 64))
+    readonly property int keySide: Math.max(Tone.target, Tone.textScale > 1.4 ? 0 : Tone.px(52))
     readonly property var keys: [
         ["7", "8", "9", "erase"], ["4", "5", "6", root.negative ? "minus" : root.fractions ? "slash" : "clear"],
         ["1", "2", "3", root.negative && root.fractions ? "slash" : root.negative || root.fractions ? "clear" : ""], ["mark", "0", "next", "done"]]
@@ -78,9 +80,10 @@ Item {
         spacing: 6
 
         Pair {
-            text: root.title
-            against: root.limits
-            first.font.bold: true
+            visible: text !== ""
+            text: root.brief ? root.limits : root.title
+            against: root.brief ? "" : root.limits
+            first.font.bold: !root.brief
             first.level: "small"
             second.quiet: true
             Layout.fillWidth: true
@@ -89,8 +92,8 @@ Item {
         }
         Pair {
             visible: text !== "" || against !== ""
-            text: root.answer
-            against: root.last
+            text: root.brief && root.answer === "" ? root.last : root.answer
+            against: root.brief ? "" : root.last
             first.level: "small"
             first.font.bold: root.wrong
             second.quiet: true
@@ -145,7 +148,7 @@ Item {
                             text: key.text
                             color: key.strong ? Tone.paper : Tone.ink
                             font.family: key.figure ? Tone.digits : Tone.words
-                            font.pixelSize: Math.min(key.figure ? Tone.px(24) : Tone.px(18), (key.width - 6) / (key.figure ? 1 : Math.max(4, key.text.length) * 0.58))
+                            font.pixelSize: Math.max(8, Math.min(key.figure ? Tone.px(24) : Tone.px(18), root.keySide * 0.62, (key.width - 6) / (key.figure ? 1 : Math.max(4, key.text.length) * 0.58)))
                             font.bold: key.figure || key.strong
                             wrapMode: Text.NoWrap
                             horizontalAlignment: Text.AlignHCenter

@@ -17,9 +17,15 @@ Scroll {
     signal settingsAsked()
     signal whyAsked()
 
+    // beside a place the drawing is seen whole, and the grounds of the state come under it
+    readonly property bool walking: root.stand !== ""
+
+    // told once the page has settled, for the faces' heights follow from it
+    Binding { target: board; property: "mostHeight"; value: root.listed ? 320 : Math.max(90, Math.floor((root.height - head.implicitHeight - board.around - 40) / 2)); delayed: true }
     Item { implicitHeight: 4 }
-    RigHead { rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked() }
-    RigBoard { rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    RigHead { id: head; part: root.listed ? "all" : root.walking ? "name" : "head"; rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked() }
+    RigBoard { id: board; rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    RigHead { visible: !root.listed && !root.walking; part: "rest"; rig: root.rig; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked() }
     FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
 }

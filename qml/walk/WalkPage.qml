@@ -91,6 +91,7 @@ FocusScope {
         spacing: 0
 
         RowLayout {
+            visible: !root.keyed || !root.cramped && Tone.textScale < 1.4 // the figures need the room
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin
             Layout.rightMargin: Tone.margin - 4
@@ -108,7 +109,10 @@ FocusScope {
             id: above
             visible: !root.warned && !root.keyed
             Layout.fillWidth: true
-            Layout.fillHeight: true
+            // beside the drawing of a wide screen nothing is left to show above the first line but its words
+            readonly property bool filled: root.drawn || done.visible
+            Layout.fillHeight: above.filled
+            Layout.preferredHeight: above.filled ? -1 : help.implicitHeight + 12
             // the drawing keeps its room before the line's text does, which can be scrolled
             Layout.minimumHeight: root.drawn ? (root.cramped ? 0 : drawing.leastHeight) : done.visible ? 2 * Tone.px(34) + 8 : 0
             clip: true
@@ -116,7 +120,8 @@ FocusScope {
             readonly property real doneHeight: Math.min(done.visible && above.both ? done.implicitHeight : 0, above.height)
             StandDrawing {
                 id: drawing
-                readonly property real leastHeight: 64 + 20 + foot + 4
+                // with gloves the words that turn the page take that room
+                readonly property real leastHeight: Tone.gloves && root.height < Tone.px(800) ? 0 : 64 + 20 + foot + 4
                 visible: root.drawn && above.height - above.doneHeight >= implicitHeight
                 anchors { left: parent.left; right: parent.right }
                 y: Math.max(0, (above.height - above.doneHeight - implicitHeight) / 2)
@@ -134,7 +139,7 @@ FocusScope {
                 level: "small"
                 quiet: true
             }
-            TapeStrip { id: done; opacity: above.both || !drawing.visible ? 1 : 0; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(2, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
+            TapeStrip { id: done; opacity: above.both || !drawing.visible ? 1 : 0; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(1, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
         }
 
         CautionCard {
@@ -171,7 +176,7 @@ FocusScope {
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.preferredHeight: implicitHeight + Tone.margin
-                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, 110)
+                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, root.keyed ? 84 : 110)
                     WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; reasoned: !root.reasoning; onReasonsAsked: root.reasoning = true; onAsked: place => root.asked(place); onGlanced: root.pass("glance") }
                     ReasonChips { visible: root.cramped && root.reasonsOpen; walk: root.walk; Layout.fillWidth: true; onWritten: root.reasoning = false; onMoreAsked: root.asked("look_reasons"); onFolded: root.reasoning = false }
                 }
@@ -190,12 +195,13 @@ FocusScope {
         TapeStrip {
             walk: root.walk
             ahead: true
-            lines: root.drawn ? 2 : 4
+            lines: root.drawn ? 2 : above.filled ? 4 : 6
             visible: !root.warned && !root.cramped && !root.keyed && !root.reasoning && wanted < count
             Layout.fillWidth: true
             Layout.preferredHeight: implicitHeight
             Layout.topMargin: 4
         }
+        Item { visible: !above.filled && !root.warned && !root.keyed; Layout.fillHeight: true }
         ReasonChips {
             visible: !root.cramped && root.reasonsOpen
             walk: root.walk
@@ -231,6 +237,7 @@ FocusScope {
             limits: Format.join([root.entry?.reading.limits ?? "", root.entry?.reading.basis ?? ""], "; ")
             answer: root.entry && root.entry.text !== "" ? root.entry.answer?.message ?? "" : ""
             wrong: root.entry?.answer?.ok === false
+            brief: root.cramped || Tone.textScale > 1.4 && root.height < 800
             more: root.keyed && root.following() !== null
             Layout.fillWidth: true
             onEdited: figure => root.entry.write(figure)
