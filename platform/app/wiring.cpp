@@ -14,6 +14,7 @@
 #include "data/product_world.hpp"
 #include "desk/paper_desk.hpp"
 #include "device/device.hpp"
+#include "feedback/make_feedback.hpp"
 #include "photo_provider.hpp"
 #include "places/qr_picture.hpp"
 #include "places/qr_rows.hpp"
@@ -138,6 +139,9 @@ void Wiring::makeSession()
     parts.camera = m_camera.get();
     parts.books = bookPlaces();
     parts.bookMissing = !QFile::exists(m_bookFile);
+    if (m_mode == Mode::Live)
+        m_feedback = systemFeedback();
+    parts.feedback = m_feedback.get();
     // pictures and checks of the pages know no stores, and the invented rig never meets the person's own
     const bool isOwn = m_mode == Mode::Live && m_bookFile != parts.books.demo;
     const std::filesystem::path beside = m_bookFile.toStdString() + ".stores";

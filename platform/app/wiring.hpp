@@ -59,6 +59,7 @@ private:
     QString m_bookFile;        ///< the one that is open
     std::unique_ptr<PositionSource> m_position;
     std::unique_ptr<CameraSource> m_camera;
+    std::unique_ptr<FeedbackSource> m_feedback;
     std::unique_ptr<SyncPlaces> m_places;
     std::unique_ptr<ReportDesk> m_desk;
     std::unique_ptr<Session> m_session;

@@ -55,10 +55,26 @@ void QtCamera::start()
     connect(&m_parts->still, &QImageCapture::imageSaved, this,
             [this](int, const QString &file) { Q_EMIT taken(file); });
     connect(&m_parts->still, &QImageCapture::errorOccurred, this, [this] { Q_EMIT failed(); });
+    // what the camera can do is known once it runs
+    connect(&m_parts->camera, &QCamera::supportedFeaturesChanged, this, &CameraSource::torchChanged);
+    connect(&m_parts->camera, &QCamera::activeChanged, this, &CameraSource::torchChanged);
     m_parts->camera.start();
+    Q_EMIT torchChanged();
 }
 
-void QtCamera::stop() { m_parts.reset(); }
+void QtCamera::stop()
+{
+    m_parts.reset();
+    Q_EMIT torchChanged();
+}
+
+bool QtCamera::hasTorch() const { return m_parts && m_parts->camera.isTorchModeSupported(QCamera::TorchOn); }
+
+void QtCamera::setTorch(bool on)
+{
+    if (m_parts)
+        m_parts->camera.setTorchMode(on ? QCamera::TorchOn : QCamera::TorchOff);
+}
 
 void QtCamera::show()
 {

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] bool isThere() const override;
     void start() override;
     void stop() override;
+    [[nodiscard]] bool hasTorch() const override;
+    void setTorch(bool on) override;
     void take(const QString &file) override;
 
 private:

@@ -22,7 +22,8 @@ Window {
 
     readonly property bool loaded: root.session.loaded
     readonly property bool hasRig: root.session.hasRig
-    readonly property bool wide: root.width >= 900
+    /// A tablet has the drawing and the place side by side also upright; larger words ask for more width.
+    readonly property bool wide: root.width >= 780 * Math.max(1, root.session.textScale * 0.75)
     readonly property bool walking: /^(walk|lines|attention|look_reasons|finish|camera)$/.test(root.currentPlace)
     readonly property bool home: /^(rig|due|logbook|bench)$/.test(root.currentPlace)
     readonly property bool alone: !root.session.hasRig || root.currentPlace === "new_rig" || root.currentPlace === "edit_rig" || root.currentPlace === "emergency"

@@ -45,6 +45,22 @@ Scroll {
         onPicked: slug => root.session.gloves = slug === "on"
     }
     Choice {
+        visible: root.session.canBuzz
+        label: qsTr("A buzz in the hand when a mark is written")
+        answers: [{ slug: "on", name: qsTr("on", "setting") }, { slug: "off", name: qsTr("off", "setting") }]
+        chosen: root.session.buzz ? "on" : "off"
+        Layout.fillWidth: true
+        onPicked: slug => root.session.buzz = slug === "on"
+    }
+    Choice {
+        visible: root.session.canSound
+        label: qsTr("A soft tick when a mark is written")
+        answers: [{ slug: "on", name: qsTr("on", "setting") }, { slug: "off", name: qsTr("off", "setting") }]
+        chosen: root.session.sound ? "on" : "off"
+        Layout.fillWidth: true
+        onPicked: slug => root.session.sound = slug === "on"
+    }
+    Choice {
         label: qsTr("Size of words")
         answers: root.percent(root.sizes)
         chosen: String(root.session.textScale)

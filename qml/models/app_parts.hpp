@@ -26,6 +26,7 @@
 namespace snugwalk {
 
 class CameraSource;
+class FeedbackSource;
 class PositionSource;
 class ReportDesk;
 class SyncPlaces;
@@ -43,6 +44,7 @@ struct AppParts {
     const Clock *clock = nullptr;
     PositionSource *position = nullptr;  ///< none when null
     CameraSource *camera = nullptr;      ///< none when null
+    FeedbackSource *feedback = nullptr;  ///< none when null
     SyncPlaces *places = nullptr;        ///< stores; none when null
     const ReportDesk *reports = nullptr; ///< none when null
     /// A QR picture of some bytes, a row a text, 1 is dark; empty when they do not go into one. Not set: no

@@ -27,7 +27,7 @@ QString Words::counts(const Counts &counts)
     if (counts.notFitted > 0)
         parts << tr("%n not fitted", nullptr, counts.notFitted);
     if (counts.notLooked > 0)
-        parts << tr("%n not looked at", nullptr, counts.notLooked);
+        parts << tr("%n line(s) not looked at", nullptr, counts.notLooked);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -59,6 +59,33 @@ QVariantList outline(const Trip &trip)
     return points;
 }
 
+// By lines of the tape, as the walk itself counts: one walk has one count everywhere.
+Counts countLines(const Walk &walk, const std::vector<Mark> &marks)
+{
+    Counts counts;
+    for (const TapeLine &line : walk.tape) {
+        ++counts.points;
+        switch (lineState(line, marks)) {
+        case MarkState::Pass:
+            ++counts.pass;
+            break;
+        case MarkState::Attention:
+            ++counts.attention;
+            break;
+        case MarkState::NotFitted:
+            ++counts.notFitted;
+            break;
+        case MarkState::CouldNotLook:
+            ++counts.couldNotLook;
+            break;
+        case MarkState::NotLooked:
+            ++counts.notLooked;
+            break;
+        }
+    }
+    return counts;
+}
+
 } // namespace
 
 std::vector<WalkRow> walkRows(const Shown &shown)
@@ -71,7 +98,7 @@ std::vector<WalkRow> walkRows(const Shown &shown)
         const Walk &walk = it->walk;
         rows.push_back({Voice::text(walk.id.text()), shown.voice->dateTime(walk.started),
                         Voice::text(shown.voice->texts.kindName(walk.kind)), Voice::text(walk.by),
-                        Words::counts(countMarks(walk, it->marks)), walk.finished.has_value()});
+                        Words::counts(countLines(walk, it->marks)), walk.finished.has_value()});
     }
     return rows;
 }

@@ -23,6 +23,7 @@ CameraModel::CameraModel(const ActDesk *desk, QObject *parent)
     if (m_source == nullptr)
         return;
     connect(m_source, &CameraSource::thereChanged, this, &CameraModel::thereChanged);
+    connect(m_source, &CameraSource::torchChanged, this, &CameraModel::torchChanged);
     connect(m_source, &CameraSource::frame, this, &CameraModel::noteFrame);
     connect(m_source, &CameraSource::taken, this, [this](const QString &file) {
         finish();
@@ -37,6 +38,18 @@ CameraModel::CameraModel(const ActDesk *desk, QObject *parent)
 }
 
 bool CameraModel::isThere() const { return m_source != nullptr && m_source->isThere(); }
+
+bool CameraModel::hasTorch() const { return m_source != nullptr && m_source->hasTorch(); }
+
+void CameraModel::setTorch(bool on)
+{
+    const bool shines = on && hasTorch();
+    if (shines == m_torch)
+        return;
+    m_torch = shines;
+    m_source->setTorch(shines);
+    Q_EMIT torchChanged();
+}
 
 void CameraModel::noteFrame(const QImage &image)
 {
@@ -79,6 +92,7 @@ void CameraModel::stop()
 {
     if (m_source == nullptr)
         return;
+    setTorch(false);
     m_source->stop();
     noteFrame({});
 }

@@ -22,6 +22,8 @@ class CameraModel : public QObject {
     Q_PROPERTY(bool there READ isThere NOTIFY thereChanged)
     Q_PROPERTY(bool live READ isLive NOTIFY frameChanged)
     Q_PROPERTY(bool busy READ isBusy NOTIFY busyChanged)
+    Q_PROPERTY(bool hasTorch READ hasTorch NOTIFY torchChanged)
+    Q_PROPERTY(bool torch READ torch WRITE setTorch NOTIFY torchChanged)
     Q_PROPERTY(QStringList waiting READ waiting NOTIFY waitingChanged)
     Q_PROPERTY(int away READ away NOTIFY waitingChanged)
 public:
@@ -31,6 +33,11 @@ public:
     [[nodiscard]] bool isThere() const;
     [[nodiscard]] bool isLive() const { return !m_frame.isNull(); }
     [[nodiscard]] bool isBusy() const { return m_taking; }
+    /// Whether the camera at hand has a light.
+    [[nodiscard]] bool hasTorch() const;
+    /// Whether it shines; it goes out with the camera.
+    [[nodiscard]] bool torch() const { return m_torch && hasTorch(); }
+    void setTorch(bool on);
     /// Addresses of files without a finding, oldest first.
     [[nodiscard]] QStringList waiting() const { return m_waiting; }
     /// How many were put away and can be brought back.
@@ -54,6 +61,7 @@ Q_SIGNALS:
     void thereChanged();
     void frameChanged();
     void busyChanged();
+    void torchChanged();
     void waitingChanged();
     void taken(const QString &file);
 
@@ -68,6 +76,7 @@ private:
     int m_away = 0;
     int m_count = 0;
     bool m_taking = false;
+    bool m_torch = false;
 };
 
 } // namespace snugwalk

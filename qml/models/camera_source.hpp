@@ -16,12 +16,17 @@ public:
     [[nodiscard]] virtual bool isThere() const = 0;
     virtual void start() = 0;
     virtual void stop() = 0;
+    /// Whether the camera that runs has a light; false while none runs. `torchChanged` follows when that
+    /// changes.
+    [[nodiscard]] virtual bool hasTorch() const { return false; }
+    virtual void setTorch(bool) {}
     /// Writes a photo to `file`; `taken` or `failed` follows.
     virtual void take(const QString &file) = 0;
 
 Q_SIGNALS:
     /// A camera was plugged in or taken away.
     void thereChanged();
+    void torchChanged();
     void frame(const QImage &image);
     void taken(const QString &file);
     void failed();

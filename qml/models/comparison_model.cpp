@@ -14,7 +14,34 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Comparison)
 public:
     static QString change(Change change);
+    static QString counted(Change change, int count);
 };
+
+// A language bends the word by the number: "1 nuevo, 2 nuevos".
+QString Words::counted(Change change, int count)
+{
+    switch (change) {
+    case Change::New:
+        return tr("%n new", "points", count);
+    case Change::Worse:
+        return tr("%n worse", "points", count);
+    case Change::Same:
+        return tr("%n same", "points", count);
+    case Change::Better:
+        return tr("%n better", "points", count);
+    case Change::Mended:
+        return tr("%n mended", "points", count);
+    case Change::Gone:
+        return tr("%n gone, without a mend", "points", count);
+    case Change::NotLooked:
+        return tr("%n not looked at", "points", count);
+    case Change::FirstLook:
+        return tr("%n first look", "points", count);
+    case Change::NotFitted:
+        return tr("%n no longer fitted", "points", count);
+    }
+    return {};
+}
 
 QString Words::change(Change change)
 {
@@ -221,9 +248,7 @@ QString comparisonSentence(const Comparison &comparison)
                                 Change::Same, Change::NotLooked, Change::FirstLook, Change::NotFitted}) {
         const int count = comparison.pointCounts.of(change);
         if (count > 0)
-            parts << Words::tr("%1 %2", "number of points, what became of them")
-                         .arg(count)
-                         .arg(Words::change(change));
+            parts << Words::counted(change, count);
     }
     return parts.join(QStringLiteral(", "));
 }

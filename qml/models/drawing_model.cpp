@@ -20,13 +20,13 @@ double aspectOf(const Photo &photo)
     return size.height > 0 ? static_cast<double>(size.width) / size.height : 4.0 / 3.0;
 }
 
-Result<Length> parseRuler(const std::string &text, std::string_view unit)
+Result<Length> parseRuler(const Voice &voice, const QString &text, std::string_view unit)
 {
-    const Result<double> si = parseSi(Dimension::Length, text, findUnit(Dimension::Length, unit));
+    const Result<double> si = voice.typed(Dimension::Length, text, findUnit(Dimension::Length, unit));
     if (!si)
         return si.error();
     if (*si <= 0.0)
-        return Error{Errc::OutOfRange, "a length of nothing", text, "type the length between the two ends"};
+        return Error{Errc::OutOfRange, "a length of nothing", text.toStdString(), "type the length between the two ends"};
     return Length::fromSi(*si);
 }
 
@@ -142,7 +142,7 @@ std::optional<Length> DrawingModel::readLength(DrawnShape &ruler, const QString 
         return told ? std::optional(*told) : std::nullopt;
     }
     const bool us = m_shown.voice->units == UnitSystem::Us;
-    const Result<Length> length = parseRuler(text.toStdString(), us ? "in" : "mm");
+    const Result<Length> length = parseRuler(*m_shown.voice, text, us ? "in" : "mm");
     if (!length)
         note(tr("Not understood: %1. Write it for example as 120 mm or 4 3/4 in.").arg(text));
     return length ? std::optional(*length) : std::nullopt;

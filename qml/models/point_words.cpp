@@ -23,8 +23,9 @@ const T *chosenFor(const std::vector<T> &choices, const std::string &point)
 
 QString intervalWords(const Voice &voice, const Interval &interval)
 {
-    const QString months =
-        interval.months ? Words::tr("every %n month(s)", "interval", *interval.months) : QString();
+    const QString months = !interval.months       ? QString()
+                           : *interval.months == 1 ? Words::tr("every month", "interval")
+                                                   : Words::tr("every %n month(s)", "interval", *interval.months);
     if (!interval.distance)
         return months.isEmpty() ? Words::tr("before each move, or after what happens") : months;
     const QString far = voice.quantity(*interval.distance);
@@ -58,7 +59,7 @@ PointEntry pointEntry(const Voice &voice, const Point &point, const Catalogue &p
     return entry;
 }
 
-Result<Interval> readInterval(const QString &months, const QString &distance, UnitSystem units)
+Result<Interval> readInterval(const QString &months, const QString &distance, const Voice &voice)
 {
     Interval interval;
     if (!months.trimmed().isEmpty()) {
@@ -70,8 +71,8 @@ Result<Interval> readInterval(const QString &months, const QString &distance, Un
         interval.months = count;
     }
     if (!distance.trimmed().isEmpty()) {
-        const auto bare = findUnit(Dimension::Distance, units == UnitSystem::Us ? "mi" : "km");
-        const Result<double> si = parseSi(Dimension::Distance, distance.trimmed().toStdString(), bare);
+        const auto bare = findUnit(Dimension::Distance, voice.units == UnitSystem::Us ? "mi" : "km");
+        const Result<double> si = voice.typed(Dimension::Distance, distance, bare);
         if (!si)
             return si.error();
         interval.distance = Distance::fromSi(*si);

@@ -136,7 +136,7 @@ void PointsModel::showAgain(const QString &point)
 
 void PointsModel::setEvery(const QString &point, const QString &months, const QString &distance)
 {
-    const Result<Interval> interval = readInterval(months, distance, m_shown.voice->units);
+    const Result<Interval> interval = readInterval(months, distance, *m_shown.voice);
     if (!interval) {
         m_desk->refuse(interval.error());
         return;
@@ -163,7 +163,7 @@ void PointsModel::clearEvery(const QString &point)
 void PointsModel::add(const QVariantMap &map)
 {
     const auto text = [&](const char *key) { return map.value(QLatin1String(key)).toString().trimmed(); };
-    const Result<Interval> interval = readInterval(text("months"), text("distance"), m_shown.voice->units);
+    const Result<Interval> interval = readInterval(text("months"), text("distance"), *m_shown.voice);
     if (!interval) {
         m_desk->refuse(interval.error());
         return;

@@ -22,6 +22,8 @@ Preferences readPreferences(const QString &file)
     preferences.person = kept.value(QStringLiteral("person")).toString();
     const double scale = kept.value(QStringLiteral("text_scale"), 1.0).toDouble();
     preferences.textScale = std::clamp(scale, 1.0, 2.0);
+    preferences.sound = kept.value(QStringLiteral("sound"), preferences.sound).toBool();
+    preferences.buzz = kept.value(QStringLiteral("buzz"), preferences.buzz).toBool();
     preferences.rig = kept.value(QStringLiteral("rig")).toString();
     preferences.putAway = kept.value(QStringLiteral("put_away")).toStringList();
     preferences.book = kept.value(QStringLiteral("book")).toString();
@@ -38,6 +40,8 @@ void writePreferences(const QString &file, const Preferences &preferences)
     kept.setValue(QStringLiteral("language"), preferences.language);
     kept.setValue(QStringLiteral("person"), preferences.person);
     kept.setValue(QStringLiteral("text_scale"), preferences.textScale);
+    kept.setValue(QStringLiteral("sound"), preferences.sound);
+    kept.setValue(QStringLiteral("buzz"), preferences.buzz);
     kept.setValue(QStringLiteral("rig"), preferences.rig);
     kept.setValue(QStringLiteral("put_away"), preferences.putAway);
     kept.setValue(QStringLiteral("book"), preferences.book);

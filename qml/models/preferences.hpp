@@ -15,6 +15,8 @@ struct Preferences {
     QString language; ///< empty: the system's
     QString person;
     double textScale = 1.0; ///< 1 to 2
+    bool sound = false;     ///< a tick when a mark is written
+    bool buzz = true;       ///< the same to the hand, where the device can
     QString rig;            ///< id of the rig last chosen
     QStringList putAway;    ///< ids of rigs that this device no longer offers
     QString book;           ///< the person's own logbook; empty: the usual place

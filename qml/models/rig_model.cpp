@@ -57,8 +57,8 @@ QStringList RigModel::usualFittings(const QString &kind, const QString &practice
 double RigModel::metres(const QString &typed) const
 {
     const bool us = m_shown.voice->units == UnitSystem::Us;
-    const Result<double> si = parseSi(Dimension::Length, typed.trimmed().toStdString(),
-                                      findUnit(Dimension::Length, us ? "ft" : "m"));
+    const Result<double> si =
+        m_shown.voice->typed(Dimension::Length, typed, findUnit(Dimension::Length, us ? "ft" : "m"));
     return si ? *si : std::numeric_limits<double>::quiet_NaN();
 }
 
@@ -263,7 +263,8 @@ void RigModel::mend(const QStringList &findings, const QVariantMap &map)
     mend.action = text(QStringLiteral("action")).toStdString();
     mend.what = text(QStringLiteral("what")).toStdString();
     mend.cost = text(QStringLiteral("cost")).toStdString();
-    mend.minutes = parseDouble(text(QStringLiteral("minutes")).toStdString());
+    const Result<std::string> minutes = m_shown.voice->plain(text(QStringLiteral("minutes")));
+    mend.minutes = minutes ? parseDouble(*minutes) : std::nullopt;
     auto parts = parseParts(text(QStringLiteral("parts")).toStdString());
     if (!parts) {
         m_desk->refuse(parts.error());

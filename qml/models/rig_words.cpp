@@ -230,8 +230,10 @@ QString suggestionWords(const QVariantList &kinds)
         if (!kind.value(QStringLiteral("suggested")).toBool())
             continue;
         const QString lines = Words::tr("%n lines", nullptr, kind.value(QStringLiteral("lines")).toInt());
-        const QString minutes =
-            Words::tr("about %n minutes", nullptr, kind.value(QStringLiteral("minutes")).toInt());
+        // told as on the page where the walk is chosen
+        const int span = kind.value(QStringLiteral("minutes")).toInt();
+        const QString minutes = span < 100 ? Words::tr("about %n minutes", nullptr, span)
+                                           : Words::tr("about %n hours", nullptr, (span + 30) / 60);
         return Words::tr("%1, %2, %3", "kind of walk, lines, minutes")
             .arg(kind.value(QStringLiteral("name")).toString(), lines, minutes);
     }

@@ -11,6 +11,12 @@ namespace {
 
 constexpr int idleMilliseconds = 250;
 
+QStringList rigNumbers()
+{
+    return {QStringLiteral("length"),       QStringLiteral("width"),        QStringLiteral("height"),
+            QStringLiteral("floor_height"), QStringLiteral("hitch_length"), QStringLiteral("axles")};
+}
+
 } // namespace
 
 Session::Session(AppParts parts, QObject *parent)
@@ -56,6 +62,8 @@ Session::Session(AppParts parts, QObject *parent)
     connect(m_supplies, &SuppliesModel::changed, this, &Session::busyChanged);
     connect(m_trends, &TrendModel::changed, this, &Session::busyChanged);
     connect(m_drawing, &DrawingModel::written, m_walk, &WalkModel::noteAct);
+    connect(m_walk, &WalkModel::marked, this, [this] { cue(Cue::Written); });
+    connect(m_walk, &WalkModel::undone, this, [this] { cue(Cue::Undone); });
     m_idle.setSingleShot(true);
     m_idle.setInterval(idleMilliseconds);
     connect(&m_idle, &QTimer::timeout, this, &Session::refresh);
@@ -185,7 +193,7 @@ void Session::chooseRig(const QString &id)
 
 void Session::addRig(const QVariantMap &map)
 {
-    RigForm form = readRigForm(map, m_preferences.units);
+    RigForm form = readRigForm(m_shown.voice->plainTexts(map, rigNumbers()), m_preferences.units);
     m_rigProblems = form.problems;
     Q_EMIT rigProblemsChanged();
     if (m_rigProblems.isEmpty())

@@ -14,6 +14,7 @@
 #include "camera_model.hpp"
 #include "drawing_model.hpp"
 #include "due_model.hpp"
+#include "feedback_source.hpp"
 #include "intake_model.hpp"
 #include "last_act_model.hpp"
 #include "points_model.hpp"
@@ -48,6 +49,10 @@ class Session : public QObject {
     Q_PROPERTY(QVariantList languages READ languages CONSTANT)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY preferencesChanged)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY preferencesChanged)
+    Q_PROPERTY(bool canSound READ canSound CONSTANT)
+    Q_PROPERTY(bool canBuzz READ canBuzz CONSTANT)
+    Q_PROPERTY(bool sound READ sound WRITE setSound NOTIFY preferencesChanged)
+    Q_PROPERTY(bool buzz READ buzz WRITE setBuzz NOTIFY preferencesChanged)
     Q_PROPERTY(QVariantList rigs READ rigs NOTIFY snapshotChanged)
     Q_PROPERTY(QVariantList rigProblems READ rigProblems NOTIFY rigProblemsChanged)
     Q_PROPERTY(QVariantMap emergency READ emergency NOTIFY languageChanged)
@@ -106,6 +111,12 @@ public:
     [[nodiscard]] const Preferences &preferences() const { return m_preferences; }
     [[nodiscard]] double textScale() const { return m_preferences.textScale; }
     void setTextScale(double scale);
+    [[nodiscard]] bool canSound() const;
+    [[nodiscard]] bool canBuzz() const;
+    [[nodiscard]] bool sound() const { return m_preferences.sound; }
+    void setSound(bool sound);
+    [[nodiscard]] bool buzz() const { return m_preferences.buzz; }
+    void setBuzz(bool buzz);
     /// [{id, name, current, archived}]
     [[nodiscard]] QVariantList rigs() const;
     /// [{field, what, act}] of the last `addRig` or `changeRig`; empty when there was no fault.
@@ -167,6 +178,7 @@ private:
     void writeRig(const Rig &rig);
     [[nodiscard]] bool isPutAway(const Rig &rig) const;
     [[nodiscard]] bool leavePutAway();
+    void cue(Cue cue);
 
     const AppParts m_parts;
     Preferences m_preferences;

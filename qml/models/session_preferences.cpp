@@ -110,6 +110,33 @@ void Session::setPerson(const QString &person)
     Q_EMIT languageChanged(); // the footer names the person
 }
 
+bool Session::canSound() const { return m_parts.feedback != nullptr && m_parts.feedback->canSound(); }
+bool Session::canBuzz() const { return m_parts.feedback != nullptr && m_parts.feedback->canBuzz(); }
+
+void Session::setSound(bool sound)
+{
+    m_preferences.sound = sound;
+    keepPreferences();
+    Q_EMIT preferencesChanged();
+    cue(Cue::Written); // so that one hears what was chosen
+}
+
+void Session::setBuzz(bool buzz)
+{
+    m_preferences.buzz = buzz;
+    keepPreferences();
+    Q_EMIT preferencesChanged();
+    cue(Cue::Written);
+}
+
+void Session::cue(Cue cue)
+{
+    if (m_preferences.sound && canSound())
+        m_parts.feedback->sound(cue);
+    if (m_preferences.buzz && canBuzz())
+        m_parts.feedback->buzz(cue);
+}
+
 void Session::setTextScale(double scale)
 {
     m_preferences.textScale = std::clamp(scale, 1.0, 2.0);

@@ -7,10 +7,13 @@
 namespace snugwalk {
 namespace {
 
+// Small and large amounts of one thing are told in the unit of its pack: "0 g" beside "400 g".
 QString amountWords(const Voice &voice, const SupplyItem &item, double si)
 {
     if (item.dimension == Dimension::Count)
         return voice.number(si, si == static_cast<double>(static_cast<long long>(si)) ? 0 : 1);
+    if (si == 0.0)
+        return voice.localised(formatSi(displayUnit(item.dimension, voice.units, item.packSi), 0.0, 0));
     return voice.quantity(item.dimension, si);
 }
 
@@ -42,6 +45,8 @@ QString getWords(const Voice &voice, const SupplyItem &item, int packs)
 {
     if (packs == 0)
         return Voice::text(voice.texts.phrase("supply_enough"));
+    if (item.dimension == Dimension::Count && item.packSi == 1.0 && item.packWord == "piece")
+        return SuppliesModel::tr("get %1", "how many pieces").arg(voice.number(packs, 0));
     return Voice::text(
         voice.texts.phrase("supply_buy", {std::to_string(packs), packWords(voice, item).toStdString()}));
 }

@@ -10,29 +10,12 @@
 namespace snugwalk {
 namespace {
 
-// What a mark says in a few words: the reason, or the readings as taken.
-QString markSummary(const Voice &voice, const Mark &mark)
-{
-    QStringList parts;
-    if (mark.state == MarkState::CouldNotLook)
-        parts << voice.word("reasons", mark.reason);
-    for (const Reading &reading : mark.readings) {
-        const QString value = voice.inUnit(reading.dimension, reading.si, reading.unit);
-        parts << (reading.place.empty() ? value : voice.placeName(reading.place) + u' ' + value);
-    }
-    if (!mark.note.empty())
-        parts << Voice::text(mark.note);
-    if (parts.isEmpty() && mark.state == MarkState::Pass && mark.how == LookedHow::Glance)
-        parts << TapeModel::tr("at a glance");
-    return parts.join(QStringLiteral("; "));
-}
-
 QString lineSummary(const Voice &voice, const TapeLine &line, const std::vector<Mark> &marks)
 {
     QStringList parts;
     for (const std::string &point : line.points) {
         const Mark *mark = findMark(marks, point);
-        const QString said = mark == nullptr ? QString() : markSummary(voice, *mark);
+        const QString said = mark == nullptr ? QString() : markSummary(voice, *mark, true);
         if (!said.isEmpty() && !parts.contains(said))
             parts << said;
     }
@@ -85,6 +68,22 @@ TapeModel::TapeModel(QObject *parent)
                 {"pending", [](const TapeRow &r) { return QVariant(r.pending); }}},
                parent)
 {}
+
+QString markSummary(const Voice &voice, const Mark &mark, bool withHow)
+{
+    QStringList parts;
+    if (mark.state == MarkState::CouldNotLook)
+        parts << voice.word("reasons", mark.reason);
+    for (const Reading &reading : mark.readings) {
+        const QString value = voice.inUnit(reading.dimension, reading.si, reading.unit);
+        parts << (reading.place.empty() ? value : voice.placeName(reading.place) + u' ' + value);
+    }
+    if (!mark.note.empty())
+        parts << Voice::text(mark.note);
+    if (withHow && parts.isEmpty() && mark.state == MarkState::Pass && mark.how == LookedHow::Glance)
+        parts << TapeModel::tr("at a glance");
+    return parts.join(QStringLiteral("; "));
+}
 
 std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Shown &shown, const Walk &walk,
                               const std::vector<Mark> &marks, const std::multiset<int> &pending)

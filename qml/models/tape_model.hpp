@@ -37,6 +37,10 @@ public:
     explicit TapeModel(QObject *parent);
 };
 
+/// What a mark says in a few words: the reason, the readings as taken, the note.
+/// \param withHow whether a pass at a glance says so.
+[[nodiscard]] QString markSummary(const Voice &voice, const Mark &mark, bool withHow);
+
 /// \param pending lines that were tapped and are not on the disk yet.
 [[nodiscard]] std::vector<TapeRow> tapeRows(const Catalogue &catalogue, const Shown &shown, const Walk &walk,
                                             const std::vector<Mark> &marks,

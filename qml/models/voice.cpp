@@ -34,6 +34,17 @@ QString Voice::quantity(Dimension dimension, double si) const
     return localised(formatFor(dimension, si, units));
 }
 
+QString Voice::roughly(Dimension dimension, double si) const
+{
+    const Unit unit = displayUnit(dimension, units, si);
+    const double shown = fromSi(unit, si);
+    if (shown == 0.0)
+        return quantity(dimension, si);
+    const int whole = static_cast<int>(std::floor(std::log10(std::abs(shown)))); // digits before the mark, less one
+    const double step = std::pow(10.0, whole - 1);
+    return localised(formatSi(unit, toSi(unit, std::round(shown / step) * step), std::max(0, 1 - whole)));
+}
+
 QString Voice::inUnit(Dimension dimension, double si, std::string_view unit) const
 {
     const auto known = findUnit(dimension, unit);
@@ -57,6 +68,61 @@ QString Voice::extent(const std::optional<Extent> &extent) const
 }
 
 QString Voice::number(double value, int decimals) const { return locale.toString(value, 'f', decimals); }
+
+NumberStyle Voice::numberStyle() const
+{
+    const auto mark = [](const QString &written, char usual) {
+        if (written == u"." || written == u",")
+            return static_cast<char>(written[0].unicode());
+        return written.isEmpty() || !written[0].isSpace() ? usual : ' ';
+    };
+    const char decimal = mark(locale.decimalPoint(), '.');
+    // an apostrophe groups in some places; ours takes it in all
+    return {decimal, mark(locale.groupSeparator(), decimal == '.' ? ',' : '.')};
+}
+
+Result<std::string> Voice::plain(const QString &typed) const
+{
+    PlainNumbers plain = plainNumbers(typed.toStdString(), numberStyle());
+    if (plain.doubtful)
+        return Error{Errc::InvalidInput, "a number that can be read two ways",
+                     "\"" + plain.doubtful->typed + "\"",
+                     "write " + plain.doubtful->taken + " or " + plain.doubtful->other};
+    return std::move(plain.text);
+}
+
+Result<double> Voice::typed(Dimension dimension, const QString &text, std::optional<Unit> bare) const
+{
+    const Result<std::string> plain = this->plain(text.trimmed());
+    if (!plain)
+        return plain.error();
+    return parseSi(dimension, *plain, bare);
+}
+
+QVariantMap Voice::plainTexts(QVariantMap form, const QStringList &keys) const
+{
+    const auto rewritten = [this](const QString &typed) {
+        const PlainNumbers plain = plainNumbers(typed.toStdString(), numberStyle());
+        if (!plain.doubtful)
+            return text(plain.text);
+        const QString number = text(plain.doubtful->typed);
+        return QString(typed).replace(number, number + u'?');
+    };
+    for (const QString &key : keys) {
+        if (!form.contains(key))
+            continue;
+        QVariant &value = form[key];
+        if (value.typeId() == QMetaType::QString) {
+            value = rewritten(value.toString());
+            continue;
+        }
+        QStringList list;
+        for (const QString &typed : value.toStringList())
+            list << rewritten(typed);
+        value = list;
+    }
+    return form;
+}
 
 QString Voice::date(CivilDate date) const
 {

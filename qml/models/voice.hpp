@@ -6,6 +6,9 @@
 #include <QLocale>
 #include <QString>
 
+#include <QVariantMap>
+
+#include "base/number_style.hpp"
 #include "base/time.hpp"
 #include "base/units.hpp"
 #include "catalogue/texts.hpp"
@@ -36,12 +39,26 @@ public:
     {
         return quantity(DimensionOf<Q>::value, value.si());
     }
+    /// The same of a figure that is an estimate: two digits, "33 000 km" for 32 656.
+    [[nodiscard]] QString roughly(Dimension dimension, double si) const;
     /// In the unit it was read in, or the nearest we know.
     [[nodiscard]] QString inUnit(Dimension dimension, double si, std::string_view unit) const;
     [[nodiscard]] QString extent(const std::optional<Extent> &extent) const;
     [[nodiscard]] QString number(double value, int decimals) const;
     /// "448.2 kPa" with the number as the person's language writes it.
     [[nodiscard]] QString localised(const std::string &formatted) const;
+
+    /// The marks of the locale: what splits off decimals, what groups.
+    [[nodiscard]] NumberStyle numberStyle() const;
+    /// What a person typed with its numbers made plain for the core.
+    /// \returns `InvalidInput` for a number that can be read two ways, with both in `act`.
+    [[nodiscard]] Result<std::string> plain(const QString &typed) const;
+    /// A quantity as typed, in SI; `bare` is the unit of a number without one. Errors as `plain` and
+    /// `parseSi`.
+    [[nodiscard]] Result<double> typed(Dimension dimension, const QString &text, std::optional<Unit> bare) const;
+    /// A form with the numbers under `keys` made plain, texts and lists of texts. What can be read two ways
+    /// gets a question mark, which every parser refuses and the person sees.
+    [[nodiscard]] QVariantMap plainTexts(QVariantMap form, const QStringList &keys) const;
 
     [[nodiscard]] QString date(CivilDate date) const;
     [[nodiscard]] QString date(const LocalTime &time) const { return date(civilDate(time)); }

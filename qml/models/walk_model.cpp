@@ -3,10 +3,16 @@
 #include "walk_model.hpp"
 
 #include "catalogue/pick.hpp"
+#include "last_time.hpp"
 #include "tape_cursor.hpp"
 #include "walk_line.hpp"
 
 namespace snugwalk {
+namespace {
+
+constexpr int usualReasonCount = 4;
+
+} // namespace
 
 WalkModel::WalkModel(const ActDesk *desk, QObject *parent)
     : QObject(parent), m_desk(desk), m_tape(nullptr), m_taps(std::make_shared<std::vector<int>>())
@@ -186,5 +192,17 @@ QVariantList WalkModel::openFindings() const
 QVariantList WalkModel::defects() const { return defectChoices(catalogue(), voice(), singlePoint()); }
 QVariantList WalkModel::grades() const { return gradeChoices(voice(), singlePoint()); }
 QVariantList WalkModel::reasons() const { return reasonChoices(voice()); }
+
+QVariantList WalkModel::usualReasons() const
+{
+    return m_walk ? snugwalk::usualReasons(m_shown, chosenPoints(), usualReasonCount) : QVariantList();
+}
+
+QVariantMap WalkModel::lastTime() const
+{
+    return m_walk ? snugwalk::lastTime(m_shown, chosenPoints(), m_walk->id) : QVariantMap();
+}
+
+QString WalkModel::decimalMark() const { return QChar::fromLatin1(voice().numberStyle().decimal); }
 
 } // namespace snugwalk

@@ -45,6 +45,9 @@ class WalkModel : public QObject {
     Q_PROPERTY(QVariantList defects READ defects NOTIFY currentChanged)
     Q_PROPERTY(QVariantList grades READ grades NOTIFY currentChanged)
     Q_PROPERTY(QVariantList reasons READ reasons NOTIFY currentChanged)
+    Q_PROPERTY(QVariantList usualReasons READ usualReasons NOTIFY currentChanged)
+    Q_PROPERTY(QVariantMap lastTime READ lastTime NOTIFY currentChanged)
+    Q_PROPERTY(QString decimalMark READ decimalMark NOTIFY activeChanged)
 public:
     WalkModel(const ActDesk *desk, QObject *parent);
 
@@ -77,6 +80,12 @@ public:
     [[nodiscard]] QVariantList defects() const;
     [[nodiscard]] QVariantList grades() const;
     [[nodiscard]] QVariantList reasons() const;
+    /// The few that one press at the line writes.
+    [[nodiscard]] QVariantList usualReasons() const;
+    /// See `lastTime` in last_time.hpp; of the points at hand.
+    [[nodiscard]] QVariantMap lastTime() const;
+    /// What splits off decimals where the person reads.
+    [[nodiscard]] QString decimalMark() const;
     /// The open walk, also while nobody is on it; null when there is none.
     [[nodiscard]] const Walk *walk() const { return m_walk ? &*m_walk : nullptr; }
     [[nodiscard]] const std::vector<Mark> &marks() const { return m_marks; }
@@ -115,6 +124,8 @@ Q_SIGNALS:
     void finished();
     /// The disk has it.
     void marked(int line, const QString &state);
+    /// Something was taken back, and the disk has it.
+    void undone();
     /// The act of this line was not written; the session says why.
     void refused(int line);
     void readingChecked(const QString &slug, const QString &place, bool understood, const QString &message);

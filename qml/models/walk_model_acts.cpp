@@ -192,7 +192,13 @@ void WalkModel::attention(const QVariantMap &map)
 {
     if (!m_walk || line() == nullptr)
         return;
-    std::vector<AttentionForm> forms = readAttention(map, singlePoint());
+    QVariantMap plain = voice().plainTexts(map, {QStringLiteral("extent")});
+    QVariantList findings = map.value(QStringLiteral("findings")).toList();
+    for (QVariant &finding : findings)
+        finding = voice().plainTexts(finding.toMap(), {QStringLiteral("extent")});
+    if (!findings.isEmpty())
+        plain[QStringLiteral("findings")] = findings;
+    std::vector<AttentionForm> forms = readAttention(plain, singlePoint());
     std::vector<std::string> open = openPoints(*line(), m_marks);
     for (AttentionForm &form : forms) {
         form.draft.readings = typedFor(m_typed, form.draft.point);
@@ -222,7 +228,7 @@ void WalkModel::setReading(const QString &slug, const QString &place, const QStr
         }
         const ReadingCheck check = checkTyped(m_shown, *point, *spec, text);
         if (check.understood)
-            m_typed[key] = text.trimmed().toStdString();
+            m_typed[key] = {text.trimmed(), check.plain};
         Q_EMIT readingChecked(slug, place, check.understood, check.message);
         return;
     }
@@ -243,11 +249,14 @@ void WalkModel::undo()
                 Q_EMIT progressChanged();
                 return;
             }
+            const bool isChanged = m_marks != now->marks;
             const auto felt = changedLine(*m_walk, m_marks, now->marks);
             m_marks = now->marks;
             showTape();
             moveTo(felt.value_or(m_current));
             Q_EMIT progressChanged();
+            if (isChanged)
+                Q_EMIT undone();
             m_desk->changed(false);
         });
 }

@@ -56,6 +56,48 @@ QString limitWords(const Voice &voice, const ReadingSpec &spec, const Limits &li
     return spec.setBy == "maker" ? Words::tr("maker's figure: not typed in") : QString();
 }
 
+// The unit that a bare number is taken in: the trade's where it belongs to the person's system.
+Unit bareUnit(const Voice &voice, const ReadingSpec &spec)
+{
+    const auto known = findUnit(spec.dimension, spec.unit);
+    const double one = known ? toSi(*known, 1.0) - toSi(*known, 0.0) : 1.0;
+    const Unit own = displayUnit(spec.dimension, voice.units, one);
+    const Unit other = displayUnit(
+        spec.dimension, voice.units == UnitSystem::Si ? UnitSystem::Us : UnitSystem::Si, one);
+    return known && known->symbol != other.symbol ? *known : own;
+}
+
+// The bare one first, then what a gauge of the other system shows.
+QStringList unitChoices(const Voice &voice, const ReadingSpec &spec)
+{
+    const auto known = findUnit(spec.dimension, spec.unit);
+    const double one = known ? toSi(*known, 1.0) - toSi(*known, 0.0) : 1.0;
+    QStringList list{Voice::text(bareUnit(voice, spec).symbol)};
+    for (const UnitSystem system : {UnitSystem::Si, UnitSystem::Us}) {
+        const QString symbol = Voice::text(displayUnit(spec.dimension, system, one).symbol);
+        if (!list.contains(symbol))
+            list << symbol;
+    }
+    if (known && !list.contains(Voice::text(known->symbol)))
+        list << Voice::text(known->symbol);
+    list.removeAll(QString());
+    return list;
+}
+
+bool canBeNegative(Dimension dimension)
+{
+    switch (dimension) {
+    case Dimension::Temperature:
+    case Dimension::TemperatureDifference:
+    case Dimension::Angle:
+    case Dimension::Voltage:
+    case Dimension::Current:
+        return true;
+    default:
+        return false;
+    }
+}
+
 QVariantMap readingField(const Shown &shown, const Point &point, const ReadingSpec &spec,
                          const TypedReadings &typed)
 {
@@ -76,12 +118,15 @@ QVariantMap readingField(const Shown &shown, const Point &point, const ReadingSp
     for (const std::string &place : places) {
         const auto entry = typed.find({point.slug, spec.slug, place});
         last[Voice::text(place)] = lastWords(shown, point.slug, spec, place);
-        soFar[Voice::text(place)] = entry == typed.end() ? QString() : Voice::text(entry->second);
+        soFar[Voice::text(place)] = entry == typed.end() ? QString() : entry->second.shown;
     }
     return {{QStringLiteral("point"), Voice::text(point.slug)},
             {QStringLiteral("slug"), Voice::text(spec.slug)},
             {QStringLiteral("title"), voice.word("readings", spec.slug)},
-            {QStringLiteral("unit"), Voice::text(spec.unit)},
+            {QStringLiteral("unit"), Voice::text(bareUnit(voice, spec).symbol)},
+            {QStringLiteral("units"), unitChoices(voice, spec)},
+            {QStringLiteral("signed"), canBeNegative(spec.dimension)},
+            {QStringLiteral("fractions"), spec.dimension == Dimension::Length},
             {QStringLiteral("places"), keys},
             {QStringLiteral("placeNames"), names},
             {QStringLiteral("last"), last},
@@ -110,20 +155,31 @@ QVariantList readingFields(const Shown &shown, const Catalogue &catalogue,
 
 ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpec &spec, const QString &text)
 {
-    const auto unit = findUnit(spec.dimension, spec.unit);
-    const Result<double> si = parseSi(spec.dimension, text.toStdString(), unit);
-    if (!si) {
-        const QString example = Voice::text(spec.unit.empty() ? "3" : "12 " + spec.unit);
-        return {false, Words::tr("Not understood. Write it for example as %1.").arg(example)};
-    }
     const Voice &voice = *shown.voice;
+    const Unit bare = bareUnit(voice, spec);
+    const PlainNumbers plain = plainNumbers(text.trimmed().toStdString(), voice.numberStyle());
+    const Result<double> si = parseSi(spec.dimension, plain.text, bare);
+    if (!si) {
+        const std::string symbol(bare.symbol);
+        const QString example = Voice::text(symbol.empty() ? "3" : "12 " + symbol);
+        return {false, Words::tr("Not understood. Write it for example as %1.").arg(example), {}};
+    }
+    const bool hasUnit = unitWritten(spec.dimension, plain.text).has_value() || bare.symbol.empty();
+    const std::string forCore = hasUnit ? plain.text : plain.text + ' ' + std::string(bare.symbol);
+    if (plain.doubtful) // a slip of the mark is a slip by a thousand: it is asked
+        return {false,
+                Words::tr("%1 can be read two ways. Write %2 or %3.")
+                    .arg(Voice::text(plain.doubtful->typed), Voice::text(plain.doubtful->taken),
+                         Voice::text(plain.doubtful->other)),
+                {}};
     const Limits limits = limitsFor(spec, point, shown.history()->rig);
     const QString value = voice.inUnit(spec.dimension, *si, spec.unit);
     if (isOutside(limits, *si))
         return {true, Words::tr("%1 is outside the limit (%2, %3). Consider attention.")
-                          .arg(value, limitWords(voice, spec, limits), voice.basis(limits.basis))};
+                          .arg(value, limitWords(voice, spec, limits), voice.basis(limits.basis)),
+                forCore};
     const QString own = voice.quantity(spec.dimension, *si);
-    return {true, own == value ? value : QStringLiteral("%1 = %2").arg(value, own)};
+    return {true, own == value ? value : QStringLiteral("%1 = %2").arg(value, own), forCore};
 }
 
 std::vector<TypedReading> typedFor(const TypedReadings &typed, const std::string &point)
@@ -131,7 +187,7 @@ std::vector<TypedReading> typedFor(const TypedReadings &typed, const std::string
     std::vector<TypedReading> readings;
     for (const auto &[where, text] : typed) {
         if (std::get<0>(where) == point)
-            readings.push_back({std::get<1>(where), std::get<2>(where), text});
+            readings.push_back({std::get<1>(where), std::get<2>(where), text.plain});
     }
     return readings;
 }

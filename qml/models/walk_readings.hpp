@@ -12,17 +12,26 @@
 
 namespace snugwalk {
 
-/// What was typed on the current line and is not marked yet: point, reading, place → text.
-using TypedReadings = std::map<std::tuple<std::string, std::string, std::string>, std::string>;
+/// A reading as the person wrote it, and with its numbers plain and its unit, as the core takes it.
+struct TypedText {
+    QString shown;
+    std::string plain;
+};
 
-/// [{point, slug, title, unit, places, placeNames, last, limits, basis, typed}] of the given points.
-/// `last` and `typed` go by place, "" for the whole rig. The last reading is shown, never filled in.
+/// What was typed on the current line and is not marked yet: point, reading, place → text.
+using TypedReadings = std::map<std::tuple<std::string, std::string, std::string>, TypedText>;
+
+/// [{point, slug, title, unit, units, signed, fractions, places, placeNames, last, limits, basis, typed}] of
+/// the given points. `last` and `typed` go by place, "" for the whole rig. The last reading is shown, never
+/// filled in. `unit` is what a bare number is taken in; `units` has it first, then that of the other system;
+/// `fractions` tells whether the trade writes such a length in fractions of it.
 [[nodiscard]] QVariantList readingFields(const Shown &shown, const Catalogue &catalogue,
                                          const std::vector<std::string> &points, const TypedReadings &typed);
 
 struct ReadingCheck {
     bool understood = false;
     QString message; ///< how to write it; or outside the limits; or the same in the unit the person reads
+    std::string plain; ///< for the core, when understood
 };
 [[nodiscard]] ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpec &spec,
                                       const QString &text);

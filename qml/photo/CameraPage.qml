@@ -90,6 +90,14 @@ Item {
                     onClicked: root.camera.take()
                 }
                 Choice {
+                    visible: root.camera.hasTorch
+                    label: qsTr("Light of the camera")
+                    answers: [{ slug: "on", name: qsTr("on", "the light") }, { slug: "off", name: qsTr("off", "the light") }]
+                    chosen: root.camera.torch ? "on" : "off"
+                    Layout.fillWidth: true
+                    onPicked: slug => root.camera.torch = slug === "on"
+                }
+                Choice {
                     visible: root.camera.there && root.faint !== ""
                     label: qsTr("The last photo, faint, to stand where it was taken")
                     answers: [{ slug: "on", name: qsTr("shown", "the faint photo") }, { slug: "off", name: qsTr("left out", "the faint photo") }]

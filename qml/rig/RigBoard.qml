@@ -13,6 +13,10 @@ ColumnLayout {
     required property RigModel rig
     /// Stand to show while walking; "" for none.
     property string stand: ""
+    /// Greatest height of each face.
+    property real mostHeight: 320
+    /// Height of all that is not a face.
+    readonly property real around: side.trim + plan.trim + (root.stand === "" ? choice.implicitHeight + 4 : 0) + 4
     signal opened(string findingId)
 
     readonly property string kerb: root.rig.kerbLeft ? "left" : "right"
@@ -38,6 +42,8 @@ ColumnLayout {
 
     Spots { id: spots; model: root.rig.findings }
     RigView {
+        id: side
+        mostHeight: root.mostHeight
         rig: root.rig
         face: root.shown
         noseLeft: root.rig.kerbLeft
@@ -49,6 +55,7 @@ ColumnLayout {
         onOpened: id => root.opened(id)
     }
     Choice {
+        id: choice
         visible: root.stand === ""
         answers: root.names
         chosen: root.shown
@@ -56,6 +63,8 @@ ColumnLayout {
         onPicked: slug => root.face = slug
     }
     RigView {
+        id: plan
+        mostHeight: root.mostHeight
         rig: root.rig
         face: "top"
         noseLeft: root.rig.kerbLeft

@@ -45,7 +45,7 @@ Canvas {
             c.arcTo(a.x, a.y, to.x, to.y, a.r * root.box.scale);
             c.lineTo(to.x, to.y);
         }
-        c.closePath(); c.fill(); c.stroke();
+        c.closePath();
     }
     // Side profile by kind, as [along 0..1, up 0..1, corner radius in metres] from the front foot.
     function profile(): var {
@@ -60,6 +60,10 @@ Canvas {
         }
     }
 
+    function body(): var {
+        const g = root.rig;
+        return root.profile().map(p => Object.assign(root.at(p[0] * g.bodyLength, 0, g.floorHeight + p[1] * g.bodyHeight), { r: p[2] }));
+    }
     function drawSide(c: var) {
         const g = root.rig, f = g.floorHeight, s = root.box.scale, wheel = Math.min(0.36, Math.max(0.26, f * 0.62));
         c.lineWidth = Tone.hair; c.strokeStyle = Tone.quiet;
@@ -72,7 +76,7 @@ Canvas {
             root.poly(c, [root.at(-g.hitchLength * 0.72, 0, level + 0.3), root.at(-g.hitchLength * 0.72, 0, 0.2)], false);
             root.ring(c, root.at(-g.hitchLength * 0.72, 0, 0.11), 0.11 * s, true);
         }
-        root.rounded(c, root.profile().map(p => Object.assign(root.at(p[0] * g.bodyLength, 0, f + p[1] * g.bodyHeight), { r: p[2] })));
+        root.rounded(c, root.body()); c.fill(); c.stroke();
         g.axles.forEach(x => {
             const hub = root.at(x, 0, wheel);
             c.lineWidth = Tone.stroke; root.ring(c, hub, wheel * s, true);
@@ -88,6 +92,7 @@ Canvas {
         }
         root.rounded(c, [[nose, -w, 0.5], [-0.02, -w * 0.4, 0.6], [-0.02, w * 0.4, 0.6], [nose, w, 0.5], [L, w, 0.14], [L, -w, 0.14]]
             .map(p => Object.assign(root.at(p[0], p[1], 0), { r: p[2] })));
+        c.fill(); c.stroke();
         if (root.face !== "underside")
             return;
         c.lineWidth = Tone.hair; c.strokeStyle = Tone.quiet;
@@ -104,6 +109,7 @@ Canvas {
         if (g.axles.length)
             [-0.84, 0.84].forEach(k => { const a = root.at(0, w * k - 0.1, 0.62), b = root.at(0, w * k + 0.1, 0); c.strokeRect(Math.min(a.x, b.x), a.y, Math.abs(b.x - a.x), b.y - a.y); });
         root.rounded(c, [[-w, f, 0.1], [-w, f + h, 0.24], [w, f + h, 0.24], [w, f, 0.1]].map(p => Object.assign(root.at(0, p[0], p[1]), { r: p[2] })));
+        c.fill(); c.stroke();
         c.lineWidth = Tone.hair;
         if (root.face === "front" && g.hitchLength > 0)
             root.ring(c, root.at(0, 0, Math.max(0.42, f * 0.8)), 0.08 * s, true);
@@ -143,7 +149,9 @@ Canvas {
         c.strokeStyle = Tone.ink;
         if (p.level === "inside") {
             const a = root.at(p.from, 0, g.floorHeight + g.bodyHeight - 0.15), b = root.at(p.to, 0, g.floorHeight + 0.12);
-            c.lineWidth = Tone.stroke; c.setLineDash([4, 3]); c.strokeRect(Math.min(a.x, b.x), a.y, Math.abs(b.x - a.x), b.y - a.y); c.setLineDash([]);
+            c.save(); root.rounded(c, root.body()); c.clip(); // a curved roof ends the box
+            c.lineWidth = Tone.stroke; c.setLineDash([4, 3]); c.strokeRect(Math.min(a.x, b.x), a.y, Math.abs(b.x - a.x), b.y - a.y);
+            c.restore();
             return;
         }
         c.lineWidth = Tone.stroke * 3;

@@ -18,12 +18,17 @@ Scroll {
     signal whyAsked()
     signal editAsked()
 
+    // beside a place the drawing is seen whole, and the grounds of the state come under it
+    readonly property bool walking: root.stand !== ""
+
     widest: root.width
+    // told once the page has settled, for the faces' heights follow from it
+    Binding { target: board; property: "mostHeight"; value: root.listed ? 320 : Math.max(90, Math.floor((root.height - head.implicitHeight - board.around - 40) / 2)); delayed: true }
     Item { implicitHeight: 4 }
-    RigHead { rig: root.rig; brief: !root.listed; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() }
-    RigBoard { rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    RigHead { id: head; rig: root.rig; brief: !root.listed; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() }
+    RigBoard { id: board; rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     // beside another place the drawing comes first, and its words follow
-    Once { wanted: !root.listed; RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() } }
+    Once { wanted: !root.listed && !root.walking; RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() } }
     FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
 }

@@ -34,6 +34,8 @@ Item {
     readonly property int rows: root.mine.length === 0 || !root.numbered ? 0 : Math.ceil(root.mine.length / Math.max(1, Math.floor(root.width / root.balloonSide)))
     readonly property real balloonRoom: root.rows * root.balloonSide + (root.rows ? 6 : 0)
     readonly property real foot: foot.implicitHeight + 14
+    /// Height beside the face itself, whatever its scale.
+    readonly property real trim: root.balloonRoom + 10 + 14 + (root.measured ? 2 : 1) * Math.ceil(Tone.small * 1.4)
     readonly property real scale1: Math.min((root.width - 2 * Tone.margin) / root.extent.across, root.mostHeight / root.extent.up)
     readonly property var box: ({ scale: root.scale1, x: (root.width - root.extent.across * root.scale1) / 2,
         y: (root.balloonsBelow ? 0 : root.balloonRoom) + 10 })

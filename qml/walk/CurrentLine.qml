@@ -14,8 +14,24 @@ Scroll {
     property var answers: ({})
     signal photoAsked(string photo)
     signal trendAsked(string point)
+    /// A reading is at hand: its field.
+    signal entered(Item field)
 
     readonly property var choices: root.withAll({ slug: "", title: qsTr("all of them", "points of one line"), state: "" }, root.walk.points)
+
+    // a list that only counts anew what was typed must not take the field from under the finger
+    property var readings: []
+    property string known: ""
+    readonly property var asked: root.walk.readings
+    onAskedChanged: root.take()
+    Component.onCompleted: root.take()
+    function take() {
+        const all = Array.from(root.asked), shape = JSON.stringify(all.map(one => Object.assign({}, one, { typed: null })));
+        if (shape === root.known)
+            return;
+        root.known = shape;
+        root.readings = all;
+    }
 
     function withAll(all: var, points: var): var { return [all, ...points] }
 
@@ -44,6 +60,12 @@ Scroll {
     }
     BodyText { visible: text !== ""; text: root.walk.look; Layout.fillWidth: true }
     BodyText { visible: root.walk.passText !== ""; text: qsTr("Pass: %1", "what it takes").arg(root.walk.passText); Layout.fillWidth: true }
+    LastTime {
+        last: root.walk.lastTime
+        pictured: root.walk.openFindings.length === 0
+        Layout.fillWidth: true
+        onPhotoAsked: photo => root.photoAsked(photo)
+    }
     Repeater {
         model: root.walk.openFindings
         OpenFinding {
@@ -55,7 +77,7 @@ Scroll {
         }
     }
     Repeater {
-        model: root.walk.readings
+        model: root.readings
         ReadingEntry {
             id: entry
             required property var modelData
@@ -63,6 +85,7 @@ Scroll {
             answers: root.answers
             Layout.fillWidth: true
             onTrendAsked: root.trendAsked(modelData.point)
+            onEntered: field => root.entered(field)
             onTyped: (place, text) => root.walk.setReading(modelData.slug, place, text)
         }
     }

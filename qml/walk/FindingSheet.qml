@@ -136,7 +136,8 @@ Item {
             camera: root.session.camera
             faint: root.faint
             inner: true
-            onTaken: file => (root.target as PhotoChoice)?.add([file])
+            // one photo is the rule: back to the finding without a press, and again for another
+            onTaken: file => { (root.target as PhotoChoice)?.add([file]); root.uncover() }
             onDone: root.uncover()
         }
     }

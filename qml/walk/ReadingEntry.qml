@@ -14,6 +14,8 @@ ColumnLayout {
     /// Answers of the model by "slug/place": {ok, message}.
     property var answers: ({})
     signal typed(string place, string text)
+    /// A field is at hand: the keypad goes to it.
+    signal entered(Item field)
     signal trendAsked()
 
     readonly property bool known: Object.values(root.reading.last ?? {}).some(one => one !== "")
@@ -41,17 +43,30 @@ ColumnLayout {
                 id: field
                 required property string modelData
                 required property int index
+                readonly property var reading: root.reading
+                readonly property string place: modelData
+                readonly property string last: root.note(modelData)
+                /// What the keypad writes.
+                function write(figure: string) {
+                    text = figure;
+                    root.typed(modelData, figure);
+                }
                 readonly property var answer: root.answers[root.reading.slug + "/" + modelData]
                 label: modelData === "" ? qsTr("reading") : root.reading.placeNames?.[index] ?? modelData
                 text: root.reading.typed?.[modelData] ?? ""
                 numeric: true
                 inputMethodHints: Qt.ImhPreferNumbers | Qt.ImhNoPredictiveText
-                note: answer?.message ? answer.message : root.note(modelData)
-                problem: answer && !answer.ok ? answer.message : ""
+                note: answer?.message ? answer.message : last
+                // a figure that is being typed is not wrong yet
+                problem: answer && !answer.ok && !input.activeFocus ? answer.message : ""
                 Layout.fillWidth: true
                 Layout.preferredWidth: 10
                 Layout.alignment: Qt.AlignTop
+                // the keypad is the keyboard of a phone; theirs would lie over it
+                input.readOnly: Qt.platform.os === "android" || Qt.platform.os === "ios"
+                input.onActiveFocusChanged: if (input.activeFocus) root.entered(field)
                 input.onEditingFinished: root.typed(modelData, text)
+                onEdited: figure => root.typed(modelData, figure)
             }
         }
     }

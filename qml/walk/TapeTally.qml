@@ -26,6 +26,7 @@ Instantiator {
     delegate: QtObject {
         required property int line
         required property string title
+        required property string standSlug
         required property string standName
         required property string mark
         required property string summary

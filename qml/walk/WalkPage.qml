@@ -25,6 +25,39 @@ FocusScope {
     readonly property bool cramped: root.height < Tone.px(600)
     readonly property string leftText: qsTr("%n line(s) left", "of the walk", root.walk.linesLeft)
     property var answers: ({})
+    /// Whether the usual reasons of "could not look" lie open; where there is room they always do.
+    property bool reasoning: false
+    readonly property bool roomy: root.height >= Tone.px(820) && root.walk.current >= 0 && !root.cramped && root.drawn === false
+    readonly property bool reasonsOpen: (root.reasoning || root.roomy) && !root.warned && !root.keyed
+    /// The field of a reading that is at hand: the keypad writes into it.
+    property Item entry: null
+    readonly property bool keyed: root.entry !== null && !root.warned
+    readonly property Item focused: Window.activeFocusItem
+    onFocusedChanged: if (root.entry && root.focused && !root.holds(root.entry, root.focused) && !root.holds(pad, root.focused)) root.entry = null
+
+    function holds(box: Item, item: Item): bool {
+        for (let up = item; up; up = up.parent)
+            if (up === box)
+                return true;
+        return false;
+    }
+    /// The readings' fields in their order.
+    function fields(item: Item): var {
+        let found = item.visible && item.place !== undefined && item.reading !== undefined && item.write !== undefined ? [item] : [];
+        for (let i = 0; i < item.children.length; ++i)
+            found = found.concat(root.fields(item.children[i]));
+        return found;
+    }
+    function following(): Item {
+        const all = root.fields(current);
+        return all[all.indexOf(root.entry) + 1] ?? null;
+    }
+    function leaveKeypad() {
+        const field = root.entry;
+        root.entry = null;
+        field.input.focus = false; // tells its figure
+        root.forceActiveFocus();
+    }
 
     function fullTexts(panel: var): var { return panel.map(one => one.full) }
     /// What is known to be open here is asked for first; it is never passed over.
@@ -42,7 +75,7 @@ FocusScope {
 
     Connections {
         target: root.walk
-        function onCurrentChanged() { if (root.line !== root.walk.current) { root.line = root.walk.current; root.answers = {} } }
+        function onCurrentChanged() { if (root.line !== root.walk.current) { root.line = root.walk.current; root.answers = {}; root.reasoning = false; root.entry = null } }
         function onReadingChecked(slug: string, place: string, ok: bool, message: string) { root.keep(slug + "/" + place, ok, message) }
     }
     property int line: root.walk.current
@@ -58,6 +91,7 @@ FocusScope {
         spacing: 0
 
         RowLayout {
+            visible: !root.keyed || !root.cramped && Tone.textScale < 1.4 // the figures need the room
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin
             Layout.rightMargin: Tone.margin - 4
@@ -73,21 +107,28 @@ FocusScope {
 
         Item {
             id: above
-            visible: !root.warned
+            visible: !root.warned && !root.keyed
             Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.minimumHeight: root.drawn || !done.visible ? 0 : 2 * Tone.px(34) + 8
+            // beside the drawing of a wide screen nothing is left to show above the first line but its words
+            readonly property bool filled: root.drawn || done.visible
+            Layout.fillHeight: above.filled
+            Layout.preferredHeight: above.filled ? -1 : help.implicitHeight + 12
+            // the drawing keeps its room before the line's text does, which can be scrolled
+            Layout.minimumHeight: root.drawn ? (root.cramped ? 0 : drawing.leastHeight) : done.visible ? 2 * Tone.px(34) + 8 : 0
             clip: true
-            readonly property real doneHeight: Math.min(done.visible ? done.implicitHeight : 0, above.height)
+            readonly property bool both: !root.drawn || above.height >= drawing.leastHeight + done.implicitHeight
+            readonly property real doneHeight: Math.min(done.visible && above.both ? done.implicitHeight : 0, above.height)
             StandDrawing {
                 id: drawing
+                // with gloves the words that turn the page take that room
+                readonly property real leastHeight: Tone.gloves && root.height < Tone.px(800) ? 0 : 64 + 20 + foot + 4
                 visible: root.drawn && above.height - above.doneHeight >= implicitHeight
                 anchors { left: parent.left; right: parent.right }
                 y: Math.max(0, (above.height - above.doneHeight - implicitHeight) / 2)
                 height: implicitHeight
                 model: root.session.rig
                 standSlug: root.walk.standSlug
-                mostHeight: Math.max(90, above.height - above.doneHeight - 120)
+                mostHeight: Math.max(64, above.height - above.doneHeight - 28 - foot)
                 onOpened: root.asked("attention")
             }
             BodyText {
@@ -98,7 +139,7 @@ FocusScope {
                 level: "small"
                 quiet: true
             }
-            TapeStrip { id: done; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(2, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
+            TapeStrip { id: done; opacity: above.both || !drawing.visible ? 1 : 0; walk: root.walk; ahead: false; lines: root.drawn ? 2 : Math.max(1, Math.floor((above.height - help.height - 8) / Tone.px(34))); width: parent.width; height: Math.min(implicitHeight, above.height); anchors.bottom: parent.bottom }
         }
 
         CautionCard {
@@ -126,18 +167,22 @@ FocusScope {
                 anchors.fill: parent
                 spacing: 6
                 CurrentLine {
+                    id: current
                     walk: root.walk
+                    onEntered: field => root.entry = field
                     answers: root.answers
                     onPhotoAsked: photo => root.photoAsked(photo)
                     onTrendAsked: point => root.trendAsked(point)
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.preferredHeight: implicitHeight + Tone.margin
-                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, 110)
-                    WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; onAsked: place => root.asked(place); onGlanced: root.pass("glance") }
+                    Layout.minimumHeight: Math.min(implicitHeight + Tone.margin, root.keyed ? 84 : 110)
+                    WalkWords { visible: root.cramped; walk: root.walk; all: true; Layout.fillWidth: true; reasoned: !root.reasoning; onReasonsAsked: root.reasoning = true; onAsked: place => root.asked(place); onGlanced: root.pass("glance") }
+                    ReasonChips { visible: root.cramped && root.reasonsOpen; walk: root.walk; Layout.fillWidth: true; onWritten: root.reasoning = false; onMoreAsked: root.asked("look_reasons"); onFolded: root.reasoning = false }
                 }
                 CautionPanel { visible: root.walk.cautions.length > 0; lines: root.walk.cautions; Layout.fillWidth: true }
                 MarkBar {
+                    visible: !root.keyed
                     Layout.fillWidth: true
                     Layout.leftMargin: 12
                     Layout.rightMargin: 12
@@ -150,19 +195,54 @@ FocusScope {
         TapeStrip {
             walk: root.walk
             ahead: true
-            lines: root.drawn ? 2 : 4
-            visible: !root.warned && !root.cramped && wanted < count
+            lines: root.drawn ? 2 : above.filled ? 4 : 6
+            visible: !root.warned && !root.cramped && !root.keyed && !root.reasoning && wanted < count
             Layout.fillWidth: true
             Layout.preferredHeight: implicitHeight
             Layout.topMargin: 4
         }
-        WalkWords {
-            visible: !root.warned && !root.cramped
+        Item { visible: !above.filled && !root.warned && !root.keyed; Layout.fillHeight: true }
+        ReasonChips {
+            visible: !root.cramped && root.reasonsOpen
             walk: root.walk
+            foldable: root.reasoning
+            Layout.fillWidth: true
+            Layout.leftMargin: Tone.margin - 4
+            Layout.rightMargin: Tone.margin - 4
+            Layout.topMargin: 6
+            onWritten: root.reasoning = false
+            onMoreAsked: root.asked("look_reasons")
+            onFolded: root.reasoning = false
+        }
+        WalkWords {
+            visible: !root.warned && !root.cramped && !root.keyed && !root.reasoning
+            walk: root.walk
+            reasoned: !root.reasonsOpen
+            onReasonsAsked: root.reasoning = true
             Layout.fillWidth: true
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
             onAsked: place => root.asked(place)
+        }
+        Keypad {
+            id: pad
+            visible: root.keyed
+            title: root.entry ? Format.join([root.entry.reading.title, root.entry.place === "" ? "" : root.entry.label], ", ") : ""
+            text: root.entry?.text ?? ""
+            decimalMark: root.walk.decimalMark
+            negative: root.entry?.reading.signed ?? false
+            fractions: root.entry?.reading.fractions ?? false
+            units: Array.from(root.entry?.reading.units ?? [])
+            last: root.entry?.last ?? ""
+            limits: Format.join([root.entry?.reading.limits ?? "", root.entry?.reading.basis ?? ""], "; ")
+            answer: root.entry && root.entry.text !== "" ? root.entry.answer?.message ?? "" : ""
+            wrong: root.entry?.answer?.ok === false
+            brief: root.cramped || Tone.textScale > 1.4 && root.height < 800
+            more: root.keyed && root.following() !== null
+            Layout.fillWidth: true
+            onEdited: figure => root.entry.write(figure)
+            onNextAsked: root.following().input.forceActiveFocus()
+            onDone: root.leaveKeypad()
         }
         Rule { Layout.fillWidth: true }
         Flow {
@@ -171,8 +251,8 @@ FocusScope {
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
             WordButton { visible: root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; onClicked: root.walk.undo() }
-            WordButton { visible: !root.warned && !root.cramped; text: qsTr("pass at a glance", "act"); onClicked: root.pass("glance") }
-            WordButton { visible: !root.cramped || root.warned; text: qsTr("stop here"); onClicked: root.asked("finish") }
+            WordButton { visible: !root.warned && !root.cramped && !root.keyed; text: qsTr("pass at a glance", "act"); onClicked: root.pass("glance") }
+            WordButton { visible: (!root.cramped || root.warned) && !root.keyed; text: qsTr("stop here"); onClicked: root.asked("finish") }
             WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
         }
     }

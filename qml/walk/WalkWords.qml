@@ -10,12 +10,16 @@ Flow {
     required property WalkModel walk
     /// Also those that otherwise stand at the head and foot of the page.
     property bool all: false
+    /// Whether the third mark is here; false where its reasons lie open.
+    property bool reasoned: true
     signal asked(string place)
     signal glanced()
+    /// The third mark was pressed: its reasons unfold.
+    signal reasonsAsked()
 
     spacing: 10
 
-    WordButton { text: qsTr("could not look", "act"); onClicked: root.asked("look_reasons") }
+    WordButton { visible: root.reasoned; text: qsTr("could not look", "act"); onClicked: root.reasonsAsked() }
     WordButton { text: qsTr("not fitted", "act"); onClicked: root.walk.notFitted() }
     WordButton { text: qsTr("look again later", "act"); onClicked: root.walk.later() }
     WordButton { visible: !root.walk.grounded; text: qsTr("photos now, marks after"); onClicked: root.asked("camera") }

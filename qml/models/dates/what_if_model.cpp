@@ -87,7 +87,8 @@ void WhatIfModel::show(const Shown &shown)
 
 bool WhatIfModel::addLeg(const QVariantMap &map)
 {
-    LegForm form = readLeg(map, knownPlaces(m_shown), m_shown.voice->units);
+    LegForm form = readLeg(m_shown.voice->plainTexts(map, {QStringLiteral("distance")}), knownPlaces(m_shown),
+                           m_shown.voice->units);
     m_problems = form.problems;
     if (form.leg) {
         const auto overlaps = [&](const PlanLeg &leg) {

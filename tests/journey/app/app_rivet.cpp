@@ -59,7 +59,6 @@ void drawCircle(Wiring &app, Finger &finger)
         finger.touch(*board, across, 0.5);
     finger.waitFor([&] { return !app.session().drawing()->shapes().isEmpty(); },
                    QStringLiteral("the circle"));
-    finger.tap(QStringLiteral("Back to the finding"));
 }
 
 void find(Wiring &app, const QString &shots)
@@ -76,7 +75,6 @@ void find(Wiring &app, const QString &shots)
     finger.type(QStringLiteral("How much"), QStringLiteral("6 mm"));
     finger.tap(QStringLiteral("take a photo"));
     finger.tap(QStringLiteral("Take the photo"));
-    finger.tap(QStringLiteral("Back to the finding"));
     drawCircle(app, finger);
     grab(app, shots, QStringLiteral("rivet-1-found"));
     writeDown(finger, walk, QStringLiteral("Write down"));

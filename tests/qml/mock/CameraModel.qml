@@ -6,6 +6,8 @@ QtObject {
     property bool there: true
     property bool live: true
     property bool busy: false
+    property bool hasTorch: false
+    property bool torch: false
     property var waiting: ["image://photo/thumb/a", "image://photo/thumb/c"]
     property int away: 1
     property var acts: []

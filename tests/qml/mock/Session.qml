@@ -17,6 +17,10 @@ QtObject {
     property var languages: [{ slug: "en", name: "English" }, { slug: "es", name: "Español" }]
     property string person: "A."
     property real textScale: 1
+    property bool canSound: true
+    property bool canBuzz: true
+    property bool sound: false
+    property bool buzz: true
     property var rigs: [{ id: "r1", name: "Matagouri", current: true, archived: false }, { id: "r2", name: "Tussock", current: false, archived: false }, { id: "r3", name: "Totara", current: false, archived: true }]
     property var rigProblems: []
     property var emergency: ({ title: "Emergency",

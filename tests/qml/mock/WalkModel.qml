@@ -33,12 +33,16 @@ QtObject {
     property var defects: [{ slug: "loose", word: "loose" }, { slug: "missing", word: "missing" }, { slug: "bent", word: "bent" }, { slug: "crack", word: "cracked" }, { slug: "other", word: "something else" }]
     property var grades: [{ grade: 1, word: "dull or scuffed" }, { grade: 2, word: "one fastener working" }, { grade: 3, word: "fastener loose, sheet moves" }, { grade: 4, word: "fastener gone, sheet hangs" }, { grade: 5, word: "sheet torn through or about to drop" }]
     property var reasons: [{ slug: "risky_to_reach", text: "risky to reach today" }, { slug: "wet_or_icy", text: "wet or icy" }, { slug: "too_dark", text: "too dark" }, { slug: "blocked_by_goods", text: "goods in the way" }, { slug: "no_tool", text: "the tool is not here" }, { slug: "needs_licensed_person", text: "needs a licensed person" }, { slug: "no_time", text: "no time" }, { slug: "other", text: "another reason" }]
+    property var usualReasons: root.reasons.slice(0, 4)
+    property var lastTime: ({ mark: "pass", words: "last: looked, pass, 12 May 2026, A.", photo: "c" })
+    property string decimalMark: "."
     property var acts: []
 
     signal marked(int line, string state)
     signal finished()
     signal started()
     signal refused(int line)
+    signal undone()
     signal readingChecked(string slug, string place, bool understood, string message)
 
     function note(...words) { acts = acts.concat([words.join(" ")]) }
@@ -61,7 +65,7 @@ QtObject {
     function showWheels() {
         title = "Tires";
         points = [{ slug: "tire-pressure", title: "Pressure, cold", state: "pass" }, { slug: "tread", title: "Tread", state: "not_looked" }, { slug: "sidewall", title: "Sidewalls", state: "mend" }];
-        readings = [{ point: "tire-pressure", slug: "cold-pressure", title: "Cold pressure", unit: "psi", places: ["wheel 1L", "wheel 1R", "wheel 2L", "wheel 2R"], placeNames: ["wheel 1L", "wheel 1R", "wheel 2L", "wheel 2R"],
+        readings = [{ point: "tire-pressure", slug: "cold-pressure", title: "Cold pressure", unit: "psi", units: ["psi", "kPa"], signed: false, fractions: false, places: ["wheel 1L", "wheel 1R", "wheel 2L", "wheel 2R"], placeNames: ["wheel 1L", "wheel 1R", "wheel 2L", "wheel 2R"],
             last: { "wheel 1L": "54.5 psi", "wheel 1R": "55.0 psi", "wheel 2L": "54.0 psi", "wheel 2R": "55.5 psi" }, limits: "55.1 psi at least", basis: "maker's figure", typed: { "wheel 1L": "55" } }];
         openFindings = [];
     }
