@@ -3086,7 +3086,7 @@
     <message numerus="yes">
         <source>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</source>
         <translation>
-            <numerusform>%n of them is a job of a quarter of an hour and more; its time is not counted. Pass over what is not for today.</numerusform>
+            <numerusform>%n of them is a job of a quarter of an hour or more; its time is not counted. Pass over what is not for today.</numerusform>
             <numerusform>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</numerusform>
         </translation>
     </message>
