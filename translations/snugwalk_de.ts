@@ -2,6 +2,49 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AboutPage</name>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Temperatur und Regen: Legates und Willmott 1989 und CRU CL 2.0 (New, Lister, Hulme, Makin 2002), kartiert von Marble; angepasst. Lizenz: CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Höhen und Seeluft: ETOPO5 und COADS, NOAA, wie mit Ferret verpackt.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Küstenlinie: mit Natural Earth erstellt, gemeinfrei.</translation>
+    </message>
+    <message>
+        <source>The invented rig, its tracks and photos: made for this program, CC0 1.0.</source>
+        <translation>Das erfundene Fahrzeug, seine Spuren und Fotos: für dieses Programm gemacht, CC0 1.0.</translation>
+    </message>
+    <message>
+        <source>public domain</source>
+        <translation>gemeinfrei</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Über das Programm</translation>
+    </message>
+    <message>
+        <source>Looks after a rig without a network: what was looked at, by whom, what was found. Nothing leaves this device unless you exchange or copy it.</source>
+        <translation>Betreut ein Fahrzeug ohne Netz: was angesehen wurde, von wem, was gefunden wurde. Nichts verlässt dieses Gerät, außer Sie tauschen oder kopieren es.</translation>
+    </message>
+    <message>
+        <source>Licence of the program: Apache 2.0. It comes without any warranty.</source>
+        <translation>Lizenz des Programms: Apache 2.0. Es kommt ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>Woher Daten kommen</translation>
+    </message>
+    <message>
+        <source>What it is built with, under these licences</source>
+        <translation>Womit es gebaut ist, unter diesen Lizenzen</translation>
+    </message>
+</context>
+<context>
     <name>AcceptPage</name>
     <message>
         <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
@@ -342,6 +385,49 @@
     </message>
 </context>
 <context>
+    <name>BooksBlock</name>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Logbücher (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>Logbooks of this device</source>
+        <translation>Logbücher dieses Geräts</translation>
+    </message>
+    <message>
+        <source>back it up: copy it with its photos</source>
+        <translation>Sicherungskopie anlegen: mit seinen Fotos kopieren</translation>
+    </message>
+    <message>
+        <source>bring a backup back, as a logbook of its own</source>
+        <translation>eine Sicherungskopie zurückholen, als eigenes Logbuch</translation>
+    </message>
+    <message>
+        <source>look round an invented rig</source>
+        <translation>ein erfundenes Fahrzeug ansehen</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>das erfundene Fahrzeug entfernen</translation>
+    </message>
+    <message>
+        <source>Where the copy goes</source>
+        <translation>Wohin die Kopie kommt</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Sicherungskopie eines Logbuchs</translation>
+    </message>
+</context>
+<context>
     <name>CameraPage</name>
     <message>
         <source>Photos now, marks after</source>
@@ -416,6 +502,17 @@
     <message>
         <source>copy the words</source>
         <translation>Wörter kopieren</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>Two walks side by side</source>
+        <translation>Zwei Rundgänge nebeneinander</translation>
+    </message>
+    <message>
+        <source>Walk round twice, on different days: then this page tells what is new, worse or mended since.</source>
+        <translation>Zwei Rundgänge an verschiedenen Tagen machen: dann sagt diese Seite, was seitdem neu, schlimmer oder repariert ist.</translation>
     </message>
 </context>
 <context>
@@ -578,6 +675,21 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Unauffällig: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DemoBand</name>
+    <message>
+        <source>An invented rig to look round: nothing of it is real, and none of it gets into your own logbook.</source>
+        <translation>Ein erfundenes Fahrzeug zum Ansehen: nichts davon ist echt, und nichts davon kommt in Ihr eigenes Logbuch.</translation>
+    </message>
+    <message>
+        <source>to my own logbook</source>
+        <translation>zu meinem eigenen Logbuch</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>das erfundene Fahrzeug entfernen</translation>
     </message>
 </context>
 <context>
@@ -1110,6 +1222,18 @@
     </message>
 </context>
 <context>
+    <name>FirstLook</name>
+    <message>
+        <source>First look</source>
+        <comment>kind of walk</comment>
+        <translation>Erste Durchsicht</translation>
+    </message>
+    <message>
+        <source>What would do most harm if it were wrong, out of all this rig has. The rest can follow in stretches.</source>
+        <translation>Was bei einem Fehler am meisten Schaden anrichten würde, von allem an diesem Fahrzeug. Der Rest kann in Etappen folgen.</translation>
+    </message>
+</context>
+<context>
     <name>FittedBlock</name>
     <message>
         <source>A wheel was fitted</source>
@@ -1197,6 +1321,14 @@
         <source>mended %1</source>
         <comment>date</comment>
         <translation>repariert %1</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
+        <translation>Ein Befund beginnt mit einer Auffälligkeit in einer Zeile eines Rundgangs und bleibt hier, bis eine Reparatur ihn schließt.</translation>
     </message>
 </context>
 <context>
@@ -1711,6 +1843,19 @@
         <comment>what waits</comment>
         <translation>Austausch: %1</translation>
     </message>
+    <message>
+        <source>search</source>
+        <translation>suchen</translation>
+    </message>
+    <message>
+        <source>reports</source>
+        <translation>Berichte</translation>
+    </message>
+    <message>
+        <source>take back: %1</source>
+        <comment>what was written last</comment>
+        <translation>rückgängig: %1</translation>
+    </message>
 </context>
 <context>
     <name>LookEntry</name>
@@ -2156,6 +2301,13 @@
     </message>
 </context>
 <context>
+    <name>PlatePicture</name>
+    <message>
+        <source>picture of a placard: mass, axles, tires, pressure when cold</source>
+        <translation>Bild eines Reifenschilds: Masse, Achsen, Reifen, Druck in kaltem Zustand</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2558,6 +2710,97 @@
     </message>
 </context>
 <context>
+    <name>ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Berichte</translation>
+    </message>
+    <message>
+        <source>What should it tell?</source>
+        <translation>Was soll er sagen?</translation>
+    </message>
+    <message>
+        <source>another report</source>
+        <translation>ein anderer Bericht</translation>
+    </message>
+    <message>
+        <source>Drawing the pages …</source>
+        <translation>Die Seiten werden gezeichnet …</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <comment>title of a report</comment>
+        <translation>%1, Seite %2 von %3</translation>
+    </message>
+    <message>
+        <source>page before</source>
+        <translation>Seite davor</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>nächste Seite</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Speichern: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Sheets of paper</source>
+        <translation>Papierformat</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper size</comment>
+        <translation>Letter (USA)</translation>
+    </message>
+    <message>
+        <source>Where it was</source>
+        <translation>Wo es war</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>of a report</comment>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>to about 5 km</source>
+        <comment>how exact a place is told</comment>
+        <translation>auf etwa 5 km</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <comment>how exact a place is told</comment>
+        <translation>genau</translation>
+    </message>
+    <message>
+        <source>What the camera wrote into photos: place, time, its number</source>
+        <translation>Was die Kamera in Fotos geschrieben hat: Ort, Zeit, ihre Nummer</translation>
+    </message>
+    <message>
+        <source>kept, in the web page</source>
+        <comment>data in photos</comment>
+        <translation>bleibt, auf der Webseite</translation>
+    </message>
+    <message>
+        <source>The file lies where you put it; nothing is sent anywhere.</source>
+        <translation>Die Datei liegt, wo Sie sie ablegen; nichts wird irgendwohin gesendet.</translation>
+    </message>
+</context>
+<context>
     <name>RigBoard</name>
     <message>
         <source>kerb side</source>
@@ -2641,6 +2884,46 @@
         <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
         <translation>Zahl und Einheit prüfen, zum Beispiel 6,4 m oder 21 ft.</translation>
     </message>
+    <message>
+        <source>Write it for example as 4.5 bar or 65 psi.</source>
+        <translation>Zum Beispiel als 4,5 bar oder 65 psi schreiben.</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit.</source>
+        <translation>Die Zahl mit ihrer Einheit schreiben.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen.</source>
+        <translation>Nichts ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Wählen, was am nächsten kommt.</translation>
+    </message>
+    <message>
+        <source>Choose where the rig is at home.</source>
+        <translation>Wählen, wo das Fahrzeug zu Hause ist.</translation>
+    </message>
+    <message>
+        <source>A door, window or vent would lie outside the rig.</source>
+        <translation>Eine Tür, ein Fenster oder eine Lüftung läge außerhalb des Fahrzeugs.</translation>
+    </message>
+    <message>
+        <source>Check the length, or move it on the command line with rig set.</source>
+        <translation>Die Länge prüfen oder es auf der Befehlszeile mit rig set verschieben.</translation>
+    </message>
+    <message>
+        <source>The placard asks for more than the sidewall allows.</source>
+        <translation>Das Reifenschild verlangt mehr, als die Flanke zulässt.</translation>
+    </message>
+    <message>
+        <source>Read both again; a tire shop decides which tire is wrong.</source>
+        <translation>Beide noch einmal lesen; ein Reifenbetrieb entscheidet, welcher Reifen falsch ist.</translation>
+    </message>
+    <message>
+        <source>Check it, for example 4.5 bar or 65 psi.</source>
+        <translation>Prüfen, zum Beispiel 4,5 bar oder 65 psi.</translation>
+    </message>
 </context>
 <context>
     <name>RigHead</name>
@@ -2648,21 +2931,6 @@
         <source>settings</source>
         <comment>page</comment>
         <translation>Einstellungen</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, figure</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Hidden: %1</source>
-        <comment>points</comment>
-        <translation>Verborgen: %1</translation>
-    </message>
-    <message>
-        <source>why</source>
-        <comment>opens the grounds of the figures</comment>
-        <translation>warum</translation>
     </message>
 </context>
 <context>
@@ -2796,12 +3064,117 @@
         <comment>who, when, because</comment>
         <translation>hingenommen von %1 am %2: %3</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Verborgen: %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>its measures and plates</source>
+        <translation>seine Maße und Schilder</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</source>
+        <translation>
+            <numerusform>%n davon ist eine Arbeit von einer Viertelstunde und mehr; ihre Zeit zählt nicht mit. Was heute nicht dran ist, übergehen.</numerusform>
+            <numerusform>%n davon sind Arbeiten von einer Viertelstunde und mehr; ihre Zeit zählt nicht mit. Was heute nicht dran ist, übergehen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RigsBlock</name>
+    <message>
+        <source>Rig under care</source>
+        <translation>Fahrzeug in Pflege</translation>
+    </message>
+    <message>
+        <source>put %1 away: not offered on this device, its logbook stays</source>
+        <comment>rig</comment>
+        <translation>%1 weglegen: auf diesem Gerät nicht angeboten, sein Logbuch bleibt</translation>
+    </message>
+    <message>
+        <source>bring back %1</source>
+        <comment>rig that was put away</comment>
+        <translation>%1 zurückholen</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>weiteres Fahrzeug einrichten</translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
     <message>
         <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
         <translation>Rauheit unterwegs: %1 bis %2 m/km, am rauesten %3 nach Beginn des Protokolls.</translation>
+    </message>
+</context>
+<context>
+    <name>SearchModel</name>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>note on a walk</source>
+        <translation>Notiz eines Rundgangs</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>Reparatur</translation>
+    </message>
+    <message>
+        <source>walk</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>trip</source>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>Aufenthalt</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>Ereignis</translation>
+    </message>
+</context>
+<context>
+    <name>SearchPage</name>
+    <message>
+        <source>Search</source>
+        <translation>Suche</translation>
+    </message>
+    <message>
+        <source>Words, or how they begin</source>
+        <translation>Wörter, oder wie sie anfangen</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Suche läuft …</translation>
+    </message>
+    <message>
+        <source>Findings, notes, mends, trips and points of this rig. Accents do not matter.</source>
+        <translation>Befunde, Notizen, Reparaturen, Fahrten und Punkte dieses Fahrzeugs. Akzente sind gleichgültig.</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has these words.</source>
+        <translation>Nichts an diesem Fahrzeug hat diese Wörter.</translation>
     </message>
 </context>
 <context>
@@ -2879,68 +3252,43 @@
         <translation>Sprache</translation>
     </message>
     <message>
-        <source>Rig under care</source>
-        <translation>Fahrzeug in Pflege</translation>
-    </message>
-    <message>
-        <source>set up another rig</source>
-        <translation>weiteres Fahrzeug einrichten</translation>
-    </message>
-    <message>
         <source>points of this rig: add, hide, how often</source>
         <translation>Punkte dieses Fahrzeugs: hinzufügen, verbergen, wie oft</translation>
-    </message>
-    <message>
-        <source>Where data come from</source>
-        <translation>Woher Daten kommen</translation>
-    </message>
-    <message>
-        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
-        <translation>Temperatur und Regen: Legates und Willmott 1989 und CRU CL 2.0 (New, Lister, Hulme, Makin 2002), kartiert von Marble; angepasst. Lizenz: CC BY-SA 3.0.</translation>
-    </message>
-    <message>
-        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
-        <translation>Höhen und Seeluft: ETOPO5 und COADS, NOAA, wie mit Ferret verpackt.</translation>
-    </message>
-    <message>
-        <source>Coastline: made with Natural Earth, public domain.</source>
-        <translation>Küstenlinie: mit Natural Earth erstellt, gemeinfrei.</translation>
     </message>
     <message>
         <source>exchange with other devices</source>
         <translation>Austausch mit anderen Geräten</translation>
     </message>
+    <message>
+        <source>about: version, data, licences</source>
+        <translation>über das Programm: Version, Daten, Lizenzen</translation>
+    </message>
+</context>
+<context>
+    <name>SetupFitted</name>
+    <message>
+        <source>What is usual is chosen already. It decides what the walks ask about.</source>
+        <translation>Das Übliche ist schon gewählt. Davon hängt ab, wonach die Rundgänge fragen.</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Was es hat</translation>
+    </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>weiteres, was es haben kann</translation>
+    </message>
+    <message>
+        <source>What the roof is made of</source>
+        <translation>Woraus das Dach ist</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>Darf das Dach eine Person tragen?</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
-    <message>
-        <source>such as 21 ft 6 in or 6.55 m</source>
-        <translation>etwa 21 ft 6 in oder 6,55 m</translation>
-    </message>
-    <message>
-        <source>such as 6.4 m or 21 ft</source>
-        <translation>etwa 6,4 m oder 21 ft</translation>
-    </message>
-    <message>
-        <source>Length of the body, without the drawbar</source>
-        <translation>Aufbaulänge, ohne Deichsel</translation>
-    </message>
-    <message>
-        <source>Width of the body</source>
-        <translation>Aufbaubreite</translation>
-    </message>
-    <message>
-        <source>Height of the body, floor to roof</source>
-        <translation>Aufbauhöhe, Boden bis Dach</translation>
-    </message>
-    <message>
-        <source>Floor above the ground</source>
-        <translation>Boden über dem Grund</translation>
-    </message>
-    <message>
-        <source>Coupling to the front of the body</source>
-        <translation>Kupplung bis Aufbaufront</translation>
-    </message>
     <message>
         <source>Your rig</source>
         <translation>Ihr Fahrzeug</translation>
@@ -2948,44 +3296,6 @@
     <message>
         <source>Another rig</source>
         <translation>Weiteres Fahrzeug</translation>
-    </message>
-    <message>
-        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
-        <translation>Daraus entstehen die Zeichnung und die Punkte. Maße lassen sich später berichtigen.</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <comment>of the rig</comment>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <comment>of rig</comment>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Practice: whose habits its lamps, plugs and gas follow</source>
-        <translation>Praxis: wessen Gewohnheiten Leuchten, Stecker und Gas folgen</translation>
-    </message>
-    <message>
-        <source>Axles, each aft of the front of the body</source>
-        <translation>Achsen, jede hinter der Aufbaufront</translation>
-    </message>
-    <message>
-        <source>such as 10 ft 10 in; 13 ft 7 in</source>
-        <translation>etwa 10 ft 10 in; 13 ft 7 in</translation>
-    </message>
-    <message>
-        <source>such as 3.3 m; 4.15 m</source>
-        <translation>etwa 3,3 m; 4,15 m</translation>
-    </message>
-    <message>
-        <source>May the roof carry a person?</source>
-        <translation>Darf das Dach eine Person tragen?</translation>
-    </message>
-    <message>
-        <source>Fitted to it</source>
-        <translation>Was es hat</translation>
     </message>
     <message numerus="yes">
         <source>%n answer(s) to put right, told above</source>
@@ -2999,12 +3309,113 @@
         <translation>Zeichnen</translation>
     </message>
     <message>
-        <source>more that may be fitted</source>
-        <translation>weiteres, was es haben kann</translation>
-    </message>
-    <message>
         <source>or take part in a rig of another device</source>
         <translation>oder am Fahrzeug eines anderen Geräts teilnehmen</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <comment>step of a form</comment>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <comment>step of a form</comment>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <comment>step of a form</comment>
+        <translation>Ausstattung</translation>
+    </message>
+    <message>
+        <source>plates</source>
+        <comment>step of a form</comment>
+        <translation>Schilder</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Wählen, was am nächsten kommt.</translation>
+    </message>
+    <message>
+        <source>Its sheet</source>
+        <comment>of the rig</comment>
+        <translation>Sein Blatt</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this: four short steps, of which two are enough to begin.</source>
+        <translation>Daraus entstehen die Zeichnung und die Punkte zum Ansehen: vier kurze Schritte, von denen zwei für den Anfang genügen.</translation>
+    </message>
+    <message>
+        <source>Look round an invented rig first</source>
+        <translation>Erst ein erfundenes Fahrzeug ansehen</translation>
+    </message>
+    <message>
+        <source>two years of walks, trips and findings, all made up</source>
+        <translation>zwei Jahre Rundgänge, Fahrten und Befunde, alles erfunden</translation>
+    </message>
+    <message>
+        <source>or bring a logbook back from a backup</source>
+        <translation>oder ein Logbuch aus einer Sicherungskopie zurückholen</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>the rest can wait</source>
+        <translation>der Rest kann warten</translation>
+    </message>
+    <message>
+        <source>Next: how big</source>
+        <translation>Weiter: wie groß</translation>
+    </message>
+    <message>
+        <source>Next: what is fitted</source>
+        <translation>Weiter: was vorhanden ist</translation>
+    </message>
+    <message>
+        <source>Next: its plates</source>
+        <translation>Weiter: seine Schilder</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Sicherungskopie eines Logbuchs</translation>
+    </message>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Logbücher (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>SetupKind</name>
+    <message>
+        <source>Where is it at home? Lamps, plugs and gas follow that.</source>
+        <translation>Wo ist es zu Hause? Danach richten sich Leuchten, Stecker und Gas.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <comment>kind of rig</comment>
+        <translation>Was ist es?</translation>
+    </message>
+    <message>
+        <source>Measures in; typing takes either</source>
+        <translation>Maße in; eingeben geht in beiden</translation>
+    </message>
+    <message>
+        <source>metres, kPa, °C</source>
+        <translation>Meter, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, psi, °F</source>
+        <translation>Fuß, psi, °F</translation>
+    </message>
+    <message>
+        <source>Your name, written beside each mark; may stay empty</source>
+        <translation>Ihr Name, steht neben jedem Eintrag; kann leer bleiben</translation>
     </message>
 </context>
 <context>
@@ -3078,6 +3489,178 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>unbekannt, zählt als nein</translation>
+    </message>
+    <message>
+        <source>rubber or plastic membrane</source>
+        <comment>roof</comment>
+        <translation>Gummi- oder Kunststoffmembran</translation>
+    </message>
+    <message>
+        <source>moulded in one piece</source>
+        <comment>roof</comment>
+        <translation>in einem Stück geformt</translation>
+    </message>
+    <message>
+        <source>metal sheet</source>
+        <comment>roof</comment>
+        <translation>Blech</translation>
+    </message>
+    <message>
+        <source>canvas</source>
+        <comment>roof</comment>
+        <translation>Zeltstoff</translation>
+    </message>
+</context>
+<context>
+    <name>SetupMeasures</name>
+    <message>
+        <source>Width of the body</source>
+        <translation>Aufbaubreite</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Aufbauhöhe, Boden bis Dach</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Boden über dem Grund</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>Kupplung bis Aufbaufront</translation>
+    </message>
+    <message>
+        <source>left empty: %1, as is usual</source>
+        <comment>a measure</comment>
+        <translation>leer: %1, wie üblich</translation>
+    </message>
+    <message>
+        <source>What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later.</source>
+        <translation>Was leer bleibt, wird gezeichnet, wie solche Fahrzeuge meist sind. Messen, wenn Zeit ist: alles lässt sich später berichtigen.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Aufbaulänge, ohne Deichsel</translation>
+    </message>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>etwa 21 ft 6 in oder 6,55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>etwa 6,4 m oder 21 ft</translation>
+    </message>
+    <message>
+        <source>Axles</source>
+        <translation>Achsen</translation>
+    </message>
+    <message>
+        <source>more measures: width, height, floor, axles</source>
+        <translation>weitere Maße: Breite, Höhe, Boden, Achsen</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Achsen, jede hinter der Aufbaufront</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPlates</name>
+    <message>
+        <source>such as 65 psi or 4.5 bar</source>
+        <translation>etwa 65 psi oder 4,5 bar</translation>
+    </message>
+    <message>
+        <source>such as 450 kPa, 4.5 bar or 65 psi</source>
+        <translation>etwa 450 kPa, 4,5 bar oder 65 psi</translation>
+    </message>
+    <message>
+        <source>such as 7,500 lb or 3400 kg</source>
+        <translation>etwa 7500 lb oder 3400 kg</translation>
+    </message>
+    <message>
+        <source>such as 2500 kg or 5,500 lb</source>
+        <translation>etwa 2500 kg oder 5500 lb</translation>
+    </message>
+    <message>
+        <source>1: pressure, cold, by the placard</source>
+        <translation>1: Druck, kalt, laut Reifenschild</translation>
+    </message>
+    <message>
+        <source>2: largest mass of the loaded rig</source>
+        <translation>2: größte Masse des beladenen Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>1: size, as it stands</source>
+        <translation>1: Größe, wie sie dasteht</translation>
+    </message>
+    <message>
+        <source>such as 205/75 R14 105</source>
+        <translation>etwa 205/75 R14 105</translation>
+    </message>
+    <message>
+        <source>1: load range, a letter</source>
+        <translation>1: Load Range, ein Buchstabe</translation>
+    </message>
+    <message>
+        <source>such as D; many tires have none</source>
+        <translation>etwa D; viele Reifen haben keinen</translation>
+    </message>
+    <message>
+        <source>2: largest load, single</source>
+        <translation>2: größte Last, Einzelrad</translation>
+    </message>
+    <message>
+        <source>such as 2,040 lb</source>
+        <translation>etwa 2040 lb</translation>
+    </message>
+    <message>
+        <source>such as 925 kg</source>
+        <translation>etwa 925 kg</translation>
+    </message>
+    <message>
+        <source>2: at this pressure, cold</source>
+        <translation>2: bei diesem Druck, kalt</translation>
+    </message>
+    <message>
+        <source>The placard</source>
+        <translation>Das Reifenschild</translation>
+    </message>
+    <message>
+        <source>A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker.</source>
+        <translation>Ein Schild oder Aufkleber am Aufbau: oft vorn auf der Fahrbahnseite, in einem Türrahmen oder Staufach.</translation>
+    </message>
+    <message>
+        <source>The tire&apos;s sidewall</source>
+        <translation>Die Reifenflanke</translation>
+    </message>
+    <message>
+        <source>3: the date code: the last four figures, week and year. 2326 is week 23 of 2026. The walk asks for it on each wheel.</source>
+        <translation>3: der Datumscode: die letzten vier Ziffern, Woche und Jahr. 2326 ist Woche 23 von 2026. Der Rundgang fragt ihn an jedem Rad ab.</translation>
+    </message>
+    <message>
+        <source>The wheel</source>
+        <translation>Das Rad</translation>
+    </message>
+    <message>
+        <source>Torque of the wheel nuts, by the maker</source>
+        <translation>Anzugsmoment der Radmuttern, laut Hersteller</translation>
+    </message>
+    <message>
+        <source>such as 100 lb·ft</source>
+        <translation>etwa 100 lb·ft</translation>
+    </message>
+    <message>
+        <source>such as 120 N·m</source>
+        <translation>etwa 120 N·m</translation>
+    </message>
+    <message>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; the walks ask again.</source>
+        <translation>Nur was am Fahrzeug steht, zählt als Herstellerangabe. Leer lassen, was nicht abgelesen ist; die Rundgänge fragen wieder.</translation>
     </message>
 </context>
 <context>
@@ -4386,6 +4969,13 @@
     </message>
 </context>
 <context>
+    <name>TirePicture</name>
+    <message>
+        <source>picture of a tire&apos;s sidewall: 1 size, 2 largest load and pressure, 3 date code</source>
+        <translation>Bild einer Reifenflanke: 1 Größe, 2 größte Last und Druck, 3 Datumscode</translation>
+    </message>
+</context>
+<context>
     <name>TrackSketch</name>
     <message>
         <source>sketch of the track</source>
@@ -4475,6 +5065,14 @@
     <message>
         <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
         <translation>Punkte: Messwerte. Dick gestrichelt: Grenzwert. Dünn gestrichelt: die Linie weiter. Ring: erreicht wahrscheinlich den Grenzwert, zwischen früh und spät. Senkrechte: heute.</translation>
+    </message>
+    <message>
+        <source>Readings over time</source>
+        <translation>Messwerte im Verlauf</translation>
+    </message>
+    <message>
+        <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
+        <translation>Ein Messwert wird auf einem Rundgang eingegeben, in einer Zeile, die etwas misst, etwa bei den Reifen. Zwei ergeben einen Trend.</translation>
     </message>
 </context>
 <context>
@@ -4673,6 +5271,10 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>Ab Beginn des Protokolls. Volle Balken: rau, über der oberen gestrichelten Linie. Unter der unteren: glatt. Eine Lücke: zu langsam, ungleichmäßig oder von Hand bewegt.</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Fahrten</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5761,10 @@
         <source>Where the catalogue has it from</source>
         <translation>Woher der Katalog es hat</translation>
     </message>
+    <message>
+        <source>Why it is due then</source>
+        <translation>Warum es dann fällig ist</translation>
+    </message>
 </context>
 <context>
     <name>WhyPicture</name>
@@ -5229,6 +5835,37 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>Noch gibt es keine zwei Rundgänge zum Nebeneinanderlegen.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BooksModel</name>
+    <message>
+        <source>Making the invented rig …</source>
+        <translation>Das erfundene Fahrzeug entsteht …</translation>
+    </message>
+    <message>
+        <source>Making the invented rig: %1 of %2</source>
+        <translation>Das erfundene Fahrzeug entsteht: %1 von %2</translation>
+    </message>
+    <message>
+        <source>The invented rig is gone from this device.</source>
+        <translation>Das erfundene Fahrzeug ist von diesem Gerät entfernt.</translation>
+    </message>
+    <message>
+        <source>Copying the logbook with its photos …</source>
+        <translation>Das Logbuch wird mit seinen Fotos kopiert …</translation>
+    </message>
+    <message>
+        <source>Copied with its photos: %1</source>
+        <translation>Mit seinen Fotos kopiert: %1</translation>
+    </message>
+    <message>
+        <source>Copying and checking the backup …</source>
+        <translation>Die Sicherungskopie wird kopiert und geprüft …</translation>
+    </message>
+    <message>
+        <source>Checked and opened: %1</source>
+        <translation>Geprüft und geöffnet: %1</translation>
     </message>
 </context>
 <context>
@@ -5354,6 +5991,14 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::LastActModel</name>
+    <message>
+        <source>%1, written %2</source>
+        <comment>thing, date</comment>
+        <translation>%1, geschrieben %2</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PaperModel</name>
     <message>
         <source>key on paper of %1</source>
@@ -5401,6 +6046,34 @@
     <message>
         <source>no position</source>
         <translation>keine Position</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::ReportModel</name>
+    <message>
+        <source>PDF</source>
+        <comment>kind of file</comment>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>web page</source>
+        <comment>kind of file</comment>
+        <translation>Webseite</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>Tabelle, CSV</translation>
+    </message>
+    <message>
+        <source>calendar</source>
+        <comment>kind of file</comment>
+        <translation>Kalender</translation>
+    </message>
+    <message>
+        <source>map data, GeoJSON</source>
+        <comment>kind of file</comment>
+        <translation>Kartendaten, GeoJSON</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,49 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>AboutPage</name>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Température et pluie : Legates et Willmott 1989 et CRU CL 2.0 (New, Lister, Hulme, Makin 2002), selon les cartes de Marble ; adaptées. Licence : CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Altitudes et air marin : ETOPO5 et COADS, NOAA, tels que fournis avec Ferret.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Côtes : faites avec Natural Earth, domaine public.</translation>
+    </message>
+    <message>
+        <source>The invented rig, its tracks and photos: made for this program, CC0 1.0.</source>
+        <translation>Le véhicule inventé, ses traces et ses photos : faits pour ce programme, CC0 1.0.</translation>
+    </message>
+    <message>
+        <source>public domain</source>
+        <translation>domaine public</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>À propos</translation>
+    </message>
+    <message>
+        <source>Looks after a rig without a network: what was looked at, by whom, what was found. Nothing leaves this device unless you exchange or copy it.</source>
+        <translation>Suit un véhicule sans réseau : ce qui a été examiné, par qui, ce qui a été trouvé. Rien ne quitte cet appareil si vous ne l&apos;échangez ou ne le copiez pas.</translation>
+    </message>
+    <message>
+        <source>Licence of the program: Apache 2.0. It comes without any warranty.</source>
+        <translation>Licence du programme : Apache 2.0. Il est fourni sans aucune garantie.</translation>
+    </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>D&apos;où viennent les données</translation>
+    </message>
+    <message>
+        <source>What it is built with, under these licences</source>
+        <translation>Avec quoi il est fait, sous ces licences</translation>
+    </message>
+</context>
+<context>
     <name>AcceptPage</name>
     <message>
         <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
@@ -342,6 +385,49 @@
     </message>
 </context>
 <context>
+    <name>BooksBlock</name>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Carnets (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Carnet</translation>
+    </message>
+    <message>
+        <source>Logbooks of this device</source>
+        <translation>Carnets de cet appareil</translation>
+    </message>
+    <message>
+        <source>back it up: copy it with its photos</source>
+        <translation>le sauvegarder : le copier avec ses photos</translation>
+    </message>
+    <message>
+        <source>bring a backup back, as a logbook of its own</source>
+        <translation>reprendre une sauvegarde, comme carnet à part</translation>
+    </message>
+    <message>
+        <source>look round an invented rig</source>
+        <translation>visiter un véhicule inventé</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>ôter le véhicule inventé</translation>
+    </message>
+    <message>
+        <source>Where the copy goes</source>
+        <translation>Où va la copie</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Une sauvegarde d&apos;un carnet</translation>
+    </message>
+</context>
+<context>
     <name>CameraPage</name>
     <message>
         <source>Photos now, marks after</source>
@@ -416,6 +502,17 @@
     <message>
         <source>copy the words</source>
         <translation>copier les mots</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>Two walks side by side</source>
+        <translation>Deux tours côte à côte</translation>
+    </message>
+    <message>
+        <source>Walk round twice, on different days: then this page tells what is new, worse or mended since.</source>
+        <translation>Faites deux tours, à des jours différents : cette page dit alors ce qui est nouveau, pire ou réparé depuis.</translation>
     </message>
 </context>
 <context>
@@ -578,6 +675,21 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Passe : %1</translation>
+    </message>
+</context>
+<context>
+    <name>DemoBand</name>
+    <message>
+        <source>An invented rig to look round: nothing of it is real, and none of it gets into your own logbook.</source>
+        <translation>Un véhicule inventé à visiter : rien n&apos;y est réel, et rien n&apos;en va dans votre propre carnet.</translation>
+    </message>
+    <message>
+        <source>to my own logbook</source>
+        <translation>à mon propre carnet</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>ôter le véhicule inventé</translation>
     </message>
 </context>
 <context>
@@ -1110,6 +1222,18 @@
     </message>
 </context>
 <context>
+    <name>FirstLook</name>
+    <message>
+        <source>First look</source>
+        <comment>kind of walk</comment>
+        <translation>Premier examen</translation>
+    </message>
+    <message>
+        <source>What would do most harm if it were wrong, out of all this rig has. The rest can follow in stretches.</source>
+        <translation>Ce qui ferait le plus de mal en cas de défaut, parmi tout ce qu&apos;a ce véhicule. Le reste peut suivre par étapes.</translation>
+    </message>
+</context>
+<context>
     <name>FittedBlock</name>
     <message>
         <source>A wheel was fitted</source>
@@ -1197,6 +1321,14 @@
         <source>mended %1</source>
         <comment>date</comment>
         <translation>réparé le %1</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constats</translation>
+    </message>
+    <message>
+        <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
+        <translation>Un constat commence par une attention sur une ligne d&apos;un tour, et reste ici jusqu&apos;à ce qu&apos;une réparation le ferme.</translation>
     </message>
 </context>
 <context>
@@ -1711,6 +1843,19 @@
         <comment>what waits</comment>
         <translation>échange : %1</translation>
     </message>
+    <message>
+        <source>search</source>
+        <translation>chercher</translation>
+    </message>
+    <message>
+        <source>reports</source>
+        <translation>rapports</translation>
+    </message>
+    <message>
+        <source>take back: %1</source>
+        <comment>what was written last</comment>
+        <translation>annuler : %1</translation>
+    </message>
 </context>
 <context>
     <name>LookEntry</name>
@@ -2156,6 +2301,13 @@
     </message>
 </context>
 <context>
+    <name>PlatePicture</name>
+    <message>
+        <source>picture of a placard: mass, axles, tires, pressure when cold</source>
+        <translation>dessin d&apos;une étiquette : masse, essieux, pneus, pression à froid</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2558,6 +2710,97 @@
     </message>
 </context>
 <context>
+    <name>ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Rapports</translation>
+    </message>
+    <message>
+        <source>What should it tell?</source>
+        <translation>Que doit-il dire ?</translation>
+    </message>
+    <message>
+        <source>another report</source>
+        <translation>un autre rapport</translation>
+    </message>
+    <message>
+        <source>Drawing the pages …</source>
+        <translation>Dessin des pages …</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <comment>title of a report</comment>
+        <translation>%1, page %2 sur %3</translation>
+    </message>
+    <message>
+        <source>page before</source>
+        <translation>page d&apos;avant</translation>
+    </message>
+    <message>
+        <source>next page</source>
+        <translation>page suivante</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Enregistrer : %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Écrit : %1</translation>
+    </message>
+    <message>
+        <source>Sheets of paper</source>
+        <translation>Feuilles de papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <comment>paper size</comment>
+        <translation>Letter (US)</translation>
+    </message>
+    <message>
+        <source>Where it was</source>
+        <translation>Où c&apos;était</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <comment>of a report</comment>
+        <translation>omis</translation>
+    </message>
+    <message>
+        <source>to about 5 km</source>
+        <comment>how exact a place is told</comment>
+        <translation>à environ 5 km</translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <comment>how exact a place is told</comment>
+        <translation>exact</translation>
+    </message>
+    <message>
+        <source>What the camera wrote into photos: place, time, its number</source>
+        <translation>Ce que l&apos;appareil photo a écrit dans les photos : lieu, heure, son numéro</translation>
+    </message>
+    <message>
+        <source>kept, in the web page</source>
+        <comment>data in photos</comment>
+        <translation>gardé, dans la page web</translation>
+    </message>
+    <message>
+        <source>The file lies where you put it; nothing is sent anywhere.</source>
+        <translation>Le fichier est là où vous le mettez ; rien n&apos;est envoyé nulle part.</translation>
+    </message>
+</context>
+<context>
     <name>RigBoard</name>
     <message>
         <source>kerb side</source>
@@ -2641,6 +2884,46 @@
         <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
         <translation>Vérifiez le nombre et son unité, par exemple 6,4 m ou 21 ft.</translation>
     </message>
+    <message>
+        <source>Write it for example as 4.5 bar or 65 psi.</source>
+        <translation>Écrivez par exemple 4,5 bar ou 65 psi.</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit.</source>
+        <translation>Écrivez le nombre avec son unité.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen.</source>
+        <translation>Rien n&apos;est choisi.</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Choisissez ce qui s&apos;en approche le plus.</translation>
+    </message>
+    <message>
+        <source>Choose where the rig is at home.</source>
+        <translation>Choisissez d&apos;où est le véhicule.</translation>
+    </message>
+    <message>
+        <source>A door, window or vent would lie outside the rig.</source>
+        <translation>Une porte, une fenêtre ou un aérateur serait hors du véhicule.</translation>
+    </message>
+    <message>
+        <source>Check the length, or move it on the command line with rig set.</source>
+        <translation>Vérifiez la longueur, ou déplacez-le en ligne de commande avec rig set.</translation>
+    </message>
+    <message>
+        <source>The placard asks for more than the sidewall allows.</source>
+        <translation>L&apos;étiquette demande plus que ne permet le flanc.</translation>
+    </message>
+    <message>
+        <source>Read both again; a tire shop decides which tire is wrong.</source>
+        <translation>Relisez les deux ; un monteur de pneus décide quel pneu ne va pas.</translation>
+    </message>
+    <message>
+        <source>Check it, for example 4.5 bar or 65 psi.</source>
+        <translation>Vérifiez, par exemple 4,5 bar ou 65 psi.</translation>
+    </message>
 </context>
 <context>
     <name>RigHead</name>
@@ -2648,21 +2931,6 @@
         <source>settings</source>
         <comment>page</comment>
         <translation>réglages</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, figure</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>Hidden: %1</source>
-        <comment>points</comment>
-        <translation>Masqués : %1</translation>
-    </message>
-    <message>
-        <source>why</source>
-        <comment>opens the grounds of the figures</comment>
-        <translation>pourquoi</translation>
     </message>
 </context>
 <context>
@@ -2796,12 +3064,117 @@
         <comment>who, when, because</comment>
         <translation>accepté par %1 le %2 : %3</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Masqués : %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>pourquoi</translation>
+    </message>
+    <message>
+        <source>its measures and plates</source>
+        <translation>ses dimensions et plaques</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</source>
+        <translation>
+            <numerusform>%n d&apos;eux est un travail d&apos;un quart d&apos;heure ou plus ; son temps n&apos;est pas compté. Passez ce qui n&apos;est pas pour aujourd&apos;hui.</numerusform>
+            <numerusform>%n d&apos;eux sont des travaux d&apos;un quart d&apos;heure ou plus ; leur temps n&apos;est pas compté. Passez ce qui n&apos;est pas pour aujourd&apos;hui.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RigsBlock</name>
+    <message>
+        <source>Rig under care</source>
+        <translation>Véhicule suivi</translation>
+    </message>
+    <message>
+        <source>put %1 away: not offered on this device, its logbook stays</source>
+        <comment>rig</comment>
+        <translation>mettre %1 à part : plus proposé sur cet appareil, son carnet reste</translation>
+    </message>
+    <message>
+        <source>bring back %1</source>
+        <comment>rig that was put away</comment>
+        <translation>reprendre %1</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>créer un autre véhicule</translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
     <message>
         <source>Roughness along the way: %1 to %2 m/km, the roughest %3 from where the log began.</source>
         <translation>Rudesse en chemin : de %1 à %2 m/km, la plus rude à %3 du début du relevé.</translation>
+    </message>
+</context>
+<context>
+    <name>SearchModel</name>
+    <message>
+        <source>point</source>
+        <translation>point</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>constat</translation>
+    </message>
+    <message>
+        <source>note on a walk</source>
+        <translation>note d&apos;un tour</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>réparation</translation>
+    </message>
+    <message>
+        <source>walk</source>
+        <translation>tour</translation>
+    </message>
+    <message>
+        <source>trip</source>
+        <translation>trajet</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>séjour</translation>
+    </message>
+    <message>
+        <source>event</source>
+        <translation>événement</translation>
+    </message>
+</context>
+<context>
+    <name>SearchPage</name>
+    <message>
+        <source>Search</source>
+        <translation>Chercher</translation>
+    </message>
+    <message>
+        <source>Words, or how they begin</source>
+        <translation>Des mots, ou leur début</translation>
+    </message>
+    <message>
+        <source>Looking …</source>
+        <translation>Recherche …</translation>
+    </message>
+    <message>
+        <source>Findings, notes, mends, trips and points of this rig. Accents do not matter.</source>
+        <translation>Constats, notes, réparations, trajets et points de ce véhicule. Les accents ne comptent pas.</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has these words.</source>
+        <translation>Rien de ce véhicule n&apos;a ces mots.</translation>
     </message>
 </context>
 <context>
@@ -2879,68 +3252,43 @@
         <translation>Langue</translation>
     </message>
     <message>
-        <source>Rig under care</source>
-        <translation>Véhicule suivi</translation>
-    </message>
-    <message>
-        <source>set up another rig</source>
-        <translation>créer un autre véhicule</translation>
-    </message>
-    <message>
         <source>points of this rig: add, hide, how often</source>
         <translation>points de ce véhicule : ajouter, masquer, tous les combien</translation>
-    </message>
-    <message>
-        <source>Where data come from</source>
-        <translation>D&apos;où viennent les données</translation>
-    </message>
-    <message>
-        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
-        <translation>Température et pluie : Legates et Willmott 1989 et CRU CL 2.0 (New, Lister, Hulme, Makin 2002), selon les cartes de Marble ; adaptées. Licence : CC BY-SA 3.0.</translation>
-    </message>
-    <message>
-        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
-        <translation>Altitudes et air marin : ETOPO5 et COADS, NOAA, tels que fournis avec Ferret.</translation>
-    </message>
-    <message>
-        <source>Coastline: made with Natural Earth, public domain.</source>
-        <translation>Côtes : faites avec Natural Earth, domaine public.</translation>
     </message>
     <message>
         <source>exchange with other devices</source>
         <translation>échanger avec d&apos;autres appareils</translation>
     </message>
+    <message>
+        <source>about: version, data, licences</source>
+        <translation>à propos : version, données, licences</translation>
+    </message>
+</context>
+<context>
+    <name>SetupFitted</name>
+    <message>
+        <source>What is usual is chosen already. It decides what the walks ask about.</source>
+        <translation>L&apos;habituel est déjà choisi. Cela décide de ce que demandent les tours.</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Ce qui y est monté</translation>
+    </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>ce qui peut encore être monté</translation>
+    </message>
+    <message>
+        <source>What the roof is made of</source>
+        <translation>De quoi est fait le toit</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>Le toit peut-il porter une personne ?</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
-    <message>
-        <source>such as 21 ft 6 in or 6.55 m</source>
-        <translation>par exemple 21 ft 6 in ou 6,55 m</translation>
-    </message>
-    <message>
-        <source>such as 6.4 m or 21 ft</source>
-        <translation>par exemple 6,4 m ou 21 ft</translation>
-    </message>
-    <message>
-        <source>Length of the body, without the drawbar</source>
-        <translation>Longueur de caisse, sans la flèche</translation>
-    </message>
-    <message>
-        <source>Width of the body</source>
-        <translation>Largeur de caisse</translation>
-    </message>
-    <message>
-        <source>Height of the body, floor to roof</source>
-        <translation>Hauteur de caisse, du plancher au toit</translation>
-    </message>
-    <message>
-        <source>Floor above the ground</source>
-        <translation>Plancher au-dessus du sol</translation>
-    </message>
-    <message>
-        <source>Coupling to the front of the body</source>
-        <translation>De la tête d&apos;attelage à l&apos;avant de la caisse</translation>
-    </message>
     <message>
         <source>Your rig</source>
         <translation>Votre véhicule</translation>
@@ -2948,44 +3296,6 @@
     <message>
         <source>Another rig</source>
         <translation>Un autre véhicule</translation>
-    </message>
-    <message>
-        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
-        <translation>Le dessin et les points à examiner en découlent. Les mesures se corrigent plus tard.</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <comment>of the rig</comment>
-        <translation>Nom</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <comment>of rig</comment>
-        <translation>Genre</translation>
-    </message>
-    <message>
-        <source>Practice: whose habits its lamps, plugs and gas follow</source>
-        <translation>Pratique : selon quels usages sont ses feux, fiches et gaz</translation>
-    </message>
-    <message>
-        <source>Axles, each aft of the front of the body</source>
-        <translation>Essieux, chacun en arrière de l&apos;avant de caisse</translation>
-    </message>
-    <message>
-        <source>such as 10 ft 10 in; 13 ft 7 in</source>
-        <translation>par exemple 10 ft 10 in; 13 ft 7 in</translation>
-    </message>
-    <message>
-        <source>such as 3.3 m; 4.15 m</source>
-        <translation>par exemple 3,3 m; 4,15 m</translation>
-    </message>
-    <message>
-        <source>May the roof carry a person?</source>
-        <translation>Le toit peut-il porter une personne ?</translation>
-    </message>
-    <message>
-        <source>Fitted to it</source>
-        <translation>Ce qui y est monté</translation>
     </message>
     <message numerus="yes">
         <source>%n answer(s) to put right, told above</source>
@@ -2999,12 +3309,113 @@
         <translation>Le dessiner</translation>
     </message>
     <message>
-        <source>more that may be fitted</source>
-        <translation>ce qui peut encore être monté</translation>
-    </message>
-    <message>
         <source>or take part in a rig of another device</source>
         <translation>ou prendre part au véhicule d&apos;un autre appareil</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <comment>step of a form</comment>
+        <translation>genre</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <comment>step of a form</comment>
+        <translation>dimensions</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <comment>step of a form</comment>
+        <translation>équipement</translation>
+    </message>
+    <message>
+        <source>plates</source>
+        <comment>step of a form</comment>
+        <translation>plaques</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Choisissez ce qui s&apos;en approche le plus.</translation>
+    </message>
+    <message>
+        <source>Its sheet</source>
+        <comment>of the rig</comment>
+        <translation>Sa fiche</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this: four short steps, of which two are enough to begin.</source>
+        <translation>Le dessin et les points à examiner en sont faits : quatre étapes courtes, dont deux suffisent pour commencer.</translation>
+    </message>
+    <message>
+        <source>Look round an invented rig first</source>
+        <translation>Visiter d&apos;abord un véhicule inventé</translation>
+    </message>
+    <message>
+        <source>two years of walks, trips and findings, all made up</source>
+        <translation>deux ans de tours, de trajets et de constats, tout inventé</translation>
+    </message>
+    <message>
+        <source>or bring a logbook back from a backup</source>
+        <translation>ou reprendre un carnet d&apos;une sauvegarde</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>L&apos;écrire</translation>
+    </message>
+    <message>
+        <source>the rest can wait</source>
+        <translation>le reste peut attendre</translation>
+    </message>
+    <message>
+        <source>Next: how big</source>
+        <translation>Ensuite : ses dimensions</translation>
+    </message>
+    <message>
+        <source>Next: what is fitted</source>
+        <translation>Ensuite : ce qui est monté</translation>
+    </message>
+    <message>
+        <source>Next: its plates</source>
+        <translation>Ensuite : ses plaques</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Une sauvegarde d&apos;un carnet</translation>
+    </message>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Carnets (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Tous les fichiers (*)</translation>
+    </message>
+</context>
+<context>
+    <name>SetupKind</name>
+    <message>
+        <source>Where is it at home? Lamps, plugs and gas follow that.</source>
+        <translation>D&apos;où est-il ? Feux, fiches et gaz en dépendent.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <comment>kind of rig</comment>
+        <translation>Qu&apos;est-ce que c&apos;est ?</translation>
+    </message>
+    <message>
+        <source>Measures in; typing takes either</source>
+        <translation>Mesures en ; la saisie prend les deux</translation>
+    </message>
+    <message>
+        <source>metres, kPa, °C</source>
+        <translation>mètres, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, psi, °F</source>
+        <translation>pieds, psi, °F</translation>
+    </message>
+    <message>
+        <source>Your name, written beside each mark; may stay empty</source>
+        <translation>Votre nom, écrit à côté de chaque marque ; peut rester vide</translation>
     </message>
 </context>
 <context>
@@ -3078,6 +3489,178 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>inconnu, compte comme non</translation>
+    </message>
+    <message>
+        <source>rubber or plastic membrane</source>
+        <comment>roof</comment>
+        <translation>membrane en caoutchouc ou plastique</translation>
+    </message>
+    <message>
+        <source>moulded in one piece</source>
+        <comment>roof</comment>
+        <translation>moulé d&apos;une pièce</translation>
+    </message>
+    <message>
+        <source>metal sheet</source>
+        <comment>roof</comment>
+        <translation>tôle</translation>
+    </message>
+    <message>
+        <source>canvas</source>
+        <comment>roof</comment>
+        <translation>toile</translation>
+    </message>
+</context>
+<context>
+    <name>SetupMeasures</name>
+    <message>
+        <source>Width of the body</source>
+        <translation>Largeur de caisse</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Hauteur de caisse, du plancher au toit</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Plancher au-dessus du sol</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>De la tête d&apos;attelage à l&apos;avant de la caisse</translation>
+    </message>
+    <message>
+        <source>left empty: %1, as is usual</source>
+        <comment>a measure</comment>
+        <translation>si vide : %1, comme d&apos;habitude</translation>
+    </message>
+    <message>
+        <source>What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later.</source>
+        <translation>Ce qui reste vide est dessiné comme le sont d&apos;ordinaire ces véhicules. Mesurez quand il y a le temps : tout se corrige plus tard.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Longueur de caisse, sans la flèche</translation>
+    </message>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>par exemple 21 ft 6 in ou 6,55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>par exemple 6,4 m ou 21 ft</translation>
+    </message>
+    <message>
+        <source>Axles</source>
+        <translation>Essieux</translation>
+    </message>
+    <message>
+        <source>more measures: width, height, floor, axles</source>
+        <translation>plus de dimensions : largeur, hauteur, plancher, essieux</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Essieux, chacun en arrière de l&apos;avant de caisse</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPlates</name>
+    <message>
+        <source>such as 65 psi or 4.5 bar</source>
+        <translation>par exemple 65 psi ou 4,5 bar</translation>
+    </message>
+    <message>
+        <source>such as 450 kPa, 4.5 bar or 65 psi</source>
+        <translation>par exemple 450 kPa, 4,5 bar ou 65 psi</translation>
+    </message>
+    <message>
+        <source>such as 7,500 lb or 3400 kg</source>
+        <translation>par exemple 7500 lb ou 3400 kg</translation>
+    </message>
+    <message>
+        <source>such as 2500 kg or 5,500 lb</source>
+        <translation>par exemple 2500 kg ou 5500 lb</translation>
+    </message>
+    <message>
+        <source>1: pressure, cold, by the placard</source>
+        <translation>1 : pression, à froid, selon l&apos;étiquette</translation>
+    </message>
+    <message>
+        <source>2: largest mass of the loaded rig</source>
+        <translation>2 : masse maximale du véhicule chargé</translation>
+    </message>
+    <message>
+        <source>1: size, as it stands</source>
+        <translation>1 : taille, telle qu&apos;elle est écrite</translation>
+    </message>
+    <message>
+        <source>such as 205/75 R14 105</source>
+        <translation>par exemple 205/75 R14 105</translation>
+    </message>
+    <message>
+        <source>1: load range, a letter</source>
+        <translation>1 : classe de charge, une lettre</translation>
+    </message>
+    <message>
+        <source>such as D; many tires have none</source>
+        <translation>par exemple D ; bien des pneus n&apos;en ont pas</translation>
+    </message>
+    <message>
+        <source>2: largest load, single</source>
+        <translation>2 : charge maximale, roue simple</translation>
+    </message>
+    <message>
+        <source>such as 2,040 lb</source>
+        <translation>par exemple 2040 lb</translation>
+    </message>
+    <message>
+        <source>such as 925 kg</source>
+        <translation>par exemple 925 kg</translation>
+    </message>
+    <message>
+        <source>2: at this pressure, cold</source>
+        <translation>2 : à cette pression, à froid</translation>
+    </message>
+    <message>
+        <source>The placard</source>
+        <translation>L&apos;étiquette</translation>
+    </message>
+    <message>
+        <source>A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker.</source>
+        <translation>Une plaque ou un autocollant sur la caisse : souvent vers l&apos;avant du côté route, dans un cadre de porte ou un coffre.</translation>
+    </message>
+    <message>
+        <source>The tire&apos;s sidewall</source>
+        <translation>Le flanc du pneu</translation>
+    </message>
+    <message>
+        <source>3: the date code: the last four figures, week and year. 2326 is week 23 of 2026. The walk asks for it on each wheel.</source>
+        <translation>3 : le code de date : les quatre derniers chiffres, semaine et année. 2326 est la semaine 23 de 2026. Le tour le demande à chaque roue.</translation>
+    </message>
+    <message>
+        <source>The wheel</source>
+        <translation>La roue</translation>
+    </message>
+    <message>
+        <source>Torque of the wheel nuts, by the maker</source>
+        <translation>Couple des écrous de roue, selon le constructeur</translation>
+    </message>
+    <message>
+        <source>such as 100 lb·ft</source>
+        <translation>par exemple 100 lb·ft</translation>
+    </message>
+    <message>
+        <source>such as 120 N·m</source>
+        <translation>par exemple 120 N·m</translation>
+    </message>
+    <message>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; the walks ask again.</source>
+        <translation>Seul ce qui est écrit sur le véhicule compte comme valeur du constructeur. Laissez vide ce que vous n&apos;avez pas lu ; les tours redemandent.</translation>
     </message>
 </context>
 <context>
@@ -4386,6 +4969,13 @@
     </message>
 </context>
 <context>
+    <name>TirePicture</name>
+    <message>
+        <source>picture of a tire&apos;s sidewall: 1 size, 2 largest load and pressure, 3 date code</source>
+        <translation>dessin d&apos;un flanc de pneu : 1 taille, 2 charge et pression maximales, 3 code de date</translation>
+    </message>
+</context>
+<context>
     <name>TrackSketch</name>
     <message>
         <source>sketch of the track</source>
@@ -4475,6 +5065,14 @@
     <message>
         <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
         <translation>Points : mesures. Gros tirets : limite. Fins tirets : la suite de la ligne. Anneau : atteint sans doute la limite, entre tôt et tard. Montant : aujourd&apos;hui.</translation>
+    </message>
+    <message>
+        <source>Readings over time</source>
+        <translation>Mesures dans le temps</translation>
+    </message>
+    <message>
+        <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
+        <translation>Une mesure se saisit pendant un tour, à une ligne qui mesure quelque chose, comme les pneus. Deux font une tendance.</translation>
     </message>
 </context>
 <context>
@@ -4673,6 +5271,10 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>Depuis le début du relevé. Barres pleines : rude, au-dessus du trait brisé du haut. Sous celui du bas : lisse. Trou : trop lent, irrégulier ou manipulé.</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Trajets</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5761,10 @@
         <source>Where the catalogue has it from</source>
         <translation>D&apos;où le tient le catalogue</translation>
     </message>
+    <message>
+        <source>Why it is due then</source>
+        <translation>Pourquoi l&apos;échéance tombe là</translation>
+    </message>
 </context>
 <context>
     <name>WhyPicture</name>
@@ -5229,6 +5835,37 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>Il n&apos;y a pas encore deux tours à mettre côte à côte.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BooksModel</name>
+    <message>
+        <source>Making the invented rig …</source>
+        <translation>Création du véhicule inventé …</translation>
+    </message>
+    <message>
+        <source>Making the invented rig: %1 of %2</source>
+        <translation>Création du véhicule inventé : %1 sur %2</translation>
+    </message>
+    <message>
+        <source>The invented rig is gone from this device.</source>
+        <translation>Le véhicule inventé n&apos;est plus sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>Copying the logbook with its photos …</source>
+        <translation>Copie du carnet avec ses photos …</translation>
+    </message>
+    <message>
+        <source>Copied with its photos: %1</source>
+        <translation>Copié avec ses photos : %1</translation>
+    </message>
+    <message>
+        <source>Copying and checking the backup …</source>
+        <translation>Copie et vérification de la sauvegarde …</translation>
+    </message>
+    <message>
+        <source>Checked and opened: %1</source>
+        <translation>Vérifié et ouvert : %1</translation>
     </message>
 </context>
 <context>
@@ -5354,6 +5991,14 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::LastActModel</name>
+    <message>
+        <source>%1, written %2</source>
+        <comment>thing, date</comment>
+        <translation>%1, écrit le %2</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PaperModel</name>
     <message>
         <source>key on paper of %1</source>
@@ -5401,6 +6046,34 @@
     <message>
         <source>no position</source>
         <translation>sans position</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::ReportModel</name>
+    <message>
+        <source>PDF</source>
+        <comment>kind of file</comment>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>web page</source>
+        <comment>kind of file</comment>
+        <translation>page web</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>table, CSV</translation>
+    </message>
+    <message>
+        <source>calendar</source>
+        <comment>kind of file</comment>
+        <translation>calendrier</translation>
+    </message>
+    <message>
+        <source>map data, GeoJSON</source>
+        <comment>kind of file</comment>
+        <translation>données de carte, GeoJSON</translation>
     </message>
 </context>
 <context>

@@ -19,7 +19,6 @@ ColumnLayout {
     spacing: 2
 
     GridLayout {
-        visible: root.headed
         columns: root.width > Tone.px(320) ? 2 : 1
         rowSpacing: 0
         BodyText { text: root.rig.name; level: "title"; Layout.fillWidth: true }
