@@ -352,13 +352,6 @@
             <numerusform>%n nicht vorhanden</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n not looked at</source>
-        <translation>
-            <numerusform>%n nicht angesehen</numerusform>
-            <numerusform>%n nicht angesehen</numerusform>
-        </translation>
-    </message>
     <message>
         <source>road not known</source>
         <translation>Straße unbekannt</translation>
@@ -382,6 +375,13 @@
     <message>
         <source>track</source>
         <translation>Feldweg</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) not looked at</source>
+        <translation>
+            <numerusform>%n Zeile nicht angesehen</numerusform>
+            <numerusform>%n Zeilen nicht angesehen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -470,6 +470,20 @@
     <message>
         <source>Back to the finding</source>
         <translation>Zurück zum Befund</translation>
+    </message>
+    <message>
+        <source>Light of the camera</source>
+        <translation>Licht der Kamera</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>the light</comment>
+        <translation>an</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>the light</comment>
+        <translation>aus</translation>
     </message>
 </context>
 <context>
@@ -572,11 +586,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>number of points, what became of them</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, gegen %3</translation>
@@ -610,6 +619,78 @@
     <message>
         <source>Fitted since: %1.</source>
         <translation>Seither angebaut: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n neu</numerusform>
+            <numerusform>%n neu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worse</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n schlimmer</numerusform>
+            <numerusform>%n schlimmer</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n same</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n gleich</numerusform>
+            <numerusform>%n gleich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n better</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n besser</numerusform>
+            <numerusform>%n besser</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mended</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n repariert</numerusform>
+            <numerusform>%n repariert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gone, without a mend</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n weg, ohne Reparatur</numerusform>
+            <numerusform>%n weg, ohne Reparatur</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n nicht angesehen</numerusform>
+            <numerusform>%n nicht angesehen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first look</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n erste Durchsicht</numerusform>
+            <numerusform>%n erste Durchsichten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n no longer fitted</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n nicht mehr vorhanden</numerusform>
+            <numerusform>%n nicht mehr vorhanden</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -936,6 +1017,14 @@
     <message>
         <source>Nothing here for that choice.</source>
         <translation>Nichts zu dieser Auswahl.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</source>
+        <translation>Noch niemand hat dieses Fahrzeug angesehen, darum ist alles auf einmal fällig. Mit einer ersten Durchsicht von einer Viertelstunde beginnen; die Termine folgen aus den Einträgen.</translation>
+    </message>
+    <message>
+        <source>Begin with a first look</source>
+        <translation>Mit einer ersten Durchsicht beginnen</translation>
     </message>
 </context>
 <context>
@@ -1636,11 +1725,123 @@
     </message>
 </context>
 <context>
+    <name>Keypad</name>
+    <message>
+        <source>erase</source>
+        <comment>key of the keypad</comment>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>key of the keypad</comment>
+        <translation>leeren</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>key of the keypad</comment>
+        <translation>weiter</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>key of the keypad</comment>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>take away the last figure</source>
+        <translation>die letzte Ziffer entfernen</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>above or below zero</source>
+        <translation>über oder unter null</translation>
+    </message>
+    <message>
+        <source>fraction bar</source>
+        <translation>Bruchstrich</translation>
+    </message>
+    <message>
+        <source>take away all figures</source>
+        <translation>alle Ziffern entfernen</translation>
+    </message>
+    <message>
+        <source>next reading</source>
+        <translation>nächster Messwert</translation>
+    </message>
+    <message>
+        <source>done with the readings</source>
+        <translation>mit den Messwerten fertig</translation>
+    </message>
+    <message>
+        <source>keypad for %1</source>
+        <comment>what is read</comment>
+        <translation>Ziffernfeld für %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>unit</comment>
+        <translation>in %1</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>last time</source>
+        <translation>letztes Mal</translation>
+    </message>
+    <message>
+        <source>at a glance</source>
+        <comment>how it was looked at</comment>
+        <translation>auf einen Blick</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <comment>how it was looked at</comment>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <comment>how it was looked at</comment>
+        <translation>angesehen</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>what a point got</comment>
+        <translation>unauffällig</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>what a point got</comment>
+        <translation>Auffälligkeit</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>what a point got</comment>
+        <translation>nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>what a point got</comment>
+        <translation>nicht eingesehen</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <comment>a mark: how, what, when, who</comment>
+        <translation>letztes Mal: %1</translation>
     </message>
 </context>
 <context>
@@ -1769,6 +1970,67 @@
         <source>track</source>
         <comment>road</comment>
         <translation>Feldweg</translation>
+    </message>
+</context>
+<context>
+    <name>LinesPage</name>
+    <message>
+        <source>all</source>
+        <comment>lines of a walk</comment>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>left, %1</source>
+        <comment>lines without a mark, how many</comment>
+        <translation>übrig, %1</translation>
+    </message>
+    <message>
+        <source>attention, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>Auffälligkeit, %1</translation>
+    </message>
+    <message>
+        <source>pass, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>unauffällig, %1</translation>
+    </message>
+    <message>
+        <source>could not look, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>nicht eingesehen, %1</translation>
+    </message>
+    <message>
+        <source>not fitted, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>nicht vorhanden, %1</translation>
+    </message>
+    <message>
+        <source>every stand</source>
+        <translation>alle Standorte</translation>
+    </message>
+    <message>
+        <source>Search the lines</source>
+        <translation>Zeilen durchsuchen</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>only one stand</source>
+        <translation>nur ein Standort</translation>
+    </message>
+    <message>
+        <source>No line of this walk is like that.</source>
+        <translation>Keine Zeile dieses Rundgangs ist so.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n Zeile</numerusform>
+            <numerusform>%n Zeilen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2404,6 +2666,11 @@
         <source>looks only</source>
         <translation>nur Aussehen</translation>
     </message>
+    <message>
+        <source>every month</source>
+        <comment>interval</comment>
+        <translation>jeden Monat</translation>
+    </message>
 </context>
 <context>
     <name>PointsPage</name>
@@ -2536,6 +2803,10 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 liegt außerhalb des Grenzwerts (%2, %3). Auffälligkeit erwägen.</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 lässt sich zweifach lesen. %2 oder %3 schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -2645,6 +2916,27 @@
     <message>
         <source>It was mended; a look has to confirm it.</source>
         <translation>Es wurde repariert; eine Durchsicht muss es bestätigen.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonChips</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>Nicht eingesehen, Grund</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>nicht eingesehen: %1</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>ein anderer Grund</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>put the reasons away</comment>
+        <translation>jetzt nicht</translation>
     </message>
 </context>
 <context>
@@ -3090,6 +3382,13 @@
             <numerusform>%n davon sind Arbeiten von einer Viertelstunde und mehr; ihre Zeit zählt nicht mit. Was heute nicht dran ist, übergehen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>about %n hours</source>
+        <translation>
+            <numerusform>etwa %n Stunde</numerusform>
+            <numerusform>etwa %n Stunden</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RigsBlock</name>
@@ -3262,6 +3561,24 @@
     <message>
         <source>about: version, data, licences</source>
         <translation>über das Programm: Version, Daten, Lizenzen</translation>
+    </message>
+    <message>
+        <source>A buzz in the hand when a mark is written</source>
+        <translation>Vibrieren in der Hand, wenn ein Eintrag geschrieben ist</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>setting</comment>
+        <translation>an</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>setting</comment>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>A soft tick when a mark is written</source>
+        <translation>Leises Ticken, wenn ein Eintrag geschrieben ist</translation>
     </message>
 </context>
 <context>
@@ -3659,8 +3976,8 @@
         <translation>etwa 120 N·m</translation>
     </message>
     <message>
-        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; the walks ask again.</source>
-        <translation>Nur was am Fahrzeug steht, zählt als Herstellerangabe. Leer lassen, was nicht abgelesen ist; die Rundgänge fragen wieder.</translation>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</source>
+        <translation>Nur was am Fahrzeug steht, zählt als Herstellerangabe. Leer lassen, was nicht abgelesen ist; es lässt sich später nachtragen.</translation>
     </message>
 </context>
 <context>
@@ -6130,6 +6447,11 @@
         <source>%1 on hand</source>
         <comment>amount</comment>
         <translation>%1 vorhanden</translation>
+    </message>
+    <message>
+        <source>get %1</source>
+        <comment>how many pieces</comment>
+        <translation>%1 besorgen</translation>
     </message>
 </context>
 <context>

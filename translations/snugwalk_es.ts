@@ -352,13 +352,6 @@
             <numerusform>%n no los lleva</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n not looked at</source>
-        <translation>
-            <numerusform>%n sin revisar</numerusform>
-            <numerusform>%n sin revisar</numerusform>
-        </translation>
-    </message>
     <message>
         <source>road not known</source>
         <translation>camino desconocido</translation>
@@ -382,6 +375,13 @@
     <message>
         <source>track</source>
         <translation>huella</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) not looked at</source>
+        <translation>
+            <numerusform>%n línea sin revisar</numerusform>
+            <numerusform>%n líneas sin revisar</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -470,6 +470,20 @@
     <message>
         <source>Back to the finding</source>
         <translation>Volver al hallazgo</translation>
+    </message>
+    <message>
+        <source>Light of the camera</source>
+        <translation>Luz de la cámara</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>the light</comment>
+        <translation>encendida</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>the light</comment>
+        <translation>apagada</translation>
     </message>
 </context>
 <context>
@@ -572,11 +586,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>number of points, what became of them</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, frente a %3</translation>
@@ -610,6 +619,78 @@
     <message>
         <source>Fitted since: %1.</source>
         <translation>Montado desde entonces: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n nuevo</numerusform>
+            <numerusform>%n nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worse</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n peor</numerusform>
+            <numerusform>%n peores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n same</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n igual</numerusform>
+            <numerusform>%n iguales</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n better</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n mejor</numerusform>
+            <numerusform>%n mejores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mended</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n reparado</numerusform>
+            <numerusform>%n reparados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gone, without a mend</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n ya no está, sin reparación</numerusform>
+            <numerusform>%n ya no están, sin reparación</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n sin revisar</numerusform>
+            <numerusform>%n sin revisar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first look</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n primera revisión</numerusform>
+            <numerusform>%n primeras revisiones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n no longer fitted</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n que ya no lleva</numerusform>
+            <numerusform>%n que ya no lleva</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -936,6 +1017,14 @@
     <message>
         <source>Nothing here for that choice.</source>
         <translation>Nada aquí con esa elección.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</source>
+        <translation>Nadie ha mirado aún este vehículo, por eso todo toca a la vez. Empiece con una primera mirada de un cuarto de hora; las fechas siguen de lo que se marque.</translation>
+    </message>
+    <message>
+        <source>Begin with a first look</source>
+        <translation>Empezar con una primera mirada</translation>
     </message>
 </context>
 <context>
@@ -1636,11 +1725,123 @@
     </message>
 </context>
 <context>
+    <name>Keypad</name>
+    <message>
+        <source>erase</source>
+        <comment>key of the keypad</comment>
+        <translation>borrar</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>key of the keypad</comment>
+        <translation>vaciar</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>key of the keypad</comment>
+        <translation>sigue</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>key of the keypad</comment>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>take away the last figure</source>
+        <translation>quitar la última cifra</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>coma decimal</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>punto decimal</translation>
+    </message>
+    <message>
+        <source>above or below zero</source>
+        <translation>sobre o bajo cero</translation>
+    </message>
+    <message>
+        <source>fraction bar</source>
+        <translation>barra de fracción</translation>
+    </message>
+    <message>
+        <source>take away all figures</source>
+        <translation>quitar todas las cifras</translation>
+    </message>
+    <message>
+        <source>next reading</source>
+        <translation>lectura siguiente</translation>
+    </message>
+    <message>
+        <source>done with the readings</source>
+        <translation>lecturas terminadas</translation>
+    </message>
+    <message>
+        <source>keypad for %1</source>
+        <comment>what is read</comment>
+        <translation>teclado para %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>unit</comment>
+        <translation>en %1</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>last time</source>
+        <translation>la última vez</translation>
+    </message>
+    <message>
+        <source>at a glance</source>
+        <comment>how it was looked at</comment>
+        <translation>a simple vista</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <comment>how it was looked at</comment>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <comment>how it was looked at</comment>
+        <translation>revisado</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>what a point got</comment>
+        <translation>pasa</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>what a point got</comment>
+        <translation>atención</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>what a point got</comment>
+        <translation>no lo lleva</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>what a point got</comment>
+        <translation>no se pudo revisar</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <comment>a mark: how, what, when, who</comment>
+        <translation>última vez: %1</translation>
     </message>
 </context>
 <context>
@@ -1769,6 +1970,67 @@
         <source>track</source>
         <comment>road</comment>
         <translation>huella</translation>
+    </message>
+</context>
+<context>
+    <name>LinesPage</name>
+    <message>
+        <source>all</source>
+        <comment>lines of a walk</comment>
+        <translation>todas</translation>
+    </message>
+    <message>
+        <source>left, %1</source>
+        <comment>lines without a mark, how many</comment>
+        <translation>faltan, %1</translation>
+    </message>
+    <message>
+        <source>attention, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>atención, %1</translation>
+    </message>
+    <message>
+        <source>pass, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>pasa, %1</translation>
+    </message>
+    <message>
+        <source>could not look, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>no se pudo revisar, %1</translation>
+    </message>
+    <message>
+        <source>not fitted, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>no lo lleva, %1</translation>
+    </message>
+    <message>
+        <source>every stand</source>
+        <translation>todos los puestos</translation>
+    </message>
+    <message>
+        <source>Search the lines</source>
+        <translation>Buscar en las líneas</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Puesto</translation>
+    </message>
+    <message>
+        <source>only one stand</source>
+        <translation>solo un puesto</translation>
+    </message>
+    <message>
+        <source>No line of this walk is like that.</source>
+        <translation>Ninguna línea de esta ronda es así.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n línea</numerusform>
+            <numerusform>%n líneas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2404,6 +2666,11 @@
         <source>looks only</source>
         <translation>solo el aspecto</translation>
     </message>
+    <message>
+        <source>every month</source>
+        <comment>interval</comment>
+        <translation>cada mes</translation>
+    </message>
 </context>
 <context>
     <name>PointsPage</name>
@@ -2536,6 +2803,10 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 está fuera del límite (%2, %3). Considere atención.</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 se puede leer de dos maneras. Escriba %2 o %3.</translation>
+    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -2645,6 +2916,27 @@
     <message>
         <source>It was mended; a look has to confirm it.</source>
         <translation>Fue reparado; una revisión tiene que confirmarlo.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonChips</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>No se pudo revisar, porque</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>no se pudo mirar: %1</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>otra razón</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>put the reasons away</comment>
+        <translation>ahora no</translation>
     </message>
 </context>
 <context>
@@ -3090,6 +3382,13 @@
             <numerusform>%n de ellos son trabajos de un cuarto de hora o más; su tiempo no se cuenta. Pase por alto lo que no sea para hoy.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>about %n hours</source>
+        <translation>
+            <numerusform>aproximadamente %n hora</numerusform>
+            <numerusform>aproximadamente %n horas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RigsBlock</name>
@@ -3262,6 +3561,24 @@
     <message>
         <source>about: version, data, licences</source>
         <translation>acerca de: versión, datos, licencias</translation>
+    </message>
+    <message>
+        <source>A buzz in the hand when a mark is written</source>
+        <translation>Una vibración en la mano al escribir una marca</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>setting</comment>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>setting</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>A soft tick when a mark is written</source>
+        <translation>Un tic suave al escribir una marca</translation>
     </message>
 </context>
 <context>
@@ -3659,8 +3976,8 @@
         <translation>por ejemplo 120 N·m</translation>
     </message>
     <message>
-        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; the walks ask again.</source>
-        <translation>Solo lo que está escrito en el vehículo cuenta como dato del fabricante. Deje vacío lo que no haya leído; las rondas vuelven a preguntar.</translation>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</source>
+        <translation>Solo lo que está escrito en el vehículo cuenta como dato del fabricante. Deje vacío lo que no haya leído; se puede añadir después.</translation>
     </message>
 </context>
 <context>
@@ -6130,6 +6447,11 @@
         <source>%1 on hand</source>
         <comment>amount</comment>
         <translation>hay %1</translation>
+    </message>
+    <message>
+        <source>get %1</source>
+        <comment>how many pieces</comment>
+        <translation>conseguir %1</translation>
     </message>
 </context>
 <context>

@@ -352,13 +352,6 @@
             <numerusform>%n non montés</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n not looked at</source>
-        <translation>
-            <numerusform>%n non examiné</numerusform>
-            <numerusform>%n non examinés</numerusform>
-        </translation>
-    </message>
     <message>
         <source>road not known</source>
         <translation>route inconnue</translation>
@@ -382,6 +375,13 @@
     <message>
         <source>track</source>
         <translation>piste</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) not looked at</source>
+        <translation>
+            <numerusform>%n ligne non examinée</numerusform>
+            <numerusform>%n lignes non examinées</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -470,6 +470,20 @@
     <message>
         <source>Back to the finding</source>
         <translation>Retour au constat</translation>
+    </message>
+    <message>
+        <source>Light of the camera</source>
+        <translation>Lampe de l&apos;appareil photo</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>the light</comment>
+        <translation>allumée</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>the light</comment>
+        <translation>éteinte</translation>
     </message>
 </context>
 <context>
@@ -572,11 +586,6 @@
         <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>number of points, what became of them</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, face à %3</translation>
@@ -610,6 +619,78 @@
     <message>
         <source>Fitted since: %1.</source>
         <translation>Monté depuis : %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n nouveau</numerusform>
+            <numerusform>%n nouveaux</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worse</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n pire</numerusform>
+            <numerusform>%n pires</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n same</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n pareil</numerusform>
+            <numerusform>%n pareils</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n better</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n mieux</numerusform>
+            <numerusform>%n mieux</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mended</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n réparé</numerusform>
+            <numerusform>%n réparés</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gone, without a mend</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n disparu, sans réparation</numerusform>
+            <numerusform>%n disparus, sans réparation</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n non examiné</numerusform>
+            <numerusform>%n non examinés</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first look</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n premier examen</numerusform>
+            <numerusform>%n premiers examens</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n no longer fitted</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n n&apos;est plus monté</numerusform>
+            <numerusform>%n ne sont plus montés</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -936,6 +1017,14 @@
     <message>
         <source>Nothing here for that choice.</source>
         <translation>Rien ici pour ce choix.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</source>
+        <translation>Personne n&apos;a encore examiné ce véhicule, donc tout est à échéance à la fois. Commencez par un premier examen d&apos;un quart d&apos;heure ; les dates suivent de ce qui est marqué.</translation>
+    </message>
+    <message>
+        <source>Begin with a first look</source>
+        <translation>Commencer par un premier examen</translation>
     </message>
 </context>
 <context>
@@ -1636,11 +1725,123 @@
     </message>
 </context>
 <context>
+    <name>Keypad</name>
+    <message>
+        <source>erase</source>
+        <comment>key of the keypad</comment>
+        <translation>effacer</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>key of the keypad</comment>
+        <translation>vider</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>key of the keypad</comment>
+        <translation>suivant</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>key of the keypad</comment>
+        <translation>fini</translation>
+    </message>
+    <message>
+        <source>take away the last figure</source>
+        <translation>ôter le dernier chiffre</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>virgule décimale</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>point décimal</translation>
+    </message>
+    <message>
+        <source>above or below zero</source>
+        <translation>au-dessus ou au-dessous de zéro</translation>
+    </message>
+    <message>
+        <source>fraction bar</source>
+        <translation>barre de fraction</translation>
+    </message>
+    <message>
+        <source>take away all figures</source>
+        <translation>ôter tous les chiffres</translation>
+    </message>
+    <message>
+        <source>next reading</source>
+        <translation>mesure suivante</translation>
+    </message>
+    <message>
+        <source>done with the readings</source>
+        <translation>mesures finies</translation>
+    </message>
+    <message>
+        <source>keypad for %1</source>
+        <comment>what is read</comment>
+        <translation>clavier pour %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>unit</comment>
+        <translation>en %1</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>last time</source>
+        <translation>la dernière fois</translation>
+    </message>
+    <message>
+        <source>at a glance</source>
+        <comment>how it was looked at</comment>
+        <translation>d&apos;un coup d&apos;œil</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <comment>how it was looked at</comment>
+        <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <comment>how it was looked at</comment>
+        <translation>examiné</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>what a point got</comment>
+        <translation>passe</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>what a point got</comment>
+        <translation>attention</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>what a point got</comment>
+        <translation>non monté</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>what a point got</comment>
+        <translation>non vu</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <comment>a mark: how, what, when, who</comment>
+        <translation>dernière fois : %1</translation>
     </message>
 </context>
 <context>
@@ -1769,6 +1970,67 @@
         <source>track</source>
         <comment>road</comment>
         <translation>piste</translation>
+    </message>
+</context>
+<context>
+    <name>LinesPage</name>
+    <message>
+        <source>all</source>
+        <comment>lines of a walk</comment>
+        <translation>toutes</translation>
+    </message>
+    <message>
+        <source>left, %1</source>
+        <comment>lines without a mark, how many</comment>
+        <translation>restent, %1</translation>
+    </message>
+    <message>
+        <source>attention, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>attention, %1</translation>
+    </message>
+    <message>
+        <source>pass, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>passe, %1</translation>
+    </message>
+    <message>
+        <source>could not look, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>non vu, %1</translation>
+    </message>
+    <message>
+        <source>not fitted, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>non monté, %1</translation>
+    </message>
+    <message>
+        <source>every stand</source>
+        <translation>tous les postes</translation>
+    </message>
+    <message>
+        <source>Search the lines</source>
+        <translation>Chercher dans les lignes</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Poste</translation>
+    </message>
+    <message>
+        <source>only one stand</source>
+        <translation>un seul poste</translation>
+    </message>
+    <message>
+        <source>No line of this walk is like that.</source>
+        <translation>Aucune ligne de ce tour n&apos;est ainsi.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n ligne</numerusform>
+            <numerusform>%n lignes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2404,6 +2666,11 @@
         <source>looks only</source>
         <translation>aspect seulement</translation>
     </message>
+    <message>
+        <source>every month</source>
+        <comment>interval</comment>
+        <translation>chaque mois</translation>
+    </message>
 </context>
 <context>
     <name>PointsPage</name>
@@ -2536,6 +2803,10 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 est hors de la limite (%2, %3). Pensez à attention.</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 se lit de deux façons. Écrivez %2 ou %3.</translation>
+    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -2645,6 +2916,27 @@
     <message>
         <source>It was mended; a look has to confirm it.</source>
         <translation>Il a été réparé ; un examen doit le confirmer.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonChips</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>Non vu, car</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>non vu : %1</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>une autre raison</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>put the reasons away</comment>
+        <translation>pas maintenant</translation>
     </message>
 </context>
 <context>
@@ -3090,6 +3382,13 @@
             <numerusform>%n d&apos;eux sont des travaux d&apos;un quart d&apos;heure ou plus ; leur temps n&apos;est pas compté. Passez ce qui n&apos;est pas pour aujourd&apos;hui.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>about %n hours</source>
+        <translation>
+            <numerusform>environ %n heure</numerusform>
+            <numerusform>environ %n heures</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RigsBlock</name>
@@ -3262,6 +3561,24 @@
     <message>
         <source>about: version, data, licences</source>
         <translation>à propos : version, données, licences</translation>
+    </message>
+    <message>
+        <source>A buzz in the hand when a mark is written</source>
+        <translation>Une vibration dans la main quand une marque est écrite</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>setting</comment>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>setting</comment>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>A soft tick when a mark is written</source>
+        <translation>Un léger tic quand une marque est écrite</translation>
     </message>
 </context>
 <context>
@@ -3659,8 +3976,8 @@
         <translation>par exemple 120 N·m</translation>
     </message>
     <message>
-        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; the walks ask again.</source>
-        <translation>Seul ce qui est écrit sur le véhicule compte comme valeur du constructeur. Laissez vide ce que vous n&apos;avez pas lu ; les tours redemandent.</translation>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</source>
+        <translation>Seul ce qui est écrit sur le véhicule compte comme valeur du constructeur. Laissez vide ce que vous n&apos;avez pas lu ; cela s&apos;ajoute plus tard.</translation>
     </message>
 </context>
 <context>
@@ -6130,6 +6447,11 @@
         <source>%1 on hand</source>
         <comment>amount</comment>
         <translation>%1 en réserve</translation>
+    </message>
+    <message>
+        <source>get %1</source>
+        <comment>how many pieces</comment>
+        <translation>prendre %1</translation>
     </message>
 </context>
 <context>
