@@ -17,6 +17,7 @@ CMAKE_PACKAGES = {
     "CLI11": ["libcli11-dev"],
     "EXPAT": ["libexpat1-dev"],
     "GeographicLib": ["libgeographiclib-dev"],
+    "ICU": ["libicu-dev"],
     "JPEG": ["libjpeg62-turbo-dev"],
     "PNG": ["libpng-dev"],
     "PkgConfig": ["pkg-config"],
