@@ -64,3 +64,16 @@ TEST_CASE("a line over 180 degrees stays in one piece")
     CHECK(b.first > a.first);
     CHECK(b.first < 800.0);
 }
+
+TEST_CASE("spots that would lie over each other share a shape, the worst, and tell all numbers")
+{
+    const MapBlock block{{},
+                         {{1, Call::Watch, at(-44.27, 170.10), ""},
+                          {2, Call::Hold, at(-44.27, 170.10), ""},
+                          {3, Call::Watch, at(-44.20, 170.30), ""}},
+                         ""};
+    const std::string svg = html::mapSvg(block, nullptr, "");
+    CHECK(svg.find(">1, 2</text>") != svg.npos);
+    CHECK(svg.find(">3</text>") != svg.npos);
+    CHECK(svg.find("#D55E00") != svg.npos); // hold
+}
