@@ -15,7 +15,7 @@ namespace snugwalk::html {
 namespace {
 
 constexpr double kmPerDegree = 111.195; // of a sphere of 6371 km: a sketch needs no more
-constexpr double leastKm = 10.0;
+constexpr double leastKm = 60.0;        ///< so that there is something around
 constexpr double roomAround = 0.12;
 constexpr double wide = 800.0; ///< user units
 constexpr double high = wide / mapAspect;
@@ -139,15 +139,18 @@ std::string Map::grid() const
                                : degrees < -180.0 ? degrees + 360.0
                                                   : degrees;
             const std::string text = fixed(meridian ? lon : degrees, by < 0.1 ? 2 : by < 1.0 ? 1 : 0) + "°";
+            constexpr double whole = 34.0; // a label nearer to the edge would be cut
             if (meridian) {
-                const std::string x = n(at(0.0, degrees).first);
-                lines += "M" + x + " 0V" + n(high);
-                labels +=
-                    "<text x='" + x + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text + "</text>";
+                const double x = at(0.0, degrees).first;
+                lines += "M" + n(x) + " 0V" + n(high);
+                if (x > whole && x < wide - whole)
+                    labels += "<text x='" + n(x) + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text +
+                              "</text>";
             } else {
                 const double y = at(degrees, 0.0).second;
                 lines += "M0 " + n(y) + "H" + n(wide);
-                labels += "<text x='6' y='" + n(y - 5) + "'>" + text + "</text>";
+                if (y > whole)
+                    labels += "<text x='6' y='" + n(y - 5) + "'>" + text + "</text>";
             }
         }
     };

@@ -30,7 +30,7 @@ std::pair<double, double> placeOf(const std::string &svg, int n)
 
 TEST_CASE("nothing to show, no map") { CHECK(html::mapSvg({}, nullptr, "").empty()); }
 
-TEST_CASE("one place stands in the middle of 10 km")
+TEST_CASE("one place stands in the middle")
 {
     const std::string svg = html::mapSvg({{}, {spot(1, at(-44.27, 170.10))}, ""}, nullptr, "spoken <words>");
     const auto [x, y] = placeOf(svg, 0);
