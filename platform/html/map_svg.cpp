@@ -15,7 +15,7 @@ namespace snugwalk::html {
 namespace {
 
 constexpr double kmPerDegree = 111.195; // of a sphere of 6371 km: a sketch needs no more
-constexpr double leastKm = 10.0;
+constexpr double leastKm = 60.0;        ///< so that there is something around
 constexpr double roomAround = 0.12;
 constexpr double wide = 800.0; ///< user units
 constexpr double high = wide / mapAspect;
@@ -139,15 +139,18 @@ std::string Map::grid() const
                                : degrees < -180.0 ? degrees + 360.0
                                                   : degrees;
             const std::string text = fixed(meridian ? lon : degrees, by < 0.1 ? 2 : by < 1.0 ? 1 : 0) + "°";
+            constexpr double whole = 34.0; // a label nearer to the edge would be cut
             if (meridian) {
-                const std::string x = n(at(0.0, degrees).first);
-                lines += "M" + x + " 0V" + n(high);
-                labels +=
-                    "<text x='" + x + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text + "</text>";
+                const double x = at(0.0, degrees).first;
+                lines += "M" + n(x) + " 0V" + n(high);
+                if (x > whole && x < wide - whole)
+                    labels += "<text x='" + n(x) + "' y='" + n(high - 8) + "' text-anchor='middle'>" + text +
+                              "</text>";
             } else {
                 const double y = at(degrees, 0.0).second;
                 lines += "M0 " + n(y) + "H" + n(wide);
-                labels += "<text x='6' y='" + n(y - 5) + "'>" + text + "</text>";
+                if (y > whole)
+                    labels += "<text x='6' y='" + n(y - 5) + "'>" + text + "</text>";
             }
         }
     };
@@ -167,6 +170,46 @@ std::string Map::path(const std::vector<GeoPoint> &line) const
     return out;
 }
 
+// Spots that would lie over each other: one shape, the worst, and all their numbers.
+struct Cluster {
+    double x = 0.0;
+    double y = 0.0;
+    Call call = Call::None;
+    std::string numbers;
+};
+
+std::vector<Cluster> clustersOf(const MapBlock &block, const Map &map)
+{
+    constexpr double near = 30.0;
+    std::vector<Cluster> out;
+    for (const MapSpot &spot : block.spots) {
+        const auto [x, y] = map.at(spot.place);
+        const double spotX = x;
+        const double spotY = y;
+        const auto found = std::find_if(out.begin(), out.end(), [&](const Cluster &c) {
+            return std::hypot(c.x - spotX, c.y - spotY) < near;
+        });
+        const Call call = spot.call.value_or(Call::None);
+        if (found == out.end()) {
+            out.push_back({x, y, call, std::to_string(spot.number)});
+        } else {
+            found->call = std::max(found->call, call);
+            found->numbers += ", " + std::to_string(spot.number);
+        }
+    }
+    return out;
+}
+
+std::string spotSvg(const Cluster &one)
+{
+    const bool atEdge = one.x > wide * 0.7; // numbers stay within the frame
+    const std::string number =
+        " font-weight='bold' font-size='20' text-anchor='" + std::string(atEdge ? "end" : "start") + "' x='" +
+        n(one.x + (atEdge ? -18 : 18)) + "' y='" + n(one.y + 7) + "'>" + one.numbers + "</text>";
+    return "<g transform='translate(" + n(one.x) + " " + n(one.y) + ")'>" + callShape(one.call) +
+           "</g><text stroke='#fff' stroke-width='5'" + number + "<text stroke='none'" + number;
+}
+
 } // namespace
 
 std::string mapSvg(const MapBlock &block, const Coast *coast, const std::string &spoken)
@@ -178,16 +221,8 @@ std::string mapSvg(const MapBlock &block, const Coast *coast, const std::string 
     for (const auto &line : block.lines)
         lines += map.path(line);
     std::string spots;
-    for (const MapSpot &spot : block.spots) {
-        const auto [x, y] = map.at(spot.place);
-        const double side = x > wide - 60 ? -26 : 26; // numbers stay within the frame
-        const std::string number = " font-weight='bold' font-size='20' text-anchor='middle' x='" +
-                                   n(x + side) + "' y='" + n(y + 7) + "'>" + std::to_string(spot.number) +
-                                   "</text>";
-        spots += "<g transform='translate(" + n(x) + " " + n(y) + ")'>" +
-                 callShape(spot.call.value_or(Call::None)) + "</g><text stroke='#fff' stroke-width='5'" +
-                 number + "<text stroke='none'" + number;
-    }
+    for (const Cluster &one : clustersOf(block, map))
+        spots += spotSvg(one);
     return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(wide) + " " + n(high) +
            "' role='img' aria-label='" + escape(spoken) + "' fill='none' font-size='16' font-family='" +
            svgFonts + "'>" + map.land(coast) + map.grid() +

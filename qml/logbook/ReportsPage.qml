@@ -19,7 +19,9 @@ Scroll {
     readonly property var fault: root.reports.fault
     readonly property bool failed: (root.fault.what ?? "") !== ""
     readonly property bool beside: root.width >= Tone.px(720)
-    readonly property int count: root.reports.pages.length
+    readonly property var kinds: root.reports.kinds
+    readonly property var pages: root.reports.pages
+    readonly property int count: root.pages.length
 
     function pick(kind: string) {
         root.reports.kind = kind;
@@ -27,7 +29,7 @@ Scroll {
         root.choosing = false;
         root.flick.contentY = 0;
     }
-    function named(): string { return root.reports.kinds.find(one => one.slug === root.reports.kind)?.name ?? "" }
+    function named(): string { return root.kinds.find(one => one.slug === root.reports.kind)?.name ?? "" }
 
     onCountChanged: root.page = Math.max(0, Math.min(root.page, root.count - 1))
     Component.onCompleted: {
@@ -42,7 +44,7 @@ Scroll {
     BodyText { text: root.choosing ? qsTr("Reports") : root.named(); level: "title"; Layout.fillWidth: true; Layout.topMargin: 6 }
     BodyText { visible: root.choosing; text: qsTr("What should it tell?"); quiet: true; Layout.fillWidth: true }
     Repeater {
-        model: root.choosing ? root.reports.kinds : []
+        model: root.choosing ? root.kinds : []
         ActButton {
             required property var modelData
             text: modelData.name
@@ -92,7 +94,7 @@ Scroll {
                     height: implicitWidth > 0 ? width * implicitHeight / implicitWidth : width * 1.4
                     asynchronous: true
                     sourceSize.width: width > 0 ? Math.ceil(width * Screen.devicePixelRatio) : 0 // the provider scales better than the screen
-                    source: root.reports.pages[root.page] ?? ""
+                    source: root.page < root.count ? String(root.pages[root.page]) : ""
                 }
             }
             RowLayout {

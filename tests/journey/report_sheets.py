@@ -23,9 +23,11 @@ def poppler(program, *arguments):
 
 def written(app, folder, book, kind, *options):
     file = os.path.join(folder, "report.pdf")
+    run = os.path.join(folder, "run")
+    os.makedirs(run, mode=0o700, exist_ok=True)
     done = subprocess.run([app, "--book", book, "--now", NOW, "--paper", kind, "--out", file, *options],
                           capture_output=True, text=True, timeout=300,
-                          env=dict(os.environ, XDG_DATA_HOME=os.path.join(folder, "data")))
+                          env=dict(os.environ, XDG_DATA_HOME=os.path.join(folder, "data"), XDG_RUNTIME_DIR=run))
     check(done.returncode == 0, f"{kind} {options}: exit {done.returncode}\n{done.stderr}")
     check(done.stderr == "", f"{kind}: {done.stderr}")
     return file

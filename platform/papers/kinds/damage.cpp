@@ -11,27 +11,6 @@ namespace {
 // Happenings this long before the first of the findings may have to do with them.
 constexpr long long daysBefore = 60;
 
-const WalkRecord *walkOf(const Paper &paper, const Id &id)
-{
-    const auto &walks = paper.history().walks;
-    const auto found =
-        std::find_if(walks.begin(), walks.end(), [&](const WalkRecord &r) { return r.walk.id == id; });
-    return found == walks.end() ? nullptr : &*found;
-}
-
-// Where it was seen first, as far as anybody knows: the look's own place, else that of its walk.
-std::optional<GeoPoint> whereSeen(const Paper &paper, const FindingHistory &history)
-{
-    for (const Look &look : history.looks) {
-        if (look.where)
-            return look.where;
-        const WalkRecord *record = walkOf(paper, look.walk);
-        if (record != nullptr && record->walk.where)
-            return record->walk.where;
-    }
-    return std::nullopt;
-}
-
 void happeningTable(Paper &paper, const std::vector<ReportFinding> &findings)
 {
     if (findings.empty())
@@ -76,6 +55,7 @@ Result<Document> damagePaper(Paper paper)
             placeBlock(paper, whereSeen(paper, history));
         photos.insert(photos.end(), history.photos.begin(), history.photos.end());
     }
+    mapBlock(paper, *chosen, false);
     if (paper.options().place == PlaceDetail::LeftOut)
         placeBlock(paper, whereSeen(paper, chosen->front().history)); // says that it is left out, once
     happeningTable(paper, *chosen);

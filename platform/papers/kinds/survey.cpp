@@ -135,6 +135,7 @@ Result<Document> surveyPaper(Paper paper)
     mendsTable(paper);
     closedTable(paper);
     roadLines(paper);
+    mapBlock(paper, paper.report().findings, true);
     proof(paper);
     paper.add(SignatureBlock{paper.say("sign_sells")});
     paper.add(SignatureBlock{paper.say("sign_buys")});

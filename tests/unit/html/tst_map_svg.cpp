@@ -30,7 +30,7 @@ std::pair<double, double> placeOf(const std::string &svg, int n)
 
 TEST_CASE("nothing to show, no map") { CHECK(html::mapSvg({}, nullptr, "").empty()); }
 
-TEST_CASE("one place stands in the middle of 10 km")
+TEST_CASE("one place stands in the middle")
 {
     const std::string svg = html::mapSvg({{}, {spot(1, at(-44.27, 170.10))}, ""}, nullptr, "spoken <words>");
     const auto [x, y] = placeOf(svg, 0);
@@ -63,4 +63,17 @@ TEST_CASE("a line over 180 degrees stays in one piece")
     const auto b = placeOf(svg, 1);
     CHECK(b.first > a.first);
     CHECK(b.first < 800.0);
+}
+
+TEST_CASE("spots that would lie over each other share a shape, the worst, and tell all numbers")
+{
+    const MapBlock block{{},
+                         {{1, Call::Watch, at(-44.27, 170.10), ""},
+                          {2, Call::Hold, at(-44.27, 170.10), ""},
+                          {3, Call::Watch, at(-44.20, 170.30), ""}},
+                         ""};
+    const std::string svg = html::mapSvg(block, nullptr, "");
+    CHECK(svg.find(">1, 2</text>") != svg.npos);
+    CHECK(svg.find(">3</text>") != svg.npos);
+    CHECK(svg.find("#D55E00") != svg.npos); // hold
 }
