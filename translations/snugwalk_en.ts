@@ -2,6 +2,49 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>AboutPage</name>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Coastline: made with Natural Earth, public domain.</translation>
+    </message>
+    <message>
+        <source>The invented rig, its tracks and photos: made for this program, CC0 1.0.</source>
+        <translation>The invented rig, its tracks and photos: made for this program, CC0 1.0.</translation>
+    </message>
+    <message>
+        <source>public domain</source>
+        <translation>public domain</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>About</translation>
+    </message>
+    <message>
+        <source>Looks after a rig without a network: what was looked at, by whom, what was found. Nothing leaves this device unless you exchange or copy it.</source>
+        <translation>Looks after a rig without a network: what was looked at, by whom, what was found. Nothing leaves this device unless you exchange or copy it.</translation>
+    </message>
+    <message>
+        <source>Licence of the program: Apache 2.0. It comes without any warranty.</source>
+        <translation>Licence of the program: Apache 2.0. It comes without any warranty.</translation>
+    </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>Where data come from</translation>
+    </message>
+    <message>
+        <source>What it is built with, under these licences</source>
+        <translation>What it is built with, under these licences</translation>
+    </message>
+</context>
+<context>
     <name>AcceptPage</name>
     <message>
         <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
@@ -342,6 +385,49 @@
     </message>
 </context>
 <context>
+    <name>BooksBlock</name>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Logbooks (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>All files (*)</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Logbook</translation>
+    </message>
+    <message>
+        <source>Logbooks of this device</source>
+        <translation>Logbooks of this device</translation>
+    </message>
+    <message>
+        <source>back it up: copy it with its photos</source>
+        <translation>back it up: copy it with its photos</translation>
+    </message>
+    <message>
+        <source>bring a backup back, as a logbook of its own</source>
+        <translation>bring a backup back, as a logbook of its own</translation>
+    </message>
+    <message>
+        <source>look round an invented rig</source>
+        <translation>look round an invented rig</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>remove the invented rig</translation>
+    </message>
+    <message>
+        <source>Where the copy goes</source>
+        <translation>Where the copy goes</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>A backup of a logbook</translation>
+    </message>
+</context>
+<context>
     <name>CameraPage</name>
     <message>
         <source>Photos now, marks after</source>
@@ -416,6 +502,17 @@
     <message>
         <source>copy the words</source>
         <translation>copy the words</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>Two walks side by side</source>
+        <translation>Two walks side by side</translation>
+    </message>
+    <message>
+        <source>Walk round twice, on different days: then this page tells what is new, worse or mended since.</source>
+        <translation>Walk round twice, on different days: then this page tells what is new, worse or mended since.</translation>
     </message>
 </context>
 <context>
@@ -578,6 +675,21 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pass: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DemoBand</name>
+    <message>
+        <source>An invented rig to look round: nothing of it is real, and none of it gets into your own logbook.</source>
+        <translation>An invented rig to look round: nothing of it is real, and none of it gets into your own logbook.</translation>
+    </message>
+    <message>
+        <source>to my own logbook</source>
+        <translation>to my own logbook</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>remove the invented rig</translation>
     </message>
 </context>
 <context>
@@ -824,6 +936,14 @@
     <message>
         <source>Nothing here for that choice.</source>
         <translation>Nothing here for that choice.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</source>
+        <translation>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</translation>
+    </message>
+    <message>
+        <source>Begin with a first look</source>
+        <translation>Begin with a first look</translation>
     </message>
 </context>
 <context>
@@ -1110,6 +1230,18 @@
     </message>
 </context>
 <context>
+    <name>FirstLook</name>
+    <message>
+        <source>First look</source>
+        <comment>kind of walk</comment>
+        <translation>First look</translation>
+    </message>
+    <message>
+        <source>What would do most harm if it were wrong, out of all this rig has. The rest can follow in stretches.</source>
+        <translation>What would do most harm if it were wrong, out of all this rig has. The rest can follow in stretches.</translation>
+    </message>
+</context>
+<context>
     <name>FittedBlock</name>
     <message>
         <source>A wheel was fitted</source>
@@ -1197,6 +1329,14 @@
         <source>mended %1</source>
         <comment>date</comment>
         <translation>mended %1</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Findings</translation>
+    </message>
+    <message>
+        <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
+        <translation>One begins with attention on a line of a walk, and stays here until a mend closes it.</translation>
     </message>
 </context>
 <context>
@@ -2156,6 +2296,13 @@
     </message>
 </context>
 <context>
+    <name>PlatePicture</name>
+    <message>
+        <source>picture of a placard: mass, axles, tires, pressure when cold</source>
+        <translation>picture of a placard: mass, axles, tires, pressure when cold</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2641,6 +2788,46 @@
         <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
         <translation>Check the number and its unit, for example 6.4 m or 21 ft.</translation>
     </message>
+    <message>
+        <source>Write it for example as 4.5 bar or 65 psi.</source>
+        <translation>Write it for example as 4.5 bar or 65 psi.</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit.</source>
+        <translation>Write the number with its unit.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen.</source>
+        <translation>Nothing is chosen.</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Choose what comes nearest.</translation>
+    </message>
+    <message>
+        <source>Choose where the rig is at home.</source>
+        <translation>Choose where the rig is at home.</translation>
+    </message>
+    <message>
+        <source>A door, window or vent would lie outside the rig.</source>
+        <translation>A door, window or vent would lie outside the rig.</translation>
+    </message>
+    <message>
+        <source>Check the length, or move it on the command line with rig set.</source>
+        <translation>Check the length, or move it on the command line with rig set.</translation>
+    </message>
+    <message>
+        <source>The placard asks for more than the sidewall allows.</source>
+        <translation>The placard asks for more than the sidewall allows.</translation>
+    </message>
+    <message>
+        <source>Read both again; a tire shop decides which tire is wrong.</source>
+        <translation>Read both again; a tire shop decides which tire is wrong.</translation>
+    </message>
+    <message>
+        <source>Check it, for example 4.5 bar or 65 psi.</source>
+        <translation>Check it, for example 4.5 bar or 65 psi.</translation>
+    </message>
 </context>
 <context>
     <name>RigHead</name>
@@ -2648,21 +2835,6 @@
         <source>settings</source>
         <comment>page</comment>
         <translation>settings</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, figure</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Hidden: %1</source>
-        <comment>points</comment>
-        <translation>Hidden: %1</translation>
-    </message>
-    <message>
-        <source>why</source>
-        <comment>opens the grounds of the figures</comment>
-        <translation>why</translation>
     </message>
 </context>
 <context>
@@ -2796,6 +2968,53 @@
         <comment>who, when, because</comment>
         <translation>accepted by %1 on %2: %3</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Hidden: %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>why</translation>
+    </message>
+    <message>
+        <source>its measures and plates</source>
+        <translation>its measures and plates</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</source>
+        <translation>
+            <numerusform>%n of them is a job of a quarter of an hour or more; its time is not counted. Pass over what is not for today.</numerusform>
+            <numerusform>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RigsBlock</name>
+    <message>
+        <source>Rig under care</source>
+        <translation>Rig under care</translation>
+    </message>
+    <message>
+        <source>put %1 away: not offered on this device, its logbook stays</source>
+        <comment>rig</comment>
+        <translation>put %1 away: not offered on this device, its logbook stays</translation>
+    </message>
+    <message>
+        <source>bring back %1</source>
+        <comment>rig that was put away</comment>
+        <translation>bring back %1</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>set up another rig</translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
@@ -2879,68 +3098,43 @@
         <translation>Language</translation>
     </message>
     <message>
-        <source>Rig under care</source>
-        <translation>Rig under care</translation>
-    </message>
-    <message>
-        <source>set up another rig</source>
-        <translation>set up another rig</translation>
-    </message>
-    <message>
         <source>points of this rig: add, hide, how often</source>
         <translation>points of this rig: add, hide, how often</translation>
-    </message>
-    <message>
-        <source>Where data come from</source>
-        <translation>Where data come from</translation>
-    </message>
-    <message>
-        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
-        <translation>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</translation>
-    </message>
-    <message>
-        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
-        <translation>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</translation>
-    </message>
-    <message>
-        <source>Coastline: made with Natural Earth, public domain.</source>
-        <translation>Coastline: made with Natural Earth, public domain.</translation>
     </message>
     <message>
         <source>exchange with other devices</source>
         <translation>exchange with other devices</translation>
     </message>
+    <message>
+        <source>about: version, data, licences</source>
+        <translation>about: version, data, licences</translation>
+    </message>
+</context>
+<context>
+    <name>SetupFitted</name>
+    <message>
+        <source>What is usual is chosen already. It decides what the walks ask about.</source>
+        <translation>What is usual is chosen already. It decides what the walks ask about.</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Fitted to it</translation>
+    </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>more that may be fitted</translation>
+    </message>
+    <message>
+        <source>What the roof is made of</source>
+        <translation>What the roof is made of</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>May the roof carry a person?</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
-    <message>
-        <source>such as 21 ft 6 in or 6.55 m</source>
-        <translation>such as 21 ft 6 in or 6.55 m</translation>
-    </message>
-    <message>
-        <source>such as 6.4 m or 21 ft</source>
-        <translation>such as 6.4 m or 21 ft</translation>
-    </message>
-    <message>
-        <source>Length of the body, without the drawbar</source>
-        <translation>Length of the body, without the drawbar</translation>
-    </message>
-    <message>
-        <source>Width of the body</source>
-        <translation>Width of the body</translation>
-    </message>
-    <message>
-        <source>Height of the body, floor to roof</source>
-        <translation>Height of the body, floor to roof</translation>
-    </message>
-    <message>
-        <source>Floor above the ground</source>
-        <translation>Floor above the ground</translation>
-    </message>
-    <message>
-        <source>Coupling to the front of the body</source>
-        <translation>Coupling to the front of the body</translation>
-    </message>
     <message>
         <source>Your rig</source>
         <translation>Your rig</translation>
@@ -2948,44 +3142,6 @@
     <message>
         <source>Another rig</source>
         <translation>Another rig</translation>
-    </message>
-    <message>
-        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
-        <translation>The drawing and the points to look at are made from this. Measures can be put right later.</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <comment>of the rig</comment>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <comment>of rig</comment>
-        <translation>Kind</translation>
-    </message>
-    <message>
-        <source>Practice: whose habits its lamps, plugs and gas follow</source>
-        <translation>Practice: whose habits its lamps, plugs and gas follow</translation>
-    </message>
-    <message>
-        <source>Axles, each aft of the front of the body</source>
-        <translation>Axles, each aft of the front of the body</translation>
-    </message>
-    <message>
-        <source>such as 10 ft 10 in; 13 ft 7 in</source>
-        <translation>such as 10 ft 10 in; 13 ft 7 in</translation>
-    </message>
-    <message>
-        <source>such as 3.3 m; 4.15 m</source>
-        <translation>such as 3.3 m; 4.15 m</translation>
-    </message>
-    <message>
-        <source>May the roof carry a person?</source>
-        <translation>May the roof carry a person?</translation>
-    </message>
-    <message>
-        <source>Fitted to it</source>
-        <translation>Fitted to it</translation>
     </message>
     <message numerus="yes">
         <source>%n answer(s) to put right, told above</source>
@@ -2999,12 +3155,113 @@
         <translation>Draw it</translation>
     </message>
     <message>
-        <source>more that may be fitted</source>
-        <translation>more that may be fitted</translation>
-    </message>
-    <message>
         <source>or take part in a rig of another device</source>
         <translation>or take part in a rig of another device</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <comment>step of a form</comment>
+        <translation>kind</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <comment>step of a form</comment>
+        <translation>measures</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <comment>step of a form</comment>
+        <translation>fitted</translation>
+    </message>
+    <message>
+        <source>plates</source>
+        <comment>step of a form</comment>
+        <translation>plates</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Choose what comes nearest.</translation>
+    </message>
+    <message>
+        <source>Its sheet</source>
+        <comment>of the rig</comment>
+        <translation>Its sheet</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this: four short steps, of which two are enough to begin.</source>
+        <translation>The drawing and the points to look at are made from this: four short steps, of which two are enough to begin.</translation>
+    </message>
+    <message>
+        <source>Look round an invented rig first</source>
+        <translation>Look round an invented rig first</translation>
+    </message>
+    <message>
+        <source>two years of walks, trips and findings, all made up</source>
+        <translation>two years of walks, trips and findings, all made up</translation>
+    </message>
+    <message>
+        <source>or bring a logbook back from a backup</source>
+        <translation>or bring a logbook back from a backup</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Write it down</translation>
+    </message>
+    <message>
+        <source>the rest can wait</source>
+        <translation>the rest can wait</translation>
+    </message>
+    <message>
+        <source>Next: how big</source>
+        <translation>Next: how big</translation>
+    </message>
+    <message>
+        <source>Next: what is fitted</source>
+        <translation>Next: what is fitted</translation>
+    </message>
+    <message>
+        <source>Next: its plates</source>
+        <translation>Next: its plates</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>A backup of a logbook</translation>
+    </message>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Logbooks (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>All files (*)</translation>
+    </message>
+</context>
+<context>
+    <name>SetupKind</name>
+    <message>
+        <source>Where is it at home? Lamps, plugs and gas follow that.</source>
+        <translation>Where is it at home? Lamps, plugs and gas follow that.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <comment>kind of rig</comment>
+        <translation>What is it?</translation>
+    </message>
+    <message>
+        <source>Measures in; typing takes either</source>
+        <translation>Measures in; typing takes either</translation>
+    </message>
+    <message>
+        <source>metres, kPa, °C</source>
+        <translation>metres, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, psi, °F</source>
+        <translation>feet, psi, °F</translation>
+    </message>
+    <message>
+        <source>Your name, written beside each mark; may stay empty</source>
+        <translation>Your name, written beside each mark; may stay empty</translation>
     </message>
 </context>
 <context>
@@ -3078,6 +3335,178 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>not known, counts as no</translation>
+    </message>
+    <message>
+        <source>rubber or plastic membrane</source>
+        <comment>roof</comment>
+        <translation>rubber or plastic membrane</translation>
+    </message>
+    <message>
+        <source>moulded in one piece</source>
+        <comment>roof</comment>
+        <translation>moulded in one piece</translation>
+    </message>
+    <message>
+        <source>metal sheet</source>
+        <comment>roof</comment>
+        <translation>metal sheet</translation>
+    </message>
+    <message>
+        <source>canvas</source>
+        <comment>roof</comment>
+        <translation>canvas</translation>
+    </message>
+</context>
+<context>
+    <name>SetupMeasures</name>
+    <message>
+        <source>Width of the body</source>
+        <translation>Width of the body</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Height of the body, floor to roof</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Floor above the ground</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>Coupling to the front of the body</translation>
+    </message>
+    <message>
+        <source>left empty: %1, as is usual</source>
+        <comment>a measure</comment>
+        <translation>left empty: %1, as is usual</translation>
+    </message>
+    <message>
+        <source>What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later.</source>
+        <translation>What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Length of the body, without the drawbar</translation>
+    </message>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>such as 21 ft 6 in or 6.55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>such as 6.4 m or 21 ft</translation>
+    </message>
+    <message>
+        <source>Axles</source>
+        <translation>Axles</translation>
+    </message>
+    <message>
+        <source>more measures: width, height, floor, axles</source>
+        <translation>more measures: width, height, floor, axles</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Axles, each aft of the front of the body</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPlates</name>
+    <message>
+        <source>such as 65 psi or 4.5 bar</source>
+        <translation>such as 65 psi or 4.5 bar</translation>
+    </message>
+    <message>
+        <source>such as 450 kPa, 4.5 bar or 65 psi</source>
+        <translation>such as 450 kPa, 4.5 bar or 65 psi</translation>
+    </message>
+    <message>
+        <source>such as 7,500 lb or 3400 kg</source>
+        <translation>such as 7,500 lb or 3400 kg</translation>
+    </message>
+    <message>
+        <source>such as 2500 kg or 5,500 lb</source>
+        <translation>such as 2500 kg or 5,500 lb</translation>
+    </message>
+    <message>
+        <source>1: pressure, cold, by the placard</source>
+        <translation>1: pressure, cold, by the placard</translation>
+    </message>
+    <message>
+        <source>2: largest mass of the loaded rig</source>
+        <translation>2: largest mass of the loaded rig</translation>
+    </message>
+    <message>
+        <source>1: size, as it stands</source>
+        <translation>1: size, as it stands</translation>
+    </message>
+    <message>
+        <source>such as 205/75 R14 105</source>
+        <translation>such as 205/75 R14 105</translation>
+    </message>
+    <message>
+        <source>1: load range, a letter</source>
+        <translation>1: load range, a letter</translation>
+    </message>
+    <message>
+        <source>such as D; many tires have none</source>
+        <translation>such as D; many tires have none</translation>
+    </message>
+    <message>
+        <source>2: largest load, single</source>
+        <translation>2: largest load, single</translation>
+    </message>
+    <message>
+        <source>such as 2,040 lb</source>
+        <translation>such as 2,040 lb</translation>
+    </message>
+    <message>
+        <source>such as 925 kg</source>
+        <translation>such as 925 kg</translation>
+    </message>
+    <message>
+        <source>2: at this pressure, cold</source>
+        <translation>2: at this pressure, cold</translation>
+    </message>
+    <message>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</source>
+        <translation>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</translation>
+    </message>
+    <message>
+        <source>The placard</source>
+        <translation>The placard</translation>
+    </message>
+    <message>
+        <source>A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker.</source>
+        <translation>A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker.</translation>
+    </message>
+    <message>
+        <source>The tire&apos;s sidewall</source>
+        <translation>The tire&apos;s sidewall</translation>
+    </message>
+    <message>
+        <source>3: the date code: the last four figures, week and year. 2326 is week 23 of 2026. The walk asks for it on each wheel.</source>
+        <translation>3: the date code: the last four figures, week and year. 2326 is week 23 of 2026. The walk asks for it on each wheel.</translation>
+    </message>
+    <message>
+        <source>The wheel</source>
+        <translation>The wheel</translation>
+    </message>
+    <message>
+        <source>Torque of the wheel nuts, by the maker</source>
+        <translation>Torque of the wheel nuts, by the maker</translation>
+    </message>
+    <message>
+        <source>such as 100 lb·ft</source>
+        <translation>such as 100 lb·ft</translation>
+    </message>
+    <message>
+        <source>such as 120 N·m</source>
+        <translation>such as 120 N·m</translation>
     </message>
 </context>
 <context>
@@ -4386,6 +4815,13 @@
     </message>
 </context>
 <context>
+    <name>TirePicture</name>
+    <message>
+        <source>picture of a tire&apos;s sidewall: 1 size, 2 largest load and pressure, 3 date code</source>
+        <translation>picture of a tire&apos;s sidewall: 1 size, 2 largest load and pressure, 3 date code</translation>
+    </message>
+</context>
+<context>
     <name>TrackSketch</name>
     <message>
         <source>sketch of the track</source>
@@ -4475,6 +4911,14 @@
     <message>
         <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
         <translation>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</translation>
+    </message>
+    <message>
+        <source>Readings over time</source>
+        <translation>Readings over time</translation>
+    </message>
+    <message>
+        <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
+        <translation>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</translation>
     </message>
 </context>
 <context>
@@ -4673,6 +5117,10 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Trips</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5607,10 @@
         <source>Where the catalogue has it from</source>
         <translation>Where the catalogue has it from</translation>
     </message>
+    <message>
+        <source>Why it is due then</source>
+        <translation>Why it is due then</translation>
+    </message>
 </context>
 <context>
     <name>WhyPicture</name>
@@ -5229,6 +5681,37 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>There are no two walks to lay side by side yet.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BooksModel</name>
+    <message>
+        <source>Making the invented rig …</source>
+        <translation>Making the invented rig …</translation>
+    </message>
+    <message>
+        <source>Making the invented rig: %1 of %2</source>
+        <translation>Making the invented rig: %1 of %2</translation>
+    </message>
+    <message>
+        <source>The invented rig is gone from this device.</source>
+        <translation>The invented rig is gone from this device.</translation>
+    </message>
+    <message>
+        <source>Copying the logbook with its photos …</source>
+        <translation>Copying the logbook with its photos …</translation>
+    </message>
+    <message>
+        <source>Copied with its photos: %1</source>
+        <translation>Copied with its photos: %1</translation>
+    </message>
+    <message>
+        <source>Copying and checking the backup …</source>
+        <translation>Copying and checking the backup …</translation>
+    </message>
+    <message>
+        <source>Checked and opened: %1</source>
+        <translation>Checked and opened: %1</translation>
     </message>
 </context>
 <context>

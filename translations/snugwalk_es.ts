@@ -2,6 +2,49 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AboutPage</name>
+    <message>
+        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
+        <translation>Temperatura y lluvia: Legates y Willmott 1989 y CRU CL 2.0 (New, Lister, Hulme, Makin 2002), según los mapas de Marble; adaptados. Licencia: CC BY-SA 3.0.</translation>
+    </message>
+    <message>
+        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
+        <translation>Alturas y aire de mar: ETOPO5 y COADS, NOAA, según el paquete de Ferret.</translation>
+    </message>
+    <message>
+        <source>Coastline: made with Natural Earth, public domain.</source>
+        <translation>Línea de costa: hecha con Natural Earth, dominio público.</translation>
+    </message>
+    <message>
+        <source>The invented rig, its tracks and photos: made for this program, CC0 1.0.</source>
+        <translation>El vehículo inventado, sus recorridos y fotos: hechos para este programa, CC0 1.0.</translation>
+    </message>
+    <message>
+        <source>public domain</source>
+        <translation>dominio público</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Acerca de</translation>
+    </message>
+    <message>
+        <source>Looks after a rig without a network: what was looked at, by whom, what was found. Nothing leaves this device unless you exchange or copy it.</source>
+        <translation>Cuida un vehículo sin red: qué se miró, quién lo miró, qué se encontró. Nada sale de este dispositivo si usted no lo intercambia o copia.</translation>
+    </message>
+    <message>
+        <source>Licence of the program: Apache 2.0. It comes without any warranty.</source>
+        <translation>Licencia del programa: Apache 2.0. Se entrega sin ninguna garantía.</translation>
+    </message>
+    <message>
+        <source>Where data come from</source>
+        <translation>De dónde vienen los datos</translation>
+    </message>
+    <message>
+        <source>What it is built with, under these licences</source>
+        <translation>Con qué está hecho, bajo estas licencias</translation>
+    </message>
+</context>
+<context>
     <name>AcceptPage</name>
     <message>
         <source>Nothing is on hold that could be accepted. A hold for something found cannot be accepted by anyone.</source>
@@ -342,6 +385,49 @@
     </message>
 </context>
 <context>
+    <name>BooksBlock</name>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Bitácoras (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>Logbooks of this device</source>
+        <translation>Bitácoras de este dispositivo</translation>
+    </message>
+    <message>
+        <source>back it up: copy it with its photos</source>
+        <translation>hacer una copia: copiarla con sus fotos</translation>
+    </message>
+    <message>
+        <source>bring a backup back, as a logbook of its own</source>
+        <translation>recuperar una copia, como bitácora aparte</translation>
+    </message>
+    <message>
+        <source>look round an invented rig</source>
+        <translation>mirar un vehículo inventado</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>quitar el vehículo inventado</translation>
+    </message>
+    <message>
+        <source>Where the copy goes</source>
+        <translation>Adónde va la copia</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Una copia de una bitácora</translation>
+    </message>
+</context>
+<context>
     <name>CameraPage</name>
     <message>
         <source>Photos now, marks after</source>
@@ -416,6 +502,17 @@
     <message>
         <source>copy the words</source>
         <translation>copiar las palabras</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>Two walks side by side</source>
+        <translation>Dos rondas lado a lado</translation>
+    </message>
+    <message>
+        <source>Walk round twice, on different days: then this page tells what is new, worse or mended since.</source>
+        <translation>Haga dos rondas en días distintos: entonces esta página dice qué hay nuevo, peor o reparado desde entonces.</translation>
     </message>
 </context>
 <context>
@@ -578,6 +675,21 @@
         <source>Pass: %1</source>
         <comment>what it takes</comment>
         <translation>Pasa: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DemoBand</name>
+    <message>
+        <source>An invented rig to look round: nothing of it is real, and none of it gets into your own logbook.</source>
+        <translation>Un vehículo inventado para mirar: nada de él es real, y nada de él entra en su propia bitácora.</translation>
+    </message>
+    <message>
+        <source>to my own logbook</source>
+        <translation>a mi propia bitácora</translation>
+    </message>
+    <message>
+        <source>remove the invented rig</source>
+        <translation>quitar el vehículo inventado</translation>
     </message>
 </context>
 <context>
@@ -824,6 +936,14 @@
     <message>
         <source>Nothing here for that choice.</source>
         <translation>Nada aquí con esa elección.</translation>
+    </message>
+    <message>
+        <source>Nobody has looked at this rig yet, so everything is due at once. Begin with a first look of a quarter of an hour; dates follow from what is marked.</source>
+        <translation>Nadie ha mirado aún este vehículo, por eso todo toca a la vez. Empiece con una primera mirada de un cuarto de hora; las fechas siguen de lo que se marque.</translation>
+    </message>
+    <message>
+        <source>Begin with a first look</source>
+        <translation>Empezar con una primera mirada</translation>
     </message>
 </context>
 <context>
@@ -1110,6 +1230,18 @@
     </message>
 </context>
 <context>
+    <name>FirstLook</name>
+    <message>
+        <source>First look</source>
+        <comment>kind of walk</comment>
+        <translation>Primera mirada</translation>
+    </message>
+    <message>
+        <source>What would do most harm if it were wrong, out of all this rig has. The rest can follow in stretches.</source>
+        <translation>Lo que haría más daño si estuviera mal, de todo lo que tiene este vehículo. Lo demás puede seguir por partes.</translation>
+    </message>
+</context>
+<context>
     <name>FittedBlock</name>
     <message>
         <source>A wheel was fitted</source>
@@ -1197,6 +1329,14 @@
         <source>mended %1</source>
         <comment>date</comment>
         <translation>reparado el %1</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
+        <translation>Empieza con una atención en una línea de una ronda y queda aquí hasta que una reparación lo cierra.</translation>
     </message>
 </context>
 <context>
@@ -2156,6 +2296,13 @@
     </message>
 </context>
 <context>
+    <name>PlatePicture</name>
+    <message>
+        <source>picture of a placard: mass, axles, tires, pressure when cold</source>
+        <translation>dibujo de una placa: masa, ejes, neumáticos, presión en frío</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2641,6 +2788,46 @@
         <source>Check the number and its unit, for example 6.4 m or 21 ft.</source>
         <translation>Revise el número y su unidad, por ejemplo 6.4 m o 21 ft.</translation>
     </message>
+    <message>
+        <source>Write it for example as 4.5 bar or 65 psi.</source>
+        <translation>Escríbalo por ejemplo como 4,5 bar o 65 psi.</translation>
+    </message>
+    <message>
+        <source>Write the number with its unit.</source>
+        <translation>Escriba el número con su unidad.</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen.</source>
+        <translation>No se eligió nada.</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Elija lo que más se acerque.</translation>
+    </message>
+    <message>
+        <source>Choose where the rig is at home.</source>
+        <translation>Elija de dónde es el vehículo.</translation>
+    </message>
+    <message>
+        <source>A door, window or vent would lie outside the rig.</source>
+        <translation>Una puerta, ventana o respiradero quedaría fuera del vehículo.</translation>
+    </message>
+    <message>
+        <source>Check the length, or move it on the command line with rig set.</source>
+        <translation>Compruebe el largo, o muévalo en la línea de órdenes con rig set.</translation>
+    </message>
+    <message>
+        <source>The placard asks for more than the sidewall allows.</source>
+        <translation>La placa pide más de lo que permite el flanco.</translation>
+    </message>
+    <message>
+        <source>Read both again; a tire shop decides which tire is wrong.</source>
+        <translation>Lea ambos otra vez; un taller de neumáticos decide cuál neumático no corresponde.</translation>
+    </message>
+    <message>
+        <source>Check it, for example 4.5 bar or 65 psi.</source>
+        <translation>Compruébelo, por ejemplo 4,5 bar o 65 psi.</translation>
+    </message>
 </context>
 <context>
     <name>RigHead</name>
@@ -2648,21 +2835,6 @@
         <source>settings</source>
         <comment>page</comment>
         <translation>ajustes</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, figure</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Hidden: %1</source>
-        <comment>points</comment>
-        <translation>Oculto: %1</translation>
-    </message>
-    <message>
-        <source>why</source>
-        <comment>opens the grounds of the figures</comment>
-        <translation>por qué</translation>
     </message>
 </context>
 <context>
@@ -2796,6 +2968,53 @@
         <comment>who, when, because</comment>
         <translation>aceptado por %1 el %2: %3</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, figure</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hidden: %1</source>
+        <comment>points</comment>
+        <translation>Oculto: %1</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <comment>opens the grounds of the figures</comment>
+        <translation>por qué</translation>
+    </message>
+    <message>
+        <source>its measures and plates</source>
+        <translation>sus medidas y placas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are jobs of a quarter of an hour and more; their time is not counted. Pass over what is not for today.</source>
+        <translation>
+            <numerusform>%n de ellos es un trabajo de un cuarto de hora o más; su tiempo no se cuenta. Pase por alto lo que no sea para hoy.</numerusform>
+            <numerusform>%n de ellos son trabajos de un cuarto de hora o más; su tiempo no se cuenta. Pase por alto lo que no sea para hoy.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>RigsBlock</name>
+    <message>
+        <source>Rig under care</source>
+        <translation>Vehículo a cargo</translation>
+    </message>
+    <message>
+        <source>put %1 away: not offered on this device, its logbook stays</source>
+        <comment>rig</comment>
+        <translation>guardar %1: no se ofrece en este dispositivo, su bitácora queda</translation>
+    </message>
+    <message>
+        <source>bring back %1</source>
+        <comment>rig that was put away</comment>
+        <translation>volver a sacar %1</translation>
+    </message>
+    <message>
+        <source>set up another rig</source>
+        <translation>agregar otro vehículo</translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
@@ -2879,68 +3098,43 @@
         <translation>Idioma</translation>
     </message>
     <message>
-        <source>Rig under care</source>
-        <translation>Vehículo a cargo</translation>
-    </message>
-    <message>
-        <source>set up another rig</source>
-        <translation>agregar otro vehículo</translation>
-    </message>
-    <message>
         <source>points of this rig: add, hide, how often</source>
         <translation>puntos de este vehículo: añadir, ocultar, cada cuánto</translation>
-    </message>
-    <message>
-        <source>Where data come from</source>
-        <translation>De dónde vienen los datos</translation>
-    </message>
-    <message>
-        <source>Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0.</source>
-        <translation>Temperatura y lluvia: Legates y Willmott 1989 y CRU CL 2.0 (New, Lister, Hulme, Makin 2002), según los mapas de Marble; adaptados. Licencia: CC BY-SA 3.0.</translation>
-    </message>
-    <message>
-        <source>Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret.</source>
-        <translation>Alturas y aire de mar: ETOPO5 y COADS, NOAA, según el paquete de Ferret.</translation>
-    </message>
-    <message>
-        <source>Coastline: made with Natural Earth, public domain.</source>
-        <translation>Línea de costa: hecha con Natural Earth, dominio público.</translation>
     </message>
     <message>
         <source>exchange with other devices</source>
         <translation>intercambiar con otros dispositivos</translation>
     </message>
+    <message>
+        <source>about: version, data, licences</source>
+        <translation>acerca de: versión, datos, licencias</translation>
+    </message>
+</context>
+<context>
+    <name>SetupFitted</name>
+    <message>
+        <source>What is usual is chosen already. It decides what the walks ask about.</source>
+        <translation>Lo habitual ya está elegido. Decide sobre qué preguntan las rondas.</translation>
+    </message>
+    <message>
+        <source>Fitted to it</source>
+        <translation>Lo que lleva</translation>
+    </message>
+    <message>
+        <source>more that may be fitted</source>
+        <translation>más que puede llevar</translation>
+    </message>
+    <message>
+        <source>What the roof is made of</source>
+        <translation>De qué es el techo</translation>
+    </message>
+    <message>
+        <source>May the roof carry a person?</source>
+        <translation>¿El techo soporta a una persona?</translation>
+    </message>
 </context>
 <context>
     <name>SetupForm</name>
-    <message>
-        <source>such as 21 ft 6 in or 6.55 m</source>
-        <translation>por ejemplo 21 ft 6 in o 6.55 m</translation>
-    </message>
-    <message>
-        <source>such as 6.4 m or 21 ft</source>
-        <translation>por ejemplo 6.4 m o 21 ft</translation>
-    </message>
-    <message>
-        <source>Length of the body, without the drawbar</source>
-        <translation>Largo de la carrocería, sin la lanza</translation>
-    </message>
-    <message>
-        <source>Width of the body</source>
-        <translation>Ancho de la carrocería</translation>
-    </message>
-    <message>
-        <source>Height of the body, floor to roof</source>
-        <translation>Alto de la carrocería, del piso al techo</translation>
-    </message>
-    <message>
-        <source>Floor above the ground</source>
-        <translation>Altura del piso sobre el suelo</translation>
-    </message>
-    <message>
-        <source>Coupling to the front of the body</source>
-        <translation>Del enganche al frente de la carrocería</translation>
-    </message>
     <message>
         <source>Your rig</source>
         <translation>Su vehículo</translation>
@@ -2948,44 +3142,6 @@
     <message>
         <source>Another rig</source>
         <translation>Otro vehículo</translation>
-    </message>
-    <message>
-        <source>The drawing and the points to look at are made from this. Measures can be put right later.</source>
-        <translation>De esto salen el dibujo y los puntos por revisar. Las medidas se pueden corregir después.</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <comment>of the rig</comment>
-        <translation>Nombre</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <comment>of rig</comment>
-        <translation>Clase</translation>
-    </message>
-    <message>
-        <source>Practice: whose habits its lamps, plugs and gas follow</source>
-        <translation>Práctica: qué costumbres siguen luces, enchufes y gas</translation>
-    </message>
-    <message>
-        <source>Axles, each aft of the front of the body</source>
-        <translation>Ejes, cada uno desde el frente de la carrocería</translation>
-    </message>
-    <message>
-        <source>such as 10 ft 10 in; 13 ft 7 in</source>
-        <translation>por ejemplo 10 ft 10 in; 13 ft 7 in</translation>
-    </message>
-    <message>
-        <source>such as 3.3 m; 4.15 m</source>
-        <translation>por ejemplo 3.3 m; 4.15 m</translation>
-    </message>
-    <message>
-        <source>May the roof carry a person?</source>
-        <translation>¿El techo soporta a una persona?</translation>
-    </message>
-    <message>
-        <source>Fitted to it</source>
-        <translation>Lo que lleva</translation>
     </message>
     <message numerus="yes">
         <source>%n answer(s) to put right, told above</source>
@@ -2999,12 +3155,113 @@
         <translation>Dibujarlo</translation>
     </message>
     <message>
-        <source>more that may be fitted</source>
-        <translation>más que puede llevar</translation>
-    </message>
-    <message>
         <source>or take part in a rig of another device</source>
         <translation>o participar en un vehículo de otro dispositivo</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <comment>step of a form</comment>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <comment>step of a form</comment>
+        <translation>medidas</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <comment>step of a form</comment>
+        <translation>equipo</translation>
+    </message>
+    <message>
+        <source>plates</source>
+        <comment>step of a form</comment>
+        <translation>placas</translation>
+    </message>
+    <message>
+        <source>Choose what comes nearest.</source>
+        <translation>Elija lo que más se acerque.</translation>
+    </message>
+    <message>
+        <source>Its sheet</source>
+        <comment>of the rig</comment>
+        <translation>Su ficha</translation>
+    </message>
+    <message>
+        <source>The drawing and the points to look at are made from this: four short steps, of which two are enough to begin.</source>
+        <translation>De esto se hacen el dibujo y los puntos que mirar: cuatro pasos cortos, de los que bastan dos para empezar.</translation>
+    </message>
+    <message>
+        <source>Look round an invented rig first</source>
+        <translation>Mirar primero un vehículo inventado</translation>
+    </message>
+    <message>
+        <source>two years of walks, trips and findings, all made up</source>
+        <translation>dos años de rondas, viajes y hallazgos, todo inventado</translation>
+    </message>
+    <message>
+        <source>or bring a logbook back from a backup</source>
+        <translation>o recuperar una bitácora de una copia</translation>
+    </message>
+    <message>
+        <source>Write it down</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>the rest can wait</source>
+        <translation>lo demás puede esperar</translation>
+    </message>
+    <message>
+        <source>Next: how big</source>
+        <translation>Siguiente: qué tamaño</translation>
+    </message>
+    <message>
+        <source>Next: what is fitted</source>
+        <translation>Siguiente: qué lleva</translation>
+    </message>
+    <message>
+        <source>Next: its plates</source>
+        <translation>Siguiente: sus placas</translation>
+    </message>
+    <message>
+        <source>A backup of a logbook</source>
+        <translation>Una copia de una bitácora</translation>
+    </message>
+    <message>
+        <source>Logbooks (*.snugwalk)</source>
+        <translation>Bitácoras (*.snugwalk)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>SetupKind</name>
+    <message>
+        <source>Where is it at home? Lamps, plugs and gas follow that.</source>
+        <translation>¿De dónde es? De eso dependen luces, enchufes y gas.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <comment>kind of rig</comment>
+        <translation>¿Qué es?</translation>
+    </message>
+    <message>
+        <source>Measures in; typing takes either</source>
+        <translation>Medidas en; se puede escribir en ambas</translation>
+    </message>
+    <message>
+        <source>metres, kPa, °C</source>
+        <translation>metros, kPa, °C</translation>
+    </message>
+    <message>
+        <source>feet, psi, °F</source>
+        <translation>pies, psi, °F</translation>
+    </message>
+    <message>
+        <source>Your name, written beside each mark; may stay empty</source>
+        <translation>Su nombre, escrito junto a cada marca; puede quedar vacío</translation>
     </message>
 </context>
 <context>
@@ -3078,6 +3335,178 @@
         <source>not known, counts as no</source>
         <comment>answer</comment>
         <translation>no se sabe, cuenta como no</translation>
+    </message>
+    <message>
+        <source>rubber or plastic membrane</source>
+        <comment>roof</comment>
+        <translation>membrana de goma o plástico</translation>
+    </message>
+    <message>
+        <source>moulded in one piece</source>
+        <comment>roof</comment>
+        <translation>moldeado de una pieza</translation>
+    </message>
+    <message>
+        <source>metal sheet</source>
+        <comment>roof</comment>
+        <translation>chapa de metal</translation>
+    </message>
+    <message>
+        <source>canvas</source>
+        <comment>roof</comment>
+        <translation>lona</translation>
+    </message>
+</context>
+<context>
+    <name>SetupMeasures</name>
+    <message>
+        <source>Width of the body</source>
+        <translation>Ancho de la carrocería</translation>
+    </message>
+    <message>
+        <source>Height of the body, floor to roof</source>
+        <translation>Alto de la carrocería, del piso al techo</translation>
+    </message>
+    <message>
+        <source>Floor above the ground</source>
+        <translation>Altura del piso sobre el suelo</translation>
+    </message>
+    <message>
+        <source>Coupling to the front of the body</source>
+        <translation>Del enganche al frente de la carrocería</translation>
+    </message>
+    <message>
+        <source>left empty: %1, as is usual</source>
+        <comment>a measure</comment>
+        <translation>vacío: %1, lo habitual</translation>
+    </message>
+    <message>
+        <source>What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later.</source>
+        <translation>Lo que queda vacío se dibuja como suelen ser estos vehículos. Mida cuando haya tiempo: todo se puede corregir después.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <comment>of the rig</comment>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Length of the body, without the drawbar</source>
+        <translation>Largo de la carrocería, sin la lanza</translation>
+    </message>
+    <message>
+        <source>such as 21 ft 6 in or 6.55 m</source>
+        <translation>por ejemplo 21 ft 6 in o 6.55 m</translation>
+    </message>
+    <message>
+        <source>such as 6.4 m or 21 ft</source>
+        <translation>por ejemplo 6.4 m o 21 ft</translation>
+    </message>
+    <message>
+        <source>Axles</source>
+        <translation>Ejes</translation>
+    </message>
+    <message>
+        <source>more measures: width, height, floor, axles</source>
+        <translation>más medidas: ancho, alto, piso, ejes</translation>
+    </message>
+    <message>
+        <source>Axles, each aft of the front of the body</source>
+        <translation>Ejes, cada uno desde el frente de la carrocería</translation>
+    </message>
+</context>
+<context>
+    <name>SetupPlates</name>
+    <message>
+        <source>such as 65 psi or 4.5 bar</source>
+        <translation>por ejemplo 65 psi o 4,5 bar</translation>
+    </message>
+    <message>
+        <source>such as 450 kPa, 4.5 bar or 65 psi</source>
+        <translation>por ejemplo 450 kPa, 4,5 bar o 65 psi</translation>
+    </message>
+    <message>
+        <source>such as 7,500 lb or 3400 kg</source>
+        <translation>por ejemplo 7500 lb o 3400 kg</translation>
+    </message>
+    <message>
+        <source>such as 2500 kg or 5,500 lb</source>
+        <translation>por ejemplo 2500 kg o 5500 lb</translation>
+    </message>
+    <message>
+        <source>1: pressure, cold, by the placard</source>
+        <translation>1: presión, en frío, según la placa</translation>
+    </message>
+    <message>
+        <source>2: largest mass of the loaded rig</source>
+        <translation>2: masa máxima del vehículo cargado</translation>
+    </message>
+    <message>
+        <source>1: size, as it stands</source>
+        <translation>1: medida, tal como está escrita</translation>
+    </message>
+    <message>
+        <source>such as 205/75 R14 105</source>
+        <translation>por ejemplo 205/75 R14 105</translation>
+    </message>
+    <message>
+        <source>1: load range, a letter</source>
+        <translation>1: rango de carga, una letra</translation>
+    </message>
+    <message>
+        <source>such as D; many tires have none</source>
+        <translation>por ejemplo D; muchos neumáticos no la tienen</translation>
+    </message>
+    <message>
+        <source>2: largest load, single</source>
+        <translation>2: carga máxima, rueda simple</translation>
+    </message>
+    <message>
+        <source>such as 2,040 lb</source>
+        <translation>por ejemplo 2040 lb</translation>
+    </message>
+    <message>
+        <source>such as 925 kg</source>
+        <translation>por ejemplo 925 kg</translation>
+    </message>
+    <message>
+        <source>2: at this pressure, cold</source>
+        <translation>2: a esta presión, en frío</translation>
+    </message>
+    <message>
+        <source>Only what stands on the rig counts as its maker&apos;s figure. Leave empty what you have not read; it can be added later.</source>
+        <translation>Solo lo que está escrito en el vehículo cuenta como dato del fabricante. Deje vacío lo que no haya leído; se puede añadir después.</translation>
+    </message>
+    <message>
+        <source>The placard</source>
+        <translation>La placa</translation>
+    </message>
+    <message>
+        <source>A plate or a sticker on the body: often near the front of the road side, in a door frame or a locker.</source>
+        <translation>Una placa o un adhesivo en la carrocería: a menudo cerca del frente del lado de la calzada, en el marco de una puerta o en un cofre.</translation>
+    </message>
+    <message>
+        <source>The tire&apos;s sidewall</source>
+        <translation>El flanco del neumático</translation>
+    </message>
+    <message>
+        <source>3: the date code: the last four figures, week and year. 2326 is week 23 of 2026. The walk asks for it on each wheel.</source>
+        <translation>3: el código de fecha: las últimas cuatro cifras, semana y año. 2326 es la semana 23 de 2026. La ronda lo pide en cada rueda.</translation>
+    </message>
+    <message>
+        <source>The wheel</source>
+        <translation>La rueda</translation>
+    </message>
+    <message>
+        <source>Torque of the wheel nuts, by the maker</source>
+        <translation>Par de las tuercas de rueda, según el fabricante</translation>
+    </message>
+    <message>
+        <source>such as 100 lb·ft</source>
+        <translation>por ejemplo 100 lb·ft</translation>
+    </message>
+    <message>
+        <source>such as 120 N·m</source>
+        <translation>por ejemplo 120 N·m</translation>
     </message>
 </context>
 <context>
@@ -4386,6 +4815,13 @@
     </message>
 </context>
 <context>
+    <name>TirePicture</name>
+    <message>
+        <source>picture of a tire&apos;s sidewall: 1 size, 2 largest load and pressure, 3 date code</source>
+        <translation>dibujo del flanco de un neumático: 1 medida, 2 carga y presión máximas, 3 código de fecha</translation>
+    </message>
+</context>
+<context>
     <name>TrackSketch</name>
     <message>
         <source>sketch of the track</source>
@@ -4475,6 +4911,14 @@
     <message>
         <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
         <translation>Puntos: mediciones. Trazos gruesos: límite. Trazos finos: la línea que sigue. Anillo: donde probablemente llega al límite, entre temprano y tarde. Línea vertical: hoy.</translation>
+    </message>
+    <message>
+        <source>Readings over time</source>
+        <translation>Lecturas en el tiempo</translation>
+    </message>
+    <message>
+        <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
+        <translation>Una lectura se escribe en una ronda, en una línea que mide algo, como los neumáticos. Dos hacen una tendencia.</translation>
     </message>
 </context>
 <context>
@@ -4673,6 +5117,10 @@
     <message>
         <source>From where the log began. Full bars: rough, over the upper broken line. Under the lower one: smooth. A gap: too slow, uneven or handled.</source>
         <translation>Desde donde empezó el registro. Barras llenas: áspero, sobre la línea discontinua de arriba. Bajo la de abajo: liso. Un hueco: demasiado lento, desigual o con el sensor en la mano.</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Viajes</translation>
     </message>
 </context>
 <context>
@@ -5159,6 +5607,10 @@
         <source>Where the catalogue has it from</source>
         <translation>De dónde lo tiene el catálogo</translation>
     </message>
+    <message>
+        <source>Why it is due then</source>
+        <translation>Por qué toca entonces</translation>
+    </message>
 </context>
 <context>
     <name>WhyPicture</name>
@@ -5229,6 +5681,37 @@
     <message>
         <source>There are no two walks to lay side by side yet.</source>
         <translation>Todavía no hay dos rondas para poner lado a lado.</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::BooksModel</name>
+    <message>
+        <source>Making the invented rig …</source>
+        <translation>Haciendo el vehículo inventado …</translation>
+    </message>
+    <message>
+        <source>Making the invented rig: %1 of %2</source>
+        <translation>Haciendo el vehículo inventado: %1 de %2</translation>
+    </message>
+    <message>
+        <source>The invented rig is gone from this device.</source>
+        <translation>El vehículo inventado ya no está en este dispositivo.</translation>
+    </message>
+    <message>
+        <source>Copying the logbook with its photos …</source>
+        <translation>Copiando la bitácora con sus fotos …</translation>
+    </message>
+    <message>
+        <source>Copied with its photos: %1</source>
+        <translation>Copiada con sus fotos: %1</translation>
+    </message>
+    <message>
+        <source>Copying and checking the backup …</source>
+        <translation>Copiando y comprobando la copia …</translation>
+    </message>
+    <message>
+        <source>Checked and opened: %1</source>
+        <translation>Comprobada y abierta: %1</translation>
     </message>
 </context>
 <context>
