@@ -58,7 +58,7 @@ Scroll {
                     Accessible.ignored: true
                 }
                 BodyText { visible: text !== ""; text: kind.modelData.holdsLeftOut ?? ""; level: "small"; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
-                BodyText { visible: text !== ""; text: kind.modelData.leftOut || modelData.jobs || ""; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText { visible: text !== ""; text: kind.modelData.leftOut || kind.modelData.jobs || ""; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
             }
             background: Rectangle {
                 color: kind.down ? Tone.band : Tone.paper
