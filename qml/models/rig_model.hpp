@@ -78,8 +78,8 @@ public:
     /// [{name, kind, face, x, y, z, w, h}]
     [[nodiscard]] QVariantList openings() const;
     [[nodiscard]] FindingModel *findings() { return &m_findings; }
-    /// [{slug, name, about, lines, minutes, suggested, leftOut, holdsLeftOut}], the likely one first; one
-    /// with `budget` is started within these minutes.
+    /// [{slug, name, about, lines, minutes, jobs, suggested, leftOut, holdsLeftOut}], the likely one first;
+    /// one with `budget` is started within these minutes.
     [[nodiscard]] QVariantList kinds() const;
     /// [{slug, name}]: what can be fitted to a rig.
     [[nodiscard]] QVariantList fittingChoices() const;

@@ -213,7 +213,7 @@ QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue)
             {QStringLiteral("about"), Voice::text(shown.voice->texts.kindAbout(kind.slug))},
             {QStringLiteral("lines"), static_cast<int>(tape->size())},
             {QStringLiteral("minutes"), static_cast<int>(std::lround(effort.looking))},
-            {QStringLiteral("leftOut"), jobWords(effort.jobs)},
+            {QStringLiteral("jobs"), jobWords(effort.jobs)},
             {QStringLiteral("suggested"), kind.slug == suggested}};
         if (kind.slug == suggested)
             list.prepend(entry);

@@ -21,7 +21,8 @@ namespace snugwalk {
 /// "Wheel nuts, hidden by A., 3 May 2026": points that stay in sight although they are hidden.
 [[nodiscard]] QStringList hiddenInSightWords(const Shown &shown, const Catalogue &product);
 
-/// [{slug, name, about, lines, minutes, suggested}] for a rig.
+/// [{slug, name, about, lines, minutes, jobs, suggested}] for a rig; minutes of
+/// looking, `jobs` says how many points are more than that.
 [[nodiscard]] QVariantList walkKinds(const Shown &shown, const Catalogue &catalogue);
 
 /// "Before the road, 14 lines, about 9 minutes": the kind that is suggested.

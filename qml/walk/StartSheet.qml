@@ -40,7 +40,7 @@ Scroll {
             id: kind
             required property var modelData
             text: modelData.name
-            spoken: Format.join([qsTr("%1. %2", "kind of walk, what it is for").arg(modelData.name).arg(modelData.about), modelData.leftOut ?? ""], " ")
+            spoken: Format.join([qsTr("%1. %2", "kind of walk, what it is for").arg(modelData.name).arg(modelData.about), modelData.leftOut || modelData.jobs || ""], " ")
             topPadding: 10
             bottomPadding: 10
             Layout.fillWidth: true
@@ -58,7 +58,7 @@ Scroll {
                     Accessible.ignored: true
                 }
                 BodyText { visible: text !== ""; text: kind.modelData.holdsLeftOut ?? ""; level: "small"; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
-                BodyText { visible: text !== ""; text: kind.modelData.leftOut ?? ""; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
+                BodyText { visible: text !== ""; text: kind.modelData.leftOut || kind.modelData.jobs || ""; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
             }
             background: Rectangle {
                 color: kind.down ? Tone.band : Tone.paper

@@ -170,7 +170,7 @@ void TstStart::jobsAreNotCountedAsLooking()
         if (kind.value(QStringLiteral("slug")).toString() != QStringLiteral("full_round"))
             continue;
         all = kind.value(QStringLiteral("minutes")).toDouble();
-        jobs = kind.value(QStringLiteral("leftOut")).toString().section(u' ', 0, 0).toInt();
+        jobs = kind.value(QStringLiteral("jobs")).toString().section(u' ', 0, 0).toInt();
     }
     double counted = 0.0;
     int longOnes = 0;

@@ -123,9 +123,11 @@ TEST_CASE("a restore never overwrites, and a damaged backup leaves nothing")
     REQUIRE(backupLogbook(walker.book(), backup));
     const std::string taken = walker.home.folder().file("taken.snug");
     spill(taken, "precious");
-    const auto onto = [&](const std::string &from, const std::string &to) {
+    const auto onto = [&](const std::string &from, const std::string &to) -> std::optional<Errc> {
         const Result<CheckReport> report = restoreLogbook(from, to, walker.home.options());
-        return report ? Errc::Bug : report.error().code;
+        if (report)
+            return std::nullopt;
+        return report.error().code;
     };
     CHECK(onto(backup, taken) == Errc::Conflict);
     CHECK(slurp(taken) == "precious");
