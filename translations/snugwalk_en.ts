@@ -309,13 +309,6 @@
             <numerusform>%n not fitted</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n not looked at</source>
-        <translation>
-            <numerusform>%n not looked at</numerusform>
-            <numerusform>%n not looked at</numerusform>
-        </translation>
-    </message>
     <message>
         <source>road not known</source>
         <translation>road not known</translation>
@@ -339,6 +332,13 @@
     <message>
         <source>track</source>
         <translation>track</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) not looked at</source>
+        <translation>
+            <numerusform>%n line not looked at</numerusform>
+            <numerusform>%n lines not looked at</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -384,6 +384,20 @@
     <message>
         <source>Back to the finding</source>
         <translation>Back to the finding</translation>
+    </message>
+    <message>
+        <source>Light of the camera</source>
+        <translation>Light of the camera</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>the light</comment>
+        <translation>on</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>the light</comment>
+        <translation>off</translation>
     </message>
 </context>
 <context>
@@ -475,11 +489,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>number of points, what became of them</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, against %3</translation>
@@ -513,6 +522,78 @@
     <message>
         <source>Fitted since: %1.</source>
         <translation>Fitted since: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worse</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n worse</numerusform>
+            <numerusform>%n worse</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n same</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n same</numerusform>
+            <numerusform>%n same</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n better</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n better</numerusform>
+            <numerusform>%n better</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mended</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n mended</numerusform>
+            <numerusform>%n mended</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gone, without a mend</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n gone, without a mend</numerusform>
+            <numerusform>%n gone, without a mend</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n not looked at</numerusform>
+            <numerusform>%n not looked at</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first look</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n first look</numerusform>
+            <numerusform>%n first looks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n no longer fitted</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n no longer fitted</numerusform>
+            <numerusform>%n no longer fitted</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1504,11 +1585,123 @@
     </message>
 </context>
 <context>
+    <name>Keypad</name>
+    <message>
+        <source>erase</source>
+        <comment>key of the keypad</comment>
+        <translation>erase</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>key of the keypad</comment>
+        <translation>clear</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>key of the keypad</comment>
+        <translation>next</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>key of the keypad</comment>
+        <translation>done</translation>
+    </message>
+    <message>
+        <source>take away the last figure</source>
+        <translation>take away the last figure</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>decimal comma</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>decimal point</translation>
+    </message>
+    <message>
+        <source>above or below zero</source>
+        <translation>above or below zero</translation>
+    </message>
+    <message>
+        <source>fraction bar</source>
+        <translation>fraction bar</translation>
+    </message>
+    <message>
+        <source>take away all figures</source>
+        <translation>take away all figures</translation>
+    </message>
+    <message>
+        <source>next reading</source>
+        <translation>next reading</translation>
+    </message>
+    <message>
+        <source>done with the readings</source>
+        <translation>done with the readings</translation>
+    </message>
+    <message>
+        <source>keypad for %1</source>
+        <comment>what is read</comment>
+        <translation>keypad for %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>unit</comment>
+        <translation>in %1</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>last time</source>
+        <translation>last time</translation>
+    </message>
+    <message>
+        <source>at a glance</source>
+        <comment>how it was looked at</comment>
+        <translation>at a glance</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <comment>how it was looked at</comment>
+        <translation>measured</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <comment>how it was looked at</comment>
+        <translation>looked</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>what a point got</comment>
+        <translation>pass</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>what a point got</comment>
+        <translation>attention</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>what a point got</comment>
+        <translation>not fitted</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>what a point got</comment>
+        <translation>could not look</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <comment>a mark: how, what, when, who</comment>
+        <translation>last: %1</translation>
     </message>
 </context>
 <context>
@@ -1637,6 +1830,67 @@
         <source>track</source>
         <comment>road</comment>
         <translation>track</translation>
+    </message>
+</context>
+<context>
+    <name>LinesPage</name>
+    <message>
+        <source>all</source>
+        <comment>lines of a walk</comment>
+        <translation>all</translation>
+    </message>
+    <message>
+        <source>left, %1</source>
+        <comment>lines without a mark, how many</comment>
+        <translation>left, %1</translation>
+    </message>
+    <message>
+        <source>attention, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>attention, %1</translation>
+    </message>
+    <message>
+        <source>pass, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>pass, %1</translation>
+    </message>
+    <message>
+        <source>could not look, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>could not look, %1</translation>
+    </message>
+    <message>
+        <source>not fitted, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>not fitted, %1</translation>
+    </message>
+    <message>
+        <source>every stand</source>
+        <translation>every stand</translation>
+    </message>
+    <message>
+        <source>Search the lines</source>
+        <translation>Search the lines</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>only one stand</source>
+        <translation>only one stand</translation>
+    </message>
+    <message>
+        <source>No line of this walk is like that.</source>
+        <translation>No line of this walk is like that.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n line</numerusform>
+            <numerusform>%n lines</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2252,6 +2506,11 @@
         <source>looks only</source>
         <translation>looks only</translation>
     </message>
+    <message>
+        <source>every month</source>
+        <comment>interval</comment>
+        <translation>every month</translation>
+    </message>
 </context>
 <context>
     <name>PointsPage</name>
@@ -2384,6 +2643,10 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 is outside the limit (%2, %3). Consider attention.</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 can be read two ways. Write %2 or %3.</translation>
+    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -2493,6 +2756,27 @@
     <message>
         <source>It was mended; a look has to confirm it.</source>
         <translation>It was mended; a look has to confirm it.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonChips</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>Could not look, because</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>could not look: %1</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>another reason</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>put the reasons away</comment>
+        <translation>not now</translation>
     </message>
 </context>
 <context>
@@ -2796,6 +3080,13 @@
         <comment>who, when, because</comment>
         <translation>accepted by %1 on %2: %3</translation>
     </message>
+    <message numerus="yes">
+        <source>about %n hours</source>
+        <translation>
+            <numerusform>about %n hour</numerusform>
+            <numerusform>about %n hours</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
@@ -2909,6 +3200,24 @@
     <message>
         <source>exchange with other devices</source>
         <translation>exchange with other devices</translation>
+    </message>
+    <message>
+        <source>A buzz in the hand when a mark is written</source>
+        <translation>A buzz in the hand when a mark is written</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>setting</comment>
+        <translation>on</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>setting</comment>
+        <translation>off</translation>
+    </message>
+    <message>
+        <source>A soft tick when a mark is written</source>
+        <translation>A soft tick when a mark is written</translation>
     </message>
 </context>
 <context>
@@ -5457,6 +5766,11 @@
         <source>%1 on hand</source>
         <comment>amount</comment>
         <translation>%1 on hand</translation>
+    </message>
+    <message>
+        <source>get %1</source>
+        <comment>how many pieces</comment>
+        <translation>get %1</translation>
     </message>
 </context>
 <context>

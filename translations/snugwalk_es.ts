@@ -309,13 +309,6 @@
             <numerusform>%n no los lleva</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>%n not looked at</source>
-        <translation>
-            <numerusform>%n sin revisar</numerusform>
-            <numerusform>%n sin revisar</numerusform>
-        </translation>
-    </message>
     <message>
         <source>road not known</source>
         <translation>camino desconocido</translation>
@@ -339,6 +332,13 @@
     <message>
         <source>track</source>
         <translation>huella</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s) not looked at</source>
+        <translation>
+            <numerusform>%n línea sin mirar</numerusform>
+            <numerusform>%n líneas sin mirar</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -384,6 +384,20 @@
     <message>
         <source>Back to the finding</source>
         <translation>Volver al hallazgo</translation>
+    </message>
+    <message>
+        <source>Light of the camera</source>
+        <translation>Luz de la cámara</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>the light</comment>
+        <translation>encendida</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>the light</comment>
+        <translation>apagada</translation>
     </message>
 </context>
 <context>
@@ -475,11 +489,6 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>number of points, what became of them</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1, %2, against %3</source>
         <comment>kind of walk, date now, date then</comment>
         <translation>%1, %2, frente a %3</translation>
@@ -513,6 +522,78 @@
     <message>
         <source>Fitted since: %1.</source>
         <translation>Montado desde entonces: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n nuevo</numerusform>
+            <numerusform>%n nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n worse</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n peor</numerusform>
+            <numerusform>%n peores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n same</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n igual</numerusform>
+            <numerusform>%n iguales</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n better</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n mejor</numerusform>
+            <numerusform>%n mejores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mended</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n reparado</numerusform>
+            <numerusform>%n reparados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gone, without a mend</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n desaparecido sin reparación</numerusform>
+            <numerusform>%n desaparecidos sin reparación</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not looked at</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n sin mirar</numerusform>
+            <numerusform>%n sin mirar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n first look</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n mirado por primera vez</numerusform>
+            <numerusform>%n mirados por primera vez</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n no longer fitted</source>
+        <comment>points</comment>
+        <translation>
+            <numerusform>%n que ya no lleva</numerusform>
+            <numerusform>%n que ya no lleva</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1504,11 +1585,123 @@
     </message>
 </context>
 <context>
+    <name>Keypad</name>
+    <message>
+        <source>erase</source>
+        <comment>key of the keypad</comment>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <comment>key of the keypad</comment>
+        <translation>borrar</translation>
+    </message>
+    <message>
+        <source>next</source>
+        <comment>key of the keypad</comment>
+        <translation>siguiente</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <comment>key of the keypad</comment>
+        <translation>listo</translation>
+    </message>
+    <message>
+        <source>take away the last figure</source>
+        <translation>quitar la última cifra</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>coma decimal</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>punto decimal</translation>
+    </message>
+    <message>
+        <source>above or below zero</source>
+        <translation>sobre o bajo cero</translation>
+    </message>
+    <message>
+        <source>fraction bar</source>
+        <translation>barra de fracción</translation>
+    </message>
+    <message>
+        <source>take away all figures</source>
+        <translation>quitar todas las cifras</translation>
+    </message>
+    <message>
+        <source>next reading</source>
+        <translation>lectura siguiente</translation>
+    </message>
+    <message>
+        <source>done with the readings</source>
+        <translation>terminar las lecturas</translation>
+    </message>
+    <message>
+        <source>keypad for %1</source>
+        <comment>what is read</comment>
+        <translation>teclado para %1</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>unit</comment>
+        <translation>en %1</translation>
+    </message>
+</context>
+<context>
     <name>LabelRow</name>
     <message>
         <source>%1: %2</source>
         <comment>name, figure</comment>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>last time</source>
+        <translation>la última vez</translation>
+    </message>
+    <message>
+        <source>at a glance</source>
+        <comment>how it was looked at</comment>
+        <translation>de un vistazo</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <comment>how it was looked at</comment>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>looked</source>
+        <comment>how it was looked at</comment>
+        <translation>mirado</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <comment>what a point got</comment>
+        <translation>pasa</translation>
+    </message>
+    <message>
+        <source>attention</source>
+        <comment>what a point got</comment>
+        <translation>atención</translation>
+    </message>
+    <message>
+        <source>not fitted</source>
+        <comment>what a point got</comment>
+        <translation>no lleva</translation>
+    </message>
+    <message>
+        <source>could not look</source>
+        <comment>what a point got</comment>
+        <translation>no pude ver</translation>
+    </message>
+    <message>
+        <source>last: %1</source>
+        <comment>a mark: how, what, when, who</comment>
+        <translation>última vez: %1</translation>
     </message>
 </context>
 <context>
@@ -1637,6 +1830,67 @@
         <source>track</source>
         <comment>road</comment>
         <translation>huella</translation>
+    </message>
+</context>
+<context>
+    <name>LinesPage</name>
+    <message>
+        <source>all</source>
+        <comment>lines of a walk</comment>
+        <translation>todas</translation>
+    </message>
+    <message>
+        <source>left, %1</source>
+        <comment>lines without a mark, how many</comment>
+        <translation>quedan, %1</translation>
+    </message>
+    <message>
+        <source>attention, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>atención, %1</translation>
+    </message>
+    <message>
+        <source>pass, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>pasa, %1</translation>
+    </message>
+    <message>
+        <source>could not look, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>no pude ver, %1</translation>
+    </message>
+    <message>
+        <source>not fitted, %1</source>
+        <comment>lines with that mark, how many</comment>
+        <translation>no lleva, %1</translation>
+    </message>
+    <message>
+        <source>every stand</source>
+        <translation>todos los lugares</translation>
+    </message>
+    <message>
+        <source>Search the lines</source>
+        <translation>Buscar en las líneas</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>only one stand</source>
+        <translation>solo un lugar</translation>
+    </message>
+    <message>
+        <source>No line of this walk is like that.</source>
+        <translation>Ninguna línea de esta ronda es así.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n line(s)</source>
+        <comment>of a walk</comment>
+        <translation>
+            <numerusform>%n línea</numerusform>
+            <numerusform>%n líneas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2252,6 +2506,11 @@
         <source>looks only</source>
         <translation>solo el aspecto</translation>
     </message>
+    <message>
+        <source>every month</source>
+        <comment>interval</comment>
+        <translation>cada mes</translation>
+    </message>
 </context>
 <context>
     <name>PointsPage</name>
@@ -2384,6 +2643,10 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 está fuera del límite (%2, %3). Considere atención.</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 puede leerse de dos maneras. Escriba %2 o %3.</translation>
+    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -2493,6 +2756,27 @@
     <message>
         <source>It was mended; a look has to confirm it.</source>
         <translation>Fue reparado; una revisión tiene que confirmarlo.</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonChips</name>
+    <message>
+        <source>Could not look, because</source>
+        <translation>No pude ver, porque</translation>
+    </message>
+    <message>
+        <source>could not look: %1</source>
+        <comment>reason</comment>
+        <translation>no pude ver: %1</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>otra razón</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>put the reasons away</comment>
+        <translation>ahora no</translation>
     </message>
 </context>
 <context>
@@ -2796,6 +3080,13 @@
         <comment>who, when, because</comment>
         <translation>aceptado por %1 el %2: %3</translation>
     </message>
+    <message numerus="yes">
+        <source>about %n hours</source>
+        <translation>
+            <numerusform>unas %n hora</numerusform>
+            <numerusform>unas %n horas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>RoadLine</name>
@@ -2909,6 +3200,24 @@
     <message>
         <source>exchange with other devices</source>
         <translation>intercambiar con otros dispositivos</translation>
+    </message>
+    <message>
+        <source>A buzz in the hand when a mark is written</source>
+        <translation>Una vibración en la mano al anotar una marca</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <comment>setting</comment>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <comment>setting</comment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>A soft tick when a mark is written</source>
+        <translation>Un toque suave al anotar una marca</translation>
     </message>
 </context>
 <context>
@@ -5457,6 +5766,11 @@
         <source>%1 on hand</source>
         <comment>amount</comment>
         <translation>hay %1</translation>
+    </message>
+    <message>
+        <source>get %1</source>
+        <comment>how many pieces</comment>
+        <translation>comprar %1</translation>
     </message>
 </context>
 <context>

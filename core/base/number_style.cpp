@@ -94,8 +94,8 @@ std::string withOne(std::string_view number, NumberStyle style, std::optional<Do
     const bool groups = mark == style.grouping;
     std::string taken = groups ? joined(number, mark) : decimal;
     if (style.decimal != '.') { // in English a comma has one meaning before three digits
-        std::string other = groups ? replaceAll(decimal, ".", std::string_view(&style.decimal, 1))
-                                   : joined(number, mark);
+        std::string other =
+            groups ? replaceAll(decimal, ".", std::string_view(&style.decimal, 1)) : joined(number, mark);
         if (!doubtful)
             doubtful = DoubtfulNumber{std::string(number), taken, std::move(other)};
     }
@@ -124,14 +124,15 @@ PlainNumbers plainNumbers(std::string_view typed, NumberStyle style)
     const std::string text = withoutSpaces(typed, style);
     PlainNumbers plain;
     for (std::size_t i = 0; i < text.size();) {
-        const bool begins = isDigit(text[i]) || (isMark(text[i]) && i + 1 < text.size() && isDigit(text[i + 1]));
+        const bool begins =
+            isDigit(text[i]) || (isMark(text[i]) && i + 1 < text.size() && isDigit(text[i + 1]));
         if (!begins) {
             plain.text += text[i++];
             continue;
         }
         std::size_t end = i;
-        while (end < text.size() && (isDigit(text[end]) || (isMark(text[end]) && end + 1 < text.size() &&
-                                                            isDigit(text[end + 1]))))
+        while (end < text.size() &&
+               (isDigit(text[end]) || (isMark(text[end]) && end + 1 < text.size() && isDigit(text[end + 1]))))
             ++end;
         plain.text += plainNumber(std::string_view(text).substr(i, end - i), style, plain.doubtful);
         i = end;

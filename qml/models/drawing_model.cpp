@@ -26,7 +26,8 @@ Result<Length> parseRuler(const Voice &voice, const QString &text, std::string_v
     if (!si)
         return si.error();
     if (*si <= 0.0)
-        return Error{Errc::OutOfRange, "a length of nothing", text.toStdString(), "type the length between the two ends"};
+        return Error{Errc::OutOfRange, "a length of nothing", text.toStdString(),
+                     "type the length between the two ends"};
     return Length::fromSi(*si);
 }
 

@@ -123,12 +123,13 @@ QVariantMap lastTime(const Shown &shown, const std::vector<std::string> &points,
     QStringList parts;
     if (points.size() > 1)
         parts << voice.point(mark->point);
-    for (const QString &part : {Words::how(*mark), Words::state(mark->state), voice.date(mark->at),
-                                Voice::text(mark->by)}) {
+    for (const QString &part :
+         {Words::how(*mark), Words::state(mark->state), voice.date(mark->at), Voice::text(mark->by)}) {
         if (!part.isEmpty())
             parts << part;
     }
-    QString words = Words::tr("last: %1", "a mark: how, what, when, who").arg(parts.join(QStringLiteral(", ")));
+    QString words =
+        Words::tr("last: %1", "a mark: how, what, when, who").arg(parts.join(QStringLiteral(", ")));
     const QString more = markSummary(voice, *mark, false);
     if (!more.isEmpty())
         words += QStringLiteral("; ") + more;

@@ -23,9 +23,10 @@ const T *chosenFor(const std::vector<T> &choices, const std::string &point)
 
 QString intervalWords(const Voice &voice, const Interval &interval)
 {
-    const QString months = !interval.months       ? QString()
-                           : *interval.months == 1 ? Words::tr("every month", "interval")
-                                                   : Words::tr("every %n month(s)", "interval", *interval.months);
+    const QString months = !interval.months ? QString()
+                           : *interval.months == 1
+                               ? Words::tr("every month", "interval")
+                               : Words::tr("every %n month(s)", "interval", *interval.months);
     if (!interval.distance)
         return months.isEmpty() ? Words::tr("before each move, or after what happens") : months;
     const QString far = voice.quantity(*interval.distance);

@@ -12,7 +12,8 @@ namespace snugwalk {
 [[nodiscard]] PointEntry pointEntry(const Voice &voice, const Point &point, const Catalogue &product,
                                     const OwnChoices &own);
 /// Either may be empty. A bare distance is kilometres or miles. `InvalidInput` for what is not understood.
-[[nodiscard]] Result<Interval> readInterval(const QString &months, const QString &distance, const Voice &voice);
+[[nodiscard]] Result<Interval> readInterval(const QString &months, const QString &distance,
+                                            const Voice &voice);
 /// [{slug, name}] of what may fail with a point of one's own.
 [[nodiscard]] QVariantList consequenceChoices();
 

@@ -40,7 +40,8 @@ QString Voice::roughly(Dimension dimension, double si) const
     const double shown = fromSi(unit, si);
     if (shown == 0.0)
         return quantity(dimension, si);
-    const int whole = static_cast<int>(std::floor(std::log10(std::abs(shown)))); // digits before the mark, less one
+    const int whole =
+        static_cast<int>(std::floor(std::log10(std::abs(shown)))); // digits before the mark, less one
     const double step = std::pow(10.0, whole - 1);
     return localised(formatSi(unit, toSi(unit, std::round(shown / step) * step), std::max(0, 1 - whole)));
 }

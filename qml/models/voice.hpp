@@ -55,7 +55,8 @@ public:
     [[nodiscard]] Result<std::string> plain(const QString &typed) const;
     /// A quantity as typed, in SI; `bare` is the unit of a number without one. Errors as `plain` and
     /// `parseSi`.
-    [[nodiscard]] Result<double> typed(Dimension dimension, const QString &text, std::optional<Unit> bare) const;
+    [[nodiscard]] Result<double> typed(Dimension dimension, const QString &text,
+                                       std::optional<Unit> bare) const;
     /// A form with the numbers under `keys` made plain, texts and lists of texts. What can be read two ways
     /// gets a question mark, which every parser refuses and the person sees.
     [[nodiscard]] QVariantMap plainTexts(QVariantMap form, const QStringList &keys) const;

@@ -62,8 +62,8 @@ Unit bareUnit(const Voice &voice, const ReadingSpec &spec)
     const auto known = findUnit(spec.dimension, spec.unit);
     const double one = known ? toSi(*known, 1.0) - toSi(*known, 0.0) : 1.0;
     const Unit own = displayUnit(spec.dimension, voice.units, one);
-    const Unit other = displayUnit(
-        spec.dimension, voice.units == UnitSystem::Si ? UnitSystem::Us : UnitSystem::Si, one);
+    const Unit other =
+        displayUnit(spec.dimension, voice.units == UnitSystem::Si ? UnitSystem::Us : UnitSystem::Si, one);
     return known && known->symbol != other.symbol ? *known : own;
 }
 
@@ -175,8 +175,9 @@ ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpe
     const Limits limits = limitsFor(spec, point, shown.history()->rig);
     const QString value = voice.inUnit(spec.dimension, *si, spec.unit);
     if (isOutside(limits, *si))
-        return {true, Words::tr("%1 is outside the limit (%2, %3). Consider attention.")
-                          .arg(value, limitWords(voice, spec, limits), voice.basis(limits.basis)),
+        return {true,
+                Words::tr("%1 is outside the limit (%2, %3). Consider attention.")
+                    .arg(value, limitWords(voice, spec, limits), voice.basis(limits.basis)),
                 forCore};
     const QString own = voice.quantity(spec.dimension, *si);
     return {true, own == value ? value : QStringLiteral("%1 = %2").arg(value, own), forCore};

@@ -30,7 +30,7 @@ using TypedReadings = std::map<std::tuple<std::string, std::string, std::string>
 
 struct ReadingCheck {
     bool understood = false;
-    QString message; ///< how to write it; or outside the limits; or the same in the unit the person reads
+    QString message;   ///< how to write it; or outside the limits; or the same in the unit the person reads
     std::string plain; ///< for the core, when understood
 };
 [[nodiscard]] ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpec &spec,

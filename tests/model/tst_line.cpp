@@ -111,11 +111,16 @@ void TstLine::aReadingIsUnderstoodInTheLanguage_data()
     QTest::addColumn<QString>("language");
     QTest::addColumn<QString>("typed");
     QTest::addColumn<double>("kilopascals");
-    QTest::newRow("en point") << "en" << "3.215 bar" << 321.5;
-    QTest::newRow("en thousands") << "en" << "1,060 kPa" << 1060.0;
-    QTest::newRow("es comma") << "es" << "3,215 bar" << 321.5;
-    QTest::newRow("es point of another keyboard") << "es" << "4.5 bar" << 450.0;
-    QTest::newRow("es both") << "es" << "1.060,5 kPa" << 1060.5;
+    QTest::newRow("en point") << "en"
+                              << "3.215 bar" << 321.5;
+    QTest::newRow("en thousands") << "en"
+                                  << "1,060 kPa" << 1060.0;
+    QTest::newRow("es comma") << "es"
+                              << "3,215 bar" << 321.5;
+    QTest::newRow("es point of another keyboard") << "es"
+                                                  << "4.5 bar" << 450.0;
+    QTest::newRow("es both") << "es"
+                             << "1.060,5 kPa" << 1060.5;
 }
 
 void TstLine::aReadingIsUnderstoodInTheLanguage()
@@ -152,7 +157,8 @@ void TstLine::aReadingThatCanBeReadTwoWaysIsAsked()
     walk.setReading(slug, QStringLiteral("wheel 1L"), QStringLiteral("1.060 kPa"));
     QCOMPARE(checked.first().at(2).toBool(), false);
     const QString message = checked.first().at(3).toString();
-    QVERIFY2(message.contains(QStringLiteral("1060")) && message.contains(QStringLiteral("1,060")), qPrintable(message));
+    QVERIFY2(message.contains(QStringLiteral("1060")) && message.contains(QStringLiteral("1,060")),
+             qPrintable(message));
     walk.pass(QStringLiteral("looked"));
     app.settle();
     QVERIFY(findMark(walk.marks(), "tire-pressure")->readings.empty());

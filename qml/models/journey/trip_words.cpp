@@ -63,7 +63,8 @@ QString tripSentence(const Voice &voice, const TripStory &story)
                      .arg(days(voice, story.aged));
     if (story.shake.driven > Distance())
         parts << Words::tr("%1 that shook like %2", "distances")
-                     .arg(voice.quantity(story.shake.driven), voice.roughly(Dimension::Distance, story.shake.equivalent.si()));
+                     .arg(voice.quantity(story.shake.driven),
+                          voice.roughly(Dimension::Distance, story.shake.equivalent.si()));
     return parts.isEmpty() ? QString() : parts.join(QStringLiteral("; ")) + u'.';
 }
 
