@@ -83,8 +83,20 @@ Item {
         y: 2
         color: Tone.ink
     }
+    // before or after what the line shows: a pointer out of it, never a ring on a day that is not meant
+    Text {
+        visible: root.dated && !root.inside(root.likely)
+        x: root.likely < root.firstDay ? 0 : root.width - width
+        anchors.verticalCenter: parent.verticalCenter
+        text: root.likely < root.firstDay ? "\u2039" : "\u203a"
+        font.family: Tone.words
+        font.pixelSize: Tone.px(22)
+        font.bold: true
+        color: Tone.ink
+        Accessible.ignored: true
+    }
     Rectangle {
-        visible: root.dated
+        visible: root.dated && root.inside(root.likely)
         x: root.at(root.likely) - width / 2
         y: Math.round((root.height - height) / 2)
         width: root.ring

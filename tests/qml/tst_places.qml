@@ -66,7 +66,7 @@ Item {
                 verify(left >= -1 && left + one.width <= data.width + 1, one.spoken + " leaves the screen sideways");
             }
         }
-        function test_wordsStayWhole_data() { return rows([[360, 740, 2, false], [412, 892, 1, false], [1280, 800, 1, false]]) }
+        function test_wordsStayWhole_data() { return rows([[360, 740, 2, false], [412, 892, 1, false], [820, 1180, 1, false], [1280, 800, 1, false]]) }
         function test_wordsStayWhole(data) {
             open(data.place, data.width, data.height, { textScale: data.scale });
             const texts = all(win.contentItem, one => one.paintedWidth !== undefined && one.lineCount !== undefined && one.text !== "" && one.elide === Text.ElideNone && one.fontSizeMode === Text.FixedSize);
