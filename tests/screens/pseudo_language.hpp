@@ -9,7 +9,6 @@ namespace snugwalk::screens {
 /// Every string of the interface that English leaves as it is: longer by some two fifths with accents on its
 /// letters, or marked to run from right to left. Catalogue texts stay English.
 class PseudoLanguage : public QTranslator {
-    Q_OBJECT
 
 public:
     enum class Kind { Long, RightToLeft };
