@@ -67,7 +67,7 @@ void TstSearch::aCountIsTakenBack()
     QVERIFY2(!last.what().contains(QStringLiteral("Supply on hand")), qPrintable(last.what()));
     QCOMPARE(app.session().errorWhat(), QString());
     app.close();
-    const auto all = rigs(app.book());
+    const auto all = allRigs(app.book());
     QVERIFY(stocksOf(app.book(), all->front().id)->empty());
 }
 
