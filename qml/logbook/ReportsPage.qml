@@ -18,7 +18,7 @@ Scroll {
     property int page: 0
     readonly property var fault: root.reports.fault
     readonly property bool failed: (root.fault.what ?? "") !== ""
-    readonly property bool beside: root.width >= Tone.px(720)
+    readonly property bool beside: root.width >= Tone.px(560)
     readonly property var kinds: root.reports.kinds
     readonly property var pages: root.reports.pages
     readonly property int count: root.pages.length
