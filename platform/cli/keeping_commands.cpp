@@ -39,37 +39,33 @@ Result<Answer> restore(const std::string &backup, const std::string &target)
                              {"photos_elsewhere", report->photosElsewhere}},
                   "copied to " + target + ": " + counted(report->entries, "entry", "entries") + ", " +
                       counted(report->photos, "photo", "photos") +
-                      ", every hash, chain and table agrees
-                      open it with-- book " + target + "
-                                          "};
-    }
+                      ", every hash, chain and table agrees\nopen it with --book " + target + "\n"};
+}
 
-    Result<Answer>
-    check(Session & session, bool deep)
-    {
-        const auto book = session.book();
-        if (!book)
-            return book.error();
-        const Result<CheckReport> report = checkLogbook(**book, deep);
-        if (!report)
-            return report.error();
-        if (!report->faults.empty()) {
-            return foundFaults(report->faults, (*book)->file(),
-                               "do not delete this file; open your last backup and keep both");
-        }
-        return Answer{Value::Map{{"entries", report->entries},
-                                 {"streams", report->streams},
-                                 {"photos", report->photos},
-                                 {"photos_elsewhere", report->photosElsewhere},
-                                 {"projection", report->projection.text()},
-                                 {"deep", deep},
-                                 {"faults", Value::List{}}},
-                      std::to_string(report->entries) + " entries in " + std::to_string(report->streams) +
-                          (report->streams == 1 ? " stream, " : " streams, ") +
-                          std::to_string(report->photos) + (report->photos == 1 ? " photo" : " photos") +
-                          ": every hash, chain and table agrees" + (deep ? ", every photo's bytes too" : "") +
-                          "\n"};
+Result<Answer> check(Session &session, bool deep)
+{
+    const auto book = session.book();
+    if (!book)
+        return book.error();
+    const Result<CheckReport> report = checkLogbook(**book, deep);
+    if (!report)
+        return report.error();
+    if (!report->faults.empty()) {
+        return foundFaults(report->faults, (*book)->file(),
+                           "do not delete this file; open your last backup and keep both");
     }
+    return Answer{Value::Map{{"entries", report->entries},
+                             {"streams", report->streams},
+                             {"photos", report->photos},
+                             {"photos_elsewhere", report->photosElsewhere},
+                             {"projection", report->projection.text()},
+                             {"deep", deep},
+                             {"faults", Value::List{}}},
+                  std::to_string(report->entries) + " entries in " + std::to_string(report->streams) +
+                      (report->streams == 1 ? " stream, " : " streams, ") + std::to_string(report->photos) +
+                      (report->photos == 1 ? " photo" : " photos") + ": every hash, chain and table agrees" +
+                      (deep ? ", every photo's bytes too" : "") + "\n"};
+}
 
 } // namespace
 
