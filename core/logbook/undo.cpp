@@ -218,7 +218,12 @@ Status mayTakeBack(Logbook &book, const Id &act)
         return entries.error();
     for (const StoredEntry &one : *entries) {
         const std::string &type = one.entry.type;
-        if ((type == "rig" || type == "walk") && one.entry.prev.empty())
+        if (type != "rig" && type != "walk")
+            continue;
+        const auto all = entriesOf(book.db(), one.entry.entity);
+        if (!all)
+            return all.error();
+        if (!all->empty() && all->front().entry.act == act)
             return Error{Errc::Conflict,
                          "the last thing written here begins a " + type + "; others stand on it",
                          one.entry.entity.shortText(),

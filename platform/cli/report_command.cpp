@@ -199,7 +199,6 @@ void addReportCommand(CLI::App &app, Registry &registry)
         ->allow_extra_args(false);
     sub->add_option("--days", o->days, "how far dates and shopping look ahead (default: 90)")
         ->check(CLI::Range<int>(1, 3660));
-    sub->add_flag("--photo-data", o->ownData, "photos of pages keep what the camera wrote into them");
     sub->add_option("--out", o->file, "where to write it (default: report.html; other formats are printed)");
     registry.add(*sub,
                  "  snugwalk report --out heron.html --units us\n"
