@@ -27,6 +27,8 @@ void TstPreferences::whatWasSetIsThereAgain()
     session.setLanguage(QStringLiteral("es"));
     session.setPerson(QStringLiteral("Ñ. with; odd = signs"));
     session.setTextScale(1.75);
+    session.setSound(true);
+    session.setBuzz(false);
     session.chooseRig(session.rigs().first().toMap().value(QStringLiteral("id")).toString());
     const QString rig = session.rigs().first().toMap().value(QStringLiteral("id")).toString();
     app.close();
@@ -37,7 +39,11 @@ void TstPreferences::whatWasSetIsThereAgain()
                              QStringLiteral("es"),
                              QStringLiteral("Ñ. with; odd = signs"),
                              1.75,
-                             rig};
+                             true,
+                             false,
+                             rig,
+                             {},
+                             {}};
     QVERIFY(kept == wanted);
 }
 

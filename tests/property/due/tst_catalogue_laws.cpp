@@ -147,7 +147,8 @@ TEST_CASE("no point of the road, of fire or with a published or maker's limit is
             }
             for (const auto &[date, p] : {std::pair(band.early, 0.1), {band.likely, 0.5}, {band.late, 0.9}}) {
                 const auto days = daysToDrive(usage, left, today, p);
-                CAPTURE(p);
+                const double share = p;
+                CAPTURE(share);
                 if (days && *days < 36'000.0)
                     CHECK(*date <= addDays(today, static_cast<long long>(*days)));
             }

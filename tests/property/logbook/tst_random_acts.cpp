@@ -50,9 +50,9 @@ public:
         const auto marks = marksOf(m_walker.book(), m_walker.walk.id).value();
         for (const Mark &mark : marks)
             found[mark.point] = std::string(slug(mark.state)) + " " + mark.note;
-        for (const auto &[point, wanted] : m_levels.back()) {
-            CAPTURE(point);
-            REQUIRE(found[point] == wanted);
+        for (const auto &mark : m_levels.back()) {
+            CAPTURE(mark.first);
+            REQUIRE(found[mark.first] == mark.second);
         }
         REQUIRE(found.size() == m_levels.back().size());
         REQUIRE(findingHistories(m_walker.book(), m_walker.rig.id)->size() >= m_oldFindings);

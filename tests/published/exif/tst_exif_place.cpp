@@ -93,7 +93,8 @@ TEST_CASE("what is missing or out of range gives no place, and harms nothing els
         {"no fix yet", ExifBytes().position({{0, 1}, {0, 1}, {0, 1}}, 'N', {{0, 1}, {0, 1}, {0, 1}}, 'E')},
         {"Tokyo datum", here().ascii(Ifd::Gps, tag::gpsMapDatum, "TOKYO")},
     };
-    for (auto [name, exif] : cases) {
+    for (auto [label, exif] : cases) {
+        const auto &name = label;
         CAPTURE(name);
         const auto facts = readExif(exif.number(Ifd::Zero, tag::orientation, 6).tiff());
         CHECK_FALSE(facts.place);

@@ -15,7 +15,8 @@ TEST_CASE("Wk at nominal thirds, computed and as printed")
         {2, 531.4, 531},     {2.5, 630.5, 631},  {4, 967.2, 967},  {5, 1038.8, 1039},
         {6.3, 1054.4, 1054}, {8, 1036.4, 1036},  {10, 988.4, 988}, {12.5, 902.3, 902},
         {20, 635.9, 636},    {31.5, 404.8, 405}, {63, 186.1, 186}, {80, 132.4, 132}};
-    for (const auto &[hz, computed, printed] : rows) {
+    for (const auto &row : rows) {
+        const double hz = row[0], computed = row[1], printed = row[2];
         INFO(hz, " Hz: ", 1000 * comfortWeight(hz));
         CHECK(std::abs(1000 * comfortWeight(hz) - computed) < 0.05);
         CHECK(std::abs(1000 * comfortWeight(hz) - printed) < 0.5);

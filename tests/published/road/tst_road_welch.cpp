@@ -53,7 +53,8 @@ TEST_CASE("lines of the spectrum")
                                   {26, 1.3895744226, 11}, {27, 0.0877208699, 9},  {62, 0.1154911740, 10},
                                   {63, 0.4279072833, 10}, {64, 0.1000110347, 10}, {100, 8.0731774e-5, 8},
                                   {200, 7.4924088e-5, 8}};
-    for (const auto &[line, density, digits] : rows) {
+    for (const auto &row : rows) {
+        const double line = row[0], density = row[1], digits = row[2];
         const double unit = std::pow(10.0, std::floor(std::log10(density)) + 1 - digits);
         INFO("line ", line, ": ", s->density[static_cast<std::size_t>(line)] - density);
         CHECK(std::abs(s->density[static_cast<std::size_t>(line)] - density) <=

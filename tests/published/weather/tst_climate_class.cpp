@@ -111,7 +111,7 @@ TEST_CASE("rules one by one")
     savanna.rain[0] = savanna.rain[1] = 5; // 100 - 1010/25 = 59.6
     CHECK(climateClass(savanna)->name == "Aw");
     ClimateMonths winterDry = steady(15, 100);
-    for (const std::size_t i : {3, 4, 5, 6, 7, 8})
+    for (const std::size_t i : {3U, 4U, 5U, 6U, 7U, 8U})
         winterDry.temperature[i] = 21;
     winterDry.rain[0] = 9;
     CHECK(climateClass(winterDry)->name == "Cwb");

@@ -120,7 +120,8 @@ TEST_CASE("every event of the product's catalogue makes its points due at once, 
         for (const Point &point : catalogue.points())
             passed.mark(walk, point.slug, MarkState::Pass, at("2026-01-01"));
         const auto quiet = dueBands(catalogue, passed.history(), at("2026-01-04"));
-        for (const auto &[event, points] : catalogue.events()) {
+        for (const auto &[slug, points] : catalogue.events()) {
+            const std::string &event = slug;
             Story story = passed;
             story.happening(at("2026-01-03"), event);
             for (const DueBand &band : dueBands(catalogue, story.history(), at("2026-01-04"))) {
@@ -143,7 +144,8 @@ TEST_CASE("every event of the product's catalogue makes its points due at once, 
             }
         }
     }
-    for (const auto &[event, points] : catalogue.events()) {
+    for (const auto &[slug, points] : catalogue.events()) {
+        const std::string &event = slug;
         for (const std::string &point : points) {
             CAPTURE(event);
             CAPTURE(point);

@@ -182,23 +182,23 @@ TEST_CASE("the shipped coast knows continents, islands, oceans, lakes and poles"
     const auto coast = Coast::fromBytes(worldbytes::real("coast.bin"));
     REQUIRE(coast);
     // places any atlas shows; coordinates rounded to a tenth of a degree, well away from the shore
-    for (const auto &[latitude, longitude] : {std::pair{39.7, -105.0},
-                                              {48.9, 2.3},
-                                              {-23.5, 133.9},
-                                              {55.8, 37.6},
-                                              {-3.1, -60.0},
-                                              {19.6, -155.5},
-                                              {64.5, -18.0},
-                                              {67.0, 180.0},
-                                              {67.0, -180.0},
-                                              {72.0, -40.0},
-                                              {-90.0, 0.0},
-                                              {-80.0, 30.0},
-                                              {43.5, -87.0} /* Lake Michigan: fresh water */})
-        CHECK_MESSAGE(coast->isLand(at(latitude, longitude)), latitude << " " << longitude);
-    for (const auto &[latitude, longitude] :
+    for (const auto &place : {std::pair{39.7, -105.0},
+                              {48.9, 2.3},
+                              {-23.5, 133.9},
+                              {55.8, 37.6},
+                              {-3.1, -60.0},
+                              {19.6, -155.5},
+                              {64.5, -18.0},
+                              {67.0, 180.0},
+                              {67.0, -180.0},
+                              {72.0, -40.0},
+                              {-90.0, 0.0},
+                              {-80.0, 30.0},
+                              {43.5, -87.0} /* Lake Michigan: fresh water */})
+        CHECK_MESSAGE(coast->isLand(at(place.first, place.second)), place.first << " " << place.second);
+    for (const auto &place :
          {std::pair{0.0, -150.0}, {90.0, 0.0}, {40.0, -40.0}, {36.0, 18.0}, {-50.0, 100.0}, {42.0, 50.6}})
-        CHECK_MESSAGE(!coast->isLand(at(latitude, longitude)), latitude << " " << longitude);
+        CHECK_MESSAGE(!coast->isLand(at(place.first, place.second)), place.first << " " << place.second);
     CHECK(km(*coast, 43.5, -87.0) > 800.0);
     CHECK(km(*coast, 67.0, 180.0) > 70.0); // Chukotka, over the cut
     CHECK(area(coast->landWithin({-90.0, -180.0, 90.0, 180.0}, CoastDetail::Coarse)) ==
