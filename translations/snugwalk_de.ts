@@ -2034,10 +2034,28 @@
     </message>
 </context>
 <context>
-    <name>LogbookPage</name>
+    <name>LogbookHead</name>
     <message>
         <source>Logbook</source>
         <translation>Logbuch</translation>
+    </message>
+    <message>
+        <source>exchange</source>
+        <comment>with other devices</comment>
+        <translation>Austausch</translation>
+    </message>
+    <message>
+        <source>exchange: %1</source>
+        <comment>what waits</comment>
+        <translation>Austausch: %1</translation>
+    </message>
+    <message>
+        <source>search</source>
+        <translation>suchen</translation>
+    </message>
+    <message>
+        <source>reports</source>
+        <translation>Berichte</translation>
     </message>
     <message>
         <source>walks</source>
@@ -2055,6 +2073,9 @@
         <source>photos</source>
         <translation>Fotos</translation>
     </message>
+</context>
+<context>
+    <name>LogbookPage</name>
     <message>
         <source>No walk yet.</source>
         <translation>Noch kein Rundgang.</translation>
@@ -2094,24 +2115,6 @@
     <message>
         <source>a track, a log of shaking, weather</source>
         <translation>eine Spur, ein Erschütterungsprotokoll, Wetter</translation>
-    </message>
-    <message>
-        <source>exchange</source>
-        <comment>with other devices</comment>
-        <translation>Austausch</translation>
-    </message>
-    <message>
-        <source>exchange: %1</source>
-        <comment>what waits</comment>
-        <translation>Austausch: %1</translation>
-    </message>
-    <message>
-        <source>search</source>
-        <translation>suchen</translation>
-    </message>
-    <message>
-        <source>reports</source>
-        <translation>Berichte</translation>
     </message>
     <message>
         <source>take back: %1</source>

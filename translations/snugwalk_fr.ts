@@ -2034,10 +2034,28 @@
     </message>
 </context>
 <context>
-    <name>LogbookPage</name>
+    <name>LogbookHead</name>
     <message>
         <source>Logbook</source>
         <translation>Carnet</translation>
+    </message>
+    <message>
+        <source>exchange</source>
+        <comment>with other devices</comment>
+        <translation>échanger</translation>
+    </message>
+    <message>
+        <source>exchange: %1</source>
+        <comment>what waits</comment>
+        <translation>échange : %1</translation>
+    </message>
+    <message>
+        <source>search</source>
+        <translation>chercher</translation>
+    </message>
+    <message>
+        <source>reports</source>
+        <translation>rapports</translation>
     </message>
     <message>
         <source>walks</source>
@@ -2055,6 +2073,9 @@
         <source>photos</source>
         <translation>photos</translation>
     </message>
+</context>
+<context>
+    <name>LogbookPage</name>
     <message>
         <source>No walk yet.</source>
         <translation>Pas encore de tour.</translation>
@@ -2094,24 +2115,6 @@
     <message>
         <source>a track, a log of shaking, weather</source>
         <translation>une trace, un relevé de secousses, la météo</translation>
-    </message>
-    <message>
-        <source>exchange</source>
-        <comment>with other devices</comment>
-        <translation>échanger</translation>
-    </message>
-    <message>
-        <source>exchange: %1</source>
-        <comment>what waits</comment>
-        <translation>échange : %1</translation>
-    </message>
-    <message>
-        <source>search</source>
-        <translation>chercher</translation>
-    </message>
-    <message>
-        <source>reports</source>
-        <translation>rapports</translation>
     </message>
     <message>
         <source>take back: %1</source>

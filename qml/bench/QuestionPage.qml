@@ -54,12 +54,13 @@ ColumnLayout {
             }
         }
         Flow {
+            id: ways
             spacing: 12
             Layout.fillWidth: true
             Layout.preferredWidth: 10
-            WordButton { visible: fields.count > 6 && !root.unfolded; text: qsTr("more figures, if known"); onClicked: root.unfolded = true }
-            WordButton { text: qsTr("a worked example"); onClicked: root.bench.showExample() }
-            WordButton { text: qsTr("start again", "takes away what was typed"); onClicked: root.bench.clear() }
+            WordButton { width: Math.min(implicitWidth, ways.width); visible: fields.count > 6 && !root.unfolded; text: qsTr("more figures, if known"); onClicked: root.unfolded = true }
+            WordButton { width: Math.min(implicitWidth, ways.width); text: qsTr("a worked example"); onClicked: root.bench.showExample() }
+            WordButton { width: Math.min(implicitWidth, ways.width); text: qsTr("start again", "takes away what was typed"); onClicked: root.bench.clear() }
         }
         BodyText { visible: text !== ""; text: root.bench.missing; font.bold: true; Layout.fillWidth: true }
         BodyText { visible: text !== ""; text: root.bench.problem; font.bold: true; Layout.fillWidth: true }

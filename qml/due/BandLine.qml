@@ -90,7 +90,7 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         text: root.likely < root.firstDay ? "\u2039" : "\u203a"
         font.family: Tone.words
-        font.pixelSize: Tone.px(22)
+        font.pixelSize: Math.round(root.height * 0.7)
         font.bold: true
         color: Tone.ink
         Accessible.ignored: true

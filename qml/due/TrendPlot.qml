@@ -16,7 +16,7 @@ Item {
     required property var trend
     property real mostHeight: Tone.px(220)
 
-    readonly property real side: Math.min(root.width * 0.3, widest.implicitWidth + 10)
+    readonly property real side: Math.min(root.width * 0.45, widest.implicitWidth + 10)
     readonly property real lower: Tone.px(24)
     readonly property real across: Math.max(1, root.width - root.side - 10)
     readonly property real up: Math.max(1, root.height - root.lower - Tone.px(12))
@@ -103,10 +103,10 @@ Item {
                 id: words
                 x: root.side + 8
                 y: limit.down > root.brow + height + 6 ? limit.down - height - 4 : limit.down + 5
+                width: Math.min(implicitWidth, root.width - x)
                 text: limit.modelData.text
                 level: "small"
                 font.bold: true
-                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
         }

@@ -14,7 +14,8 @@ Item {
 
     readonly property var steps: root.picture.steps ?? []
     readonly property real ring: Tone.px(14)
-    readonly property real words: Tone.px(22)
+    /// Room for one line of words, or for more where the picture is narrow for them.
+    readonly property real words: Tone.px(22) * (root.width < Tone.px(260) ? 3 : root.width < Tone.px(520) ? 2 : 1)
     /// A step: its words, then its line.
     readonly property real row: root.words + Tone.px(18)
     readonly property real head: root.words + 6
@@ -110,11 +111,10 @@ Item {
                 id: label
                 x: 3
                 width: Math.min(implicitWidth, root.width - 6)
+                anchors.bottom: parent.bottom
                 text: qsTr("%1, %2", "cause, months sooner or later").arg(leg.name).arg(leg.text)
                 level: "small"
                 font.bold: leg.first || leg.last
-                wrapMode: Text.NoWrap
-                elide: Text.ElideRight
                 Accessible.ignored: true
             }
         }

@@ -49,6 +49,7 @@ ColumnLayout {
         list.model = null;
         list.delegate = root.shelf === "walks" ? walk : root.shelf === "trips" ? trip : mend;
         list.model = root.shelf === "walks" ? root.book.walks : root.shelf === "trips" ? root.book.trips : root.book.mends;
+        list.contentY = -list.topMargin;
     }
 
     spacing: 6
@@ -60,25 +61,6 @@ ColumnLayout {
         model: root.book.walks
         delegate: QtObject { required property string walkId }
     }
-    Flow {
-        spacing: 12
-        Layout.fillWidth: true
-        Layout.leftMargin: Tone.margin
-        Layout.rightMargin: Tone.margin - 4
-        Layout.topMargin: 6
-        BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
-        WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
-        WordButton { text: qsTr("search"); onClicked: root.searchAsked() }
-        WordButton { text: qsTr("reports"); onClicked: root.reportsAsked() }
-    }
-    Choice {
-        answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]
-        chosen: root.shelf
-        Layout.fillWidth: true
-        Layout.leftMargin: Tone.margin
-        Layout.rightMargin: Tone.margin
-        onPicked: slug => root.shelf = slug
-    }
     ListView {
         id: list
         visible: root.shelf !== "photos"
@@ -88,12 +70,9 @@ ColumnLayout {
         activeFocusOnTab: root.shelf === "mends"
         Layout.fillWidth: true
         Layout.fillHeight: true
-        BodyText {
-            visible: list.count === 0
-            anchors { left: parent.left; right: parent.right; top: parent.top; margins: Tone.margin }
-            text: root.shelf === "walks" ? qsTr("No walk yet.") : root.shelf === "trips" ? qsTr("No trip yet.") : qsTr("No mend yet.")
-            quiet: true
-        }
+        topMargin: rowsHead.height
+        // Qt 6.4 makes no bound component for a header
+        LogbookHead { id: rowsHead; parent: list.contentItem; y: -height; width: list.width; side: Tone.margin; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onReportsAsked: root.reportsAsked(); none: list.count > 0 ? "" : root.shelf === "walks" ? qsTr("No walk yet.") : root.shelf === "trips" ? qsTr("No trip yet.") : qsTr("No mend yet."); onHeightChanged: if (list.contentY <= 0) list.contentY = -height }
     }
     PhotoStrip {
         id: strip
@@ -104,7 +83,8 @@ ColumnLayout {
         Layout.fillHeight: true
         Layout.leftMargin: Tone.margin - 4
         Layout.rightMargin: Tone.margin - 4
-        BodyText { visible: strip.count === 0; text: qsTr("No photo yet."); quiet: true; x: 4 }
+        topMargin: photosHead.height
+        LogbookHead { id: photosHead; parent: strip.contentItem; y: -height; width: strip.width; side: 4; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onReportsAsked: root.reportsAsked(); none: strip.count > 0 ? "" : qsTr("No photo yet."); onHeightChanged: if (strip.contentY <= 0) strip.contentY = -height }
     }
     MoreWord { scroll: strip.visible ? strip : list; whole: 0; Layout.fillWidth: true; Layout.margins: Tone.gap }
     WordButton { visible: root.lastAct !== ""; text: qsTr("take back: %1", "what was written last").arg(root.lastAct); Layout.fillWidth: true; Layout.leftMargin: Tone.gap; Layout.rightMargin: Tone.gap; onClicked: root.takenBack() }

@@ -35,7 +35,7 @@ Item {
             Layout.fillWidth: true
             Layout.columnSpan: root.wide ? 2 : 1
             BodyText { text: qsTr("Draw on the photo"); level: "head"; Layout.fillWidth: true }
-            BodyText { text: root.known ? Format.join([root.drawing.words, qsTr("lines are kept beside the photo, which stays as it is")], "; ") : qsTr("No finding with a photo is open."); visible: text !== ""; level: "small"; quiet: true; Layout.fillWidth: true }
+            BodyText { text: root.known ? Format.join([root.drawing.words, qsTr("lines are kept beside the photo, which stays as it is")], "; ") : qsTr("No finding with a photo is open."); visible: text !== "" && root.height > Tone.px(480); level: "small"; quiet: true; Layout.fillWidth: true }
             BodyText { visible: root.away; text: qsTr("This is its small picture: the photo itself is on another device."); Layout.fillWidth: true }
             WordButton { visible: root.away && root.sync.asked === ""; text: qsTr("ask for the photo in full"); enabled: root.sync.busyWith === ""; Layout.fillWidth: true; onClicked: root.sync.ask(root.drawing.photo) }
             BodyText { visible: root.away && text !== ""; text: root.sync.asked; level: "small"; Layout.fillWidth: true }

@@ -71,8 +71,9 @@ Item {
     // goes with the list, above its first line
     ColumnLayout {
         id: asks
+        parent: list.contentItem
         x: Tone.margin
-        y: list.originY - list.contentY - height
+        y: -height - 12
         width: list.width - 2 * Tone.margin
         spacing: 6
         Field { label: qsTr("Search the lines"); Layout.fillWidth: true; Layout.topMargin: 6; onEdited: text => sift.words = text }

@@ -33,11 +33,14 @@ struct Words {
 
 bool isScroll(const QQuickItem &item) { return item.inherits("QQuickFlickable"); }
 
-// What of a rectangle in the window is left inside the ancestors that clip.
-QRectF clippedBy(const QQuickItem &item, QRectF area, bool countScrolls)
+// What of a rectangle in the window is left inside the ancestors that clip; with `scrolled`, once all that
+// scrolls was scrolled to it.
+QRectF clippedBy(const QQuickItem &item, QRectF area, bool scrolled)
 {
     for (const QQuickItem *up = item.parentItem(); up != nullptr; up = up->parentItem()) {
-        if (up->clip() && (countScrolls || !isScroll(*up)))
+        if (scrolled && isScroll(*up))
+            return area;
+        if (up->clip())
             area &= up->mapRectToScene({0, 0, up->width(), up->height()});
     }
     return area;
@@ -81,7 +84,7 @@ void collect(QQuickItem &item, double opacity, std::vector<Words> &words)
         const QRectF painted = item.inherits("QQuickText")
                                    ? paintedRect(item)
                                    : item.mapRectToScene({0, 0, item.width(), item.height()});
-        words.push_back({&item, painted, clippedBy(item, painted, true), opacity});
+        words.push_back({&item, painted, clippedBy(item, painted, false), opacity});
     }
     for (QQuickItem *child : item.childItems())
         collect(*child, opacity, words);
@@ -101,7 +104,7 @@ void tellCut(const Words &one, const QRectF &window, QStringList &faults)
     if (!item.inherits("QQuickText"))
         return;
     // sideways nothing scrolls out of sight that is meant to be read; upright a scroll may
-    QRectF room = clippedBy(item, one.painted, false) & QRectF(window.left(), -1e6, window.width(), 2e6);
+    QRectF room = clippedBy(item, one.painted, true) & QRectF(window.left(), -1e6, window.width(), 2e6);
     if (!isInScroll(item))
         room &= window;
     if (room.width() < one.painted.width() - slack || room.height() < one.painted.height() - slack)
@@ -173,8 +176,8 @@ bool isControl(QAccessible::Role role)
     static const std::set<QAccessible::Role> roles = {
         QAccessible::Button,   QAccessible::CheckBox, QAccessible::RadioButton, QAccessible::EditableText,
         QAccessible::ComboBox, QAccessible::Slider,   QAccessible::Link,        QAccessible::PageTab,
-        QAccessible::MenuItem, QAccessible::ListItem, QAccessible::SpinBox,     QAccessible::ButtonMenu};
-    return roles.count(role) > 0;
+        QAccessible::MenuItem, QAccessible::SpinBox,  QAccessible::ButtonMenu};
+    return roles.count(role) > 0; // a list's item is read; what is pressed in it is a control of its own
 }
 
 void collectControls(QAccessibleInterface *at, std::vector<QAccessibleInterface *> &found)

@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdio>
 #include <exception>
+#include <vector>
 
 #include <QDir>
 #include <QGuiApplication>
