@@ -31,7 +31,7 @@ Item {
 
     implicitHeight: column.implicitHeight
     implicitWidth: column.implicitWidth
-    onHeightChanged: if (root.focused && root.holds(root.focused)) Qt.callLater(root.reveal, root.focused)
+    onHeightChanged: if (root.focused && root.holds(root.focused)) Qt.callLater(root.reveal, root.focused) // qmllint disable
     onFocusedChanged: if (root.focused && root.holds(root.focused)) root.reveal(root.focused)
 
     Flickable {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Whose sheet this is, and the sentence about what was looked at.
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 // Home: the drawing of the rig. On a wide screen the list is left to the place beside it.
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style

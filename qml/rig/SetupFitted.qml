@@ -37,7 +37,7 @@ ColumnLayout {
         label: qsTr("What the roof is made of")
         answers: lists.roofs
         chosen: root.answers.roof ?? (root.draft.usual ?? {}).roof ?? ""
-        problem: root.faultOf("roof")
+        problem: root.faultOf("roof") // qmllint disable
         Layout.fillWidth: true
         onPicked: slug => root.typed("roof", slug)
     }
@@ -45,7 +45,7 @@ ColumnLayout {
         label: qsTr("May the roof carry a person?")
         answers: lists.roofWalk
         chosen: root.answers.roof_walk ?? "unknown"
-        problem: root.faultOf("roof_walk")
+        problem: root.faultOf("roof_walk") // qmllint disable
         Layout.fillWidth: true
         onPicked: slug => root.typed("roof_walk", slug)
     }

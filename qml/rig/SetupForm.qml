@@ -41,7 +41,7 @@ FocusScope {
     property bool tried: false
     readonly property bool editing: root.known !== null
     readonly property bool begun: (root.answers.kind ?? "") !== "" && (root.answers.practice ?? "") !== ""
-    readonly property var draft: root.units === "" ? ({}) : root.draftOf(root.answers)
+    readonly property var draft: root.units === "" ? ({}) : root.draftOf(root.answers) // qmllint disable
     readonly property var usualNow: root.begun ? root.usual.call(root, root.answers.kind, root.answers.practice) : []
     readonly property bool wide: root.width >= 900
     readonly property var steps: [

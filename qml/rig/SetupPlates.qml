@@ -42,7 +42,7 @@ ColumnLayout {
         label: qsTr("Torque of the wheel nuts, by the maker")
         text: root.answers.torque ?? ""
         note: root.us ? qsTr("such as 100 lb·ft") : qsTr("such as 120 N·m")
-        problem: root.faultOf("torque")
+        problem: root.faultOf("torque") // qmllint disable
         Layout.fillWidth: true
         onEdited: text => root.typed("torque", text)
     }

@@ -34,7 +34,7 @@ Item {
             list.positionViewAtIndex(at, ListView.Center);
     }
 
-    TapeTally { id: tally; model: root.walk.tape; onRowsChanged: Qt.callLater(root.show) }
+    TapeTally { id: tally; model: root.walk.tape; onRowsChanged: Qt.callLater(root.show) } // qmllint disable
     LineSift { id: sift; rows: Array.from(tally.rows) }
 
     ListView {

