@@ -11,7 +11,10 @@ Result<Answer> undo(Session &session, bool onlyTell)
     const Result<Doer> doer = session.doer();
     if (!doer)
         return doer.error();
-    Logbook &book = **session.book();
+    const auto opened = session.book();
+    if (!opened)
+        return opened.error();
+    Logbook &book = **opened;
     const Result<LastAct> last = lastAct(book);
     if (!last)
         return last.error();

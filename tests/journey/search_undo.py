@@ -35,7 +35,7 @@ def undo(program):
 
 def begins(program):
     book = os.path.join(program.folder, "new.snugwalk")
-    program.refused("undo", code=4, saying=["nothing"], book=book)
+    program.refused("undo", code=4, saying=["new.snugwalk"], book=book)
     program.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
                 "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft"]', book=book)
     program.refused("undo", code=6, saying=["begins a rig"], book=book)
