@@ -95,7 +95,9 @@ void SyncModel::show(const Shown &shown)
     m_share->show(shown);
     m_paper->show(shown);
     m_conflicts->show(shown, m_state);
-    readAgain();
+    // before there is a rig nothing waits, and looking would make the file
+    if (shown.history() != nullptr || !m_desk->parts->bookMissing)
+        readAgain();
 }
 
 void SyncModel::readAgain()

@@ -59,6 +59,7 @@ void drawCircle(Wiring &app, Finger &finger)
         finger.touch(*board, across, 0.5);
     finger.waitFor([&] { return !app.session().drawing()->shapes().isEmpty(); },
                    QStringLiteral("the circle"));
+    finger.tap(QStringLiteral("Back to the finding"));
 }
 
 void find(Wiring &app, const QString &shots)

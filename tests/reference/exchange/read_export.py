@@ -140,7 +140,7 @@ def read(file):
     whole = Path(file).read_bytes()
     seal = archive.comment.decode()
     note(seal.endswith(blake(whole[: -len(archive.comment)]).hex()), "the checksum over the whole file", seal[:40])
-    note(b"cafe" not in whole and "caf\u00e9".encode() in whole, "text is UTF-8")
+    note(b"\\u00e9" not in whole and "caf\u00e9".encode() in whole, "text is UTF-8")
     return archive, photos
 
 

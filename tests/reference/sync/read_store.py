@@ -3,6 +3,7 @@
 X25519 boxes, Argon2id of RFC 9106 [RFC9106]), zstandard (RFC 8878), hashlib (BLAKE2b). Nothing of ours but
 the program that wrote it."""
 import hashlib
+import io
 import json
 import pathlib
 import subprocess
@@ -81,19 +82,26 @@ def read_segments(base, epoch):
         check("plain size", len(plain), members["plain"])
         columns = cbor2.loads(plain)
         check("number of entries", columns["count"], members["count"])
-        seq, at, shapes = 0, 0, []
-        sizes = varints(columns["columns"]["size"])
-        check("a size an entry", len(sizes), members["count"])
-        for step, size, ago in zip(varints(columns["columns"]["seq"]), sizes,
-                                   varints(columns["columns"]["shape"])):
-            seq += unzigzag(step)
+        shapes, names = [], []
+        steps = varints(columns["columns"]["seq"])
+        check("a step an entry", len(steps), members["count"])
+        for step, ago in zip(steps, varints(columns["columns"]["shape"])):
             check("numbers rise by one in this logbook", unzigzag(step), 1)
-            shapes = shapes + [columns["shapes"][len(shapes)]] if ago == 0 else shapes
+            if ago == 0:
+                shapes.append(columns["shapes"][len(shapes)])
             shape = shapes[-1] if ago == 0 else shapes[len(shapes) - ago]
-            values = cbor2.loads(columns["values"][at:at + size // 2])
-            at += size // 2
-            titles += [value for field, value in zip(shape, values) if field == "title"]
+            # a name in a list stands for a value that the entry tells itself
+            names += [name for name in shape if isinstance(name, str) and name not in names]
+        titles += sequence(columns["values"][names.index("title")])
     return titles
+
+
+def sequence(data):
+    """CBOR items, one after another (RFC 8742)."""
+    items, file = [], io.BytesIO(data)
+    while file.tell() < len(data):
+        items.append(cbor2.load(file))
+    return items
 
 
 def read_photo(base, epoch, photo):
