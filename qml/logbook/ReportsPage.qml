@@ -117,10 +117,10 @@ Scroll {
                     required property int index
                     text: qsTr("Save: %1", "kind of file").arg(modelData.name)
                     filled: index === 0
-                    enabled: !root.reports.busy && (root.count > 0 || modelData.slug === "ics")
+                    enabled: !(root?.reports?.busy ?? true) && (root.count > 0 || modelData.slug === "ics")
                     filters: [modelData.filter]
                     ending: modelData.slug
-                    suggested: root.reports.suggested(modelData.slug)
+                    suggested: root?.reports?.suggested(modelData.slug) ?? ""
                     Layout.fillWidth: true
                     onChosen: file => root.reports.save(modelData.slug, file)
                 }

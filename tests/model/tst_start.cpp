@@ -227,7 +227,12 @@ void TstStart::untouchedFiguresKeepTheirValue()
             voice.locale = QLocale(QLatin1String(language));
             voice.units = units;
             const RigForm form = readRigForm(rigFormTexts(rig, voice), rig, voice);
-            QVERIFY2(form.problems.isEmpty(), language);
+            QVERIFY2(
+                form.problems.isEmpty(),
+                qPrintable(QLatin1String(language) + u' ' +
+                           (form.problems.isEmpty()
+                                ? QString()
+                                : form.problems.first().toMap().value(QStringLiteral("field")).toString())));
             QVERIFY2(form.rig == rig, language);
         }
     }
@@ -281,7 +286,7 @@ void TstStart::aRigIsPutAwayAndComesBack()
     }
     session.archiveRig(id, true);
     QTRY_COMPARE(names(session, true), QStringList{QStringLiteral("Kea")});
-    QCOMPARE(session.rig()->name(), first);
+    QTRY_COMPARE(session.rig()->name(), first);
     QCOMPARE(names(session, false), QStringList{first});
     session.archiveRig(id, false);
     QTRY_COMPARE(names(session, true), QStringList());
