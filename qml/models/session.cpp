@@ -141,7 +141,8 @@ void Session::takeAnswer(Result<std::shared_ptr<const Snapshot>> answer)
     else
         refuse(answer.error());
     showAll();
-    m_camera->refresh();
+    if (!m_unmade)
+        m_camera->refresh();
     Q_EMIT snapshotChanged();
     Q_EMIT busyChanged();
     const bool moved = leavePutAway();

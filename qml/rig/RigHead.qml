@@ -19,11 +19,12 @@ ColumnLayout {
 
     spacing: 2
 
-    GridLayout {
-        columns: root.width > Tone.px(320) ? 2 : 1
-        rowSpacing: 0
-        BodyText { text: root.rig.name; level: "title"; Layout.fillWidth: true }
-        WordButton { text: qsTr("settings", "page"); Layout.alignment: Qt.AlignTop; onClicked: root.settingsAsked() }
+    Flow {
+        id: top
+        spacing: 12
+        Layout.fillWidth: true
+        BodyText { width: Math.min(implicitWidth, top.width); text: root.rig.name; level: "title" }
+        WordButton { text: qsTr("settings", "page"); onClicked: root.settingsAsked() }
     }
     BodyText { text: root.rig.about; level: "small"; quiet: true; Layout.fillWidth: true }
     Once {
