@@ -71,7 +71,8 @@ FocusScope {
             fittingChoices: Array.from(root.session.rig.fittings)
             usual: (kind, practice) => root.session.rig.usualFittings(kind, practice)
             draftOf: map => root.session.rig.draft(map, false)
-            asksWho: root.session.person === "" && !root.session.hasRig
+            // as it was when the form opened: the first letter typed is a name already
+            Component.onCompleted: asksWho = root.session.person === "" && !root.session.hasRig
             demoOffered: root.session.books.demoOffered
             canRestore: root.session.books.canRestore
             waiting: root.session.books.step
