@@ -245,7 +245,14 @@ Result<Receipt> takeBack(Logbook &book, const Id &act, const std::string &by)
         const auto entries = entriesOfAct(book.db(), Id{}, act);
         if (!entries)
             return entries.error();
-        return undoing(book.db(), act, Id{}, *entries, by);
+        Result<Act> back = undoing(book.db(), act, Id{}, *entries, by);
+        const bool isEmpty =
+            back && std::all_of(back->changes.begin(), back->changes.end(),
+                                [](const EntityChange &change) { return change.fields.empty(); });
+        if (isEmpty) // or it would stand last for ever, and nothing would happen
+            return Error{Errc::Conflict, "what was written here last was changed by someone since",
+                         act.shortText(), "change it by hand"};
+        return back;
     });
 }
 

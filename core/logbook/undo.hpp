@@ -21,8 +21,10 @@ struct LastAct {
 /// \returns `Conflict` when the act began a rig or a walk: others stand on those.
 [[nodiscard]] Status mayTakeBack(Logbook &book, const Id &act);
 
-/// Sets every field that the act set to what it was before, by new entries. What someone wrote over it since
-/// stays. \param act of `lastAct`. `Conflict` as `mayTakeBack`, and when something was written here since.
+/// Sets every field that the act set to what it was before, by new entries. A thing that someone wrote over
+/// since stays as it is. \param act of `lastAct` \returns `Conflict` as `mayTakeBack`, when something was
+/// written here since, and when all that it set was
+///          written over.
 [[nodiscard]] Result<Receipt> takeBack(Logbook &book, const Id &act, const std::string &by);
 
 } // namespace snugwalk

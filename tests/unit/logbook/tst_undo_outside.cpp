@@ -85,3 +85,19 @@ TEST_CASE("what was written since stops it, and an empty logbook has nothing")
     TestBook empty;
     CHECK(lastAct(empty.book()).error().code == Errc::NotFound);
 }
+
+TEST_CASE("what was written over since is not taken back, and it is said")
+{
+    Walker walker;
+    const Id stock = setStock(walker.book(), sealant(walker, 2), walker.doer).value();
+    Act over;
+    over.by = "Another";
+    over.scope = walker.walk.id; // so that the count still stands last outside the walk
+    over.changes = {{stock, "stock", {{"by", "Another"}}}};
+    REQUIRE(walker.book().record(over));
+    const auto written = entryCount(walker.book());
+    const auto refused = takeLast(walker);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().code == Errc::Conflict);
+    CHECK(entryCount(walker.book()) == written);
+}
