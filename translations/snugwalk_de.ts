@@ -2806,10 +2806,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 liegt außerhalb des Grenzwerts (%2, %3). Auffälligkeit erwägen.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 lässt sich zweifach lesen. %2 oder %3 schreiben.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3002,6 +2998,63 @@
     <message>
         <source>To the stores</source>
         <translation>Zu den Ablagen</translation>
+    </message>
+</context>
+<context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>Der Rundgang: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Gegen: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>ältere</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Befunde: alle, die passen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Befunde: %n gewählt</numerusform>
+            <numerusform>Befunde: %n gewählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Wo es steht, wie man hinkommt</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Strom am Platz</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Schlüssel, und wer ihn hat</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>Unterschrift wegnehmen: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>auf dem Bildschirm unterschreiben: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Was unterschrieben ist, bleibt so stehen. Wer hier etwas anderes wählt, nimmt die Unterschriften weg.</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4163,29 @@
             <numerusform>Der %n Tag seit %1 ließ es altern wie %2.</numerusform>
             <numerusform>Die %n Tage seit %1 ließen es altern wie %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>hier unterschreiben: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Unterschrieben</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>noch einmal</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>jetzt nicht</translation>
     </message>
 </context>
 <context>
@@ -5543,7 +5619,7 @@
     </message>
     <message>
         <source>Where the sea is is not known here.</source>
-        <translation>Wo das Meer liegt, ist hier unbekannt.</translation>
+        <translation>Wo das Meer ist, ist hier nicht bekannt.</translation>
     </message>
     <message>
         <source>No coast is near.</source>
@@ -5724,6 +5800,10 @@
     <message>
         <source>other work</source>
         <translation>andere Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 lässt sich zweifach lesen. %2 oder %3 schreiben.</translation>
     </message>
 </context>
 <context>
@@ -6394,6 +6474,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>Kartendaten, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>der letzte</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>der passende</translation>
     </message>
 </context>
 <context>

@@ -2806,10 +2806,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 is outside the limit (%2, %3). Consider attention.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 can be read two ways. Write %2 or %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3002,6 +2998,63 @@
     <message>
         <source>To the stores</source>
         <translation>To the stores</translation>
+    </message>
+</context>
+<context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>The walk: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Against: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>older ones</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Findings: all that suit</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Findings: %n chosen</numerusform>
+            <numerusform>Findings: %n chosen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Where it stands, how to get there</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Power at the place</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Key, and who has it</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>take the signature away: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>sign on the screen: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>What was signed stays as it stood. Choosing anything else here takes the signatures away.</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4163,29 @@
             <numerusform>The %n day since %1 aged it like %2.</numerusform>
             <numerusform>The %n days since %1 aged it like %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>sign here: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Signed</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>begin again</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>not now</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +5801,10 @@
         <source>other work</source>
         <translation>other work</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 can be read two ways. Write %2 or %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -6394,6 +6474,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>map data, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>the last one</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>the one that suits</translation>
     </message>
 </context>
 <context>

@@ -2806,10 +2806,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 está fuera del límite (%2, %3). Considere atención.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 se puede leer de dos maneras. Escriba %2 o %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3002,6 +2998,63 @@
     <message>
         <source>To the stores</source>
         <translation>A los almacenes</translation>
+    </message>
+</context>
+<context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>La ronda: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Frente a: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>más antiguas</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Hallazgos: todos los que corresponden</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Hallazgos: %n elegido</numerusform>
+            <numerusform>Hallazgos: %n elegidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Dónde está y cómo llegar</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Corriente en el lugar</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Llave, y quién la tiene</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>quitar la firma: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>firmar en la pantalla: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Lo firmado queda como estaba. Elegir otra cosa aquí quita las firmas.</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4163,29 @@
             <numerusform>El %n día desde %1 lo envejeció como %2.</numerusform>
             <numerusform>Los %n días desde %1 lo envejecieron como %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>firmar aquí: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>ahora no</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +5801,10 @@
         <source>other work</source>
         <translation>otro trabajo</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 puede leerse de dos maneras. Escriba %2 o %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -6394,6 +6474,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>datos de mapa, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>el último</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>el que corresponde</translation>
     </message>
 </context>
 <context>

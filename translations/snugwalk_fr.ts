@@ -2806,10 +2806,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 est hors de la limite (%2, %3). Pensez à attention.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 se lit de deux façons. Écrivez %2 ou %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3002,6 +2998,63 @@
     <message>
         <source>To the stores</source>
         <translation>Aux dépôts</translation>
+    </message>
+</context>
+<context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>Le tour : %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Comparé à : %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>plus anciens</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Constats : tous ceux qui conviennent</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Constats : %n choisi</numerusform>
+            <numerusform>Constats : %n choisis</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Où il se trouve, comment y aller</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Courant sur place</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Clé, et qui l&apos;a</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>retirer la signature : %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>signer à l&apos;écran : %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Ce qui est signé reste tel quel. Choisir autre chose ici retire les signatures.</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4163,29 @@
             <numerusform>Le %n jour depuis le %1 l&apos;a vieilli comme %2.</numerusform>
             <numerusform>Les %n jours depuis le %1 l&apos;ont vieilli comme %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>signer ici : %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Signé</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>recommencer</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>pas maintenant</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +5801,10 @@
         <source>other work</source>
         <translation>autre travail</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 se lit de deux façons. Écrivez %2 ou %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -6394,6 +6474,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>données de carte, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>le dernier</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>celui qui convient</translation>
     </message>
 </context>
 <context>

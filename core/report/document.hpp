@@ -103,9 +103,24 @@ struct BlankBlock {
     std::string label;
     int rows = 1;
 };
-/// A line to sign on, with place and date.
+/// What a finger drew to sign: lines of spots, 0 to 1 across from the left, and down in the same measure.
+struct Signature {
+    struct Spot {
+        double across = 0;
+        double down = 0;
+        friend bool operator==(const Spot &, const Spot &) = default;
+    };
+    std::vector<std::vector<Spot>> lines;
+    std::string placeAndDate; ///< in words
+    friend bool operator==(const Signature &, const Signature &) = default;
+};
+/// A signature is as wide as the line it stands on and no higher than this share of it.
+constexpr double signatureHeight = 0.3;
+
+/// A line to sign on, with place and date; or what was signed on a screen.
 struct SignatureBlock {
     std::string who;
+    std::optional<Signature> drawn = std::nullopt;
 };
 
 struct PageBreakBlock {};

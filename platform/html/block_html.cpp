@@ -7,6 +7,7 @@
 #include "html/html_text.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
+#include "html/signature_svg.hpp"
 
 namespace snugwalk::html {
 namespace {
@@ -148,9 +149,15 @@ public:
         const auto line = [&](const std::string &words) {
             return classed("div", "line", "<span class='row'></span>" + element("p", words));
         };
+        const Texts &texts = m_parts.texts;
+        if (!b.drawn)
+            return classed("section", "sign",
+                           element("p", b.who) + line(texts.phrase("page_place_date")) +
+                               line(texts.phrase("page_signature")));
+        const std::string spoken = texts.phrase("paper_signed_on_screen");
         return classed("section", "sign",
-                       element("p", b.who) + line(m_parts.texts.phrase("page_place_date")) +
-                           line(m_parts.texts.phrase("page_signature")));
+                       element("p", b.who) + classed("div", "line", element("p", b.drawn->placeAndDate)) +
+                           classed("div", "line", signatureSvg(*b.drawn, spoken) + element("p", spoken)));
     }
 
     std::string operator()(const PageBreakBlock &) const { return "<hr class='break'>\n"; }

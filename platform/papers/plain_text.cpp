@@ -88,6 +88,12 @@ public:
     void operator()(const SignatureBlock &b)
     {
         gap();
+        if (b.drawn) {
+            (*this)(TextBlock{b.who + ": " + m_texts.phrase("paper_signed_on_screen") + ", " +
+                                  b.drawn->placeAndDate,
+                              TextTone::Plain});
+            return;
+        }
         (*this)(BlankBlock{b.who, 1});
         (*this)(BlankBlock{m_texts.phrase("paper_place_and_date"), 1});
     }

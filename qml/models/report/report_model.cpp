@@ -3,6 +3,7 @@
 #include "report_model.hpp"
 
 #include <QDir>
+#include <QFile>
 #include <QUrl>
 
 #include "error_text.hpp"
@@ -39,10 +40,22 @@ QString plainName(const QString &name)
     return out;
 }
 
-std::filesystem::path pathOf(const QString &file)
+// A phone's picker gives an address that only Qt can write to, and no way to replace a file whole.
+Result<std::string> writeTo(const QString &file, const std::string &bytes)
 {
     const QUrl url(file);
-    return (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
+    if (url.scheme() != u"content") {
+        const std::filesystem::path path = (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
+        SNUG_TRY(replaceFile(path, bytes));
+        return path.filename().string();
+    }
+    QFile out(file);
+    const auto size = static_cast<qint64>(bytes.size());
+    if (!out.open(QIODevice::WriteOnly | QIODevice::Truncate) || out.write(bytes.data(), size) != size ||
+        !out.flush())
+        return Error{Errc::Io, "the file cannot be written", url.fileName().toStdString(),
+                     "choose another place for it"};
+    return url.fileName().toStdString();
 }
 
 } // namespace
@@ -73,9 +86,11 @@ QVariantList ReportModel::forms() const
     return list;
 }
 
-void ReportModel::wish(const ReportWish &wish)
+void ReportModel::wish(ReportWish wish)
 {
-    m_wish = wish;
+    wish.signatures.clear(); // nobody signed that
+    m_wish = std::move(wish);
+    m_drawn = m_shown;
     m_saved.clear();
     lookAgain();
 }
@@ -83,22 +98,27 @@ void ReportModel::wish(const ReportWish &wish)
 void ReportModel::setKind(const QString &kind)
 {
     ReportWish next = m_wish;
+    if (next.kind != kind.toStdString()) {
+        next.walk.reset();
+        next.other.reset();
+        next.findings.clear();
+    }
     next.kind = kind.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setSheet(const QString &sheet)
 {
     ReportWish next = m_wish;
     next.sheet = sheet.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setPlace(const QString &place)
 {
     ReportWish next = m_wish;
     next.place = place.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setOwnData(bool kept)
@@ -111,6 +131,8 @@ void ReportModel::setOwnData(bool kept)
 void ReportModel::show(const Shown &shown)
 {
     m_shown = shown;
+    if (!isSigned())
+        m_drawn = shown;
     lookAgain();
 }
 
@@ -121,7 +143,12 @@ void ReportModel::open()
     lookAgain();
 }
 
-void ReportModel::close() { m_open = false; }
+void ReportModel::close()
+{
+    m_open = false;
+    m_wish.signatures.clear();
+    m_drawn = m_shown;
+}
 
 void ReportModel::lookAgain()
 {
@@ -136,7 +163,7 @@ void ReportModel::lookAgain()
         asked.by = m_desk->doer().by;
         m_desk->worker->run<ReportLook>(
             this,
-            [reports = m_desk->parts->reports, shown = m_shown, asked](Logbook &book) {
+            [reports = m_desk->parts->reports, shown = m_drawn, asked](Logbook &book) {
                 return reports->look(book, shown, asked, pagePixels);
             },
             [this](Result<ReportLook> look) { take(std::move(look)); });
@@ -195,16 +222,14 @@ void ReportModel::save(const QString &ending, const QString &file)
     Q_EMIT changed();
     ReportWish asked = m_wish;
     asked.by = m_desk->doer().by;
-    const std::filesystem::path path = pathOf(file);
     m_desk->worker->run<std::string>(
         this,
-        [reports = m_desk->parts->reports, shown = m_shown, asked, form = ending.toStdString(),
-         path](Logbook &book) -> Result<std::string> {
+        [reports = m_desk->parts->reports, shown = m_drawn, asked, form = ending.toStdString(),
+         file](Logbook &book) -> Result<std::string> {
             const Result<std::string> bytes = reports->bytes(book, shown, asked, form);
             if (!bytes)
                 return bytes.error();
-            SNUG_TRY(replaceFile(path, *bytes));
-            return path.filename().string();
+            return writeTo(file, *bytes);
         },
         [this](Result<std::string> name) {
             --m_saving;
