@@ -14,10 +14,12 @@ using outline::Stroke;
 
 std::string n(double v) { return fixed(v, 1); }
 
+bool isSmall(double scale) { return scale < 72.0; } // user units a metre
+
 // Attributes of one path; a small view has finer lines.
 std::string pen(const Stroke &stroke, double scale)
 {
-    const double heavy = scale < 60.0 ? 1.8 : 2.5;
+    const double heavy = isSmall(scale) ? 1.8 : 2.5;
     const double width = stroke.pen == Pen::Bold ? heavy * 3 : stroke.pen == Pen::Heavy ? heavy : heavy / 2;
     std::string out = " stroke-width='" + n(width) + "'";
     if (stroke.pen == Pen::Quiet)
@@ -58,12 +60,12 @@ std::string outlineSvg(const outline::Outline &outline, double scale, outline::P
     return out + "</g>";
 }
 
-std::string spotSvg(const RigSpot &spot, outline::PaperSpot at)
+std::string spotSvg(const RigSpot &spot, outline::PaperSpot at, double scale)
 {
     const std::string where = "translate(" + n(at.x) + " " + n(at.y) + ")";
     if (spot.shape != SpotShape::Call)
         return "<g transform='" + where + "'>" + everShape(spot) + "</g>";
-    return "<g transform='" + where + " scale(1.5)'>" + callShape(spot.call) + "</g>";
+    return "<g transform='" + where + " scale(" + n(isSmall(scale) ? 1.0 : 1.5) + ")'>" + callShape(spot.call) + "</g>";
 }
 
 std::string callShape(Call call)

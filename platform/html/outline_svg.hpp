@@ -15,6 +15,7 @@ namespace snugwalk::html {
                                      outline::PaperSpot offset);
 
 /// The shape of a finding's call, or of a place where things were found, with how often.
-[[nodiscard]] std::string spotSvg(const RigSpot &spot, outline::PaperSpot at);
+/// \param scale of the view: a small view has smaller ones
+[[nodiscard]] std::string spotSvg(const RigSpot &spot, outline::PaperSpot at, double scale);
 
 } // namespace snugwalk::html

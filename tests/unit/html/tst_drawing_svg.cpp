@@ -129,8 +129,8 @@ TEST_CASE("kerb side and plan have the paths of the core, for every kind")
             REQUIRE(sheets.size() == 1);
             const std::vector<std::string> paths = pathsOf(sheets[0].svg);
             const bool left = kerbIsLeft(rig);
-            const outline::Outline side = outlineOf(rig, {left ? Face::Left : Face::Right, true});
-            const outline::Outline plan = outlineOf(rig, {Face::Top, left});
+            const outline::Outline side = outline::outlineOf(rig, {left ? Face::Left : Face::Right, true});
+            const outline::Outline plan = outline::outlineOf(rig, {Face::Top, left});
             CHECK(paths.size() == side.strokes.size() + plan.strokes.size());
             checkLines(paths, 0, side);
             checkLines(paths, side.strokes.size(), plan);
@@ -149,8 +149,8 @@ TEST_CASE("other faces are drawn where a finding lies on them, with their own li
     const auto sheets = html::drawingSheets(block, words());
     REQUIRE(sheets.size() == 2);
     const std::vector<std::string> paths = pathsOf(sheets[1].svg);
-    const outline::Outline rear = outlineOf(rig, {Face::Rear, kerbIsLeft(rig)});
-    const outline::Outline below = outlineOf(rig, {Face::Underside, kerbIsLeft(rig)});
+    const outline::Outline rear = outline::outlineOf(rig, {Face::Rear, kerbIsLeft(rig)});
+    const outline::Outline below = outline::outlineOf(rig, {Face::Underside, kerbIsLeft(rig)});
     CHECK(paths.size() >= rear.strokes.size() + below.strokes.size());
     checkLines(paths, 0, rear);
     for (const char *caption : {">face rear<", ">face underside<"})
