@@ -1167,6 +1167,67 @@
     </message>
 </context>
 <context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Noch nie wurde etwas an einem Ort gefunden.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Je gefunden, nach Ort: die Zahl in der Form sagt, wie oft. Ihr Rand ist gestrichelt, wo nichts offen ist. Eine Handbreit gilt als ein Ort.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>einmal, am %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n Mal, zuerst am %1, zuletzt am %2</numerusform>
+            <numerusform>%n Mal, zuerst am %1, zuletzt am %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>letzte Reparatur am %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>keine Reparatur geschrieben</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nichts offen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n Befund ohne Ort</numerusform>
+            <numerusform>%n Befunde ohne Ort</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>Ort %1: %2, %3, %4</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeBlock</name>
     <message>
         <source>Exchanging with %1</source>
@@ -3195,6 +3256,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>Frischwasser</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>Grauwasser</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>Schwarzwasser</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>Gasflasche</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>Bordbatterie</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>Gestrichelt: wo sie meist liegen, gängige Praxis, nicht gemessen: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3296,6 +3384,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>Befund %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>Ort %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6290,46 @@
     <message>
         <source>Likely: %1.</source>
         <translation>Wahrscheinlich: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>Zeichnung näher</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>Zeichnung weiter weg</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>ganz</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>jeder Befund je</translation>
     </message>
 </context>
 <context>

@@ -1167,6 +1167,67 @@
     </message>
 </context>
 <context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Nothing was ever found at a place.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>once, on %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n time, first on %1, last on %2</numerusform>
+            <numerusform>%n times, first on %1, last on %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>last mend on %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>no mend written</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nothing open</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n finding written without a place</numerusform>
+            <numerusform>%n findings written without a place</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>place %1: %2, %3, %4</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeBlock</name>
     <message>
         <source>Exchanging with %1</source>
@@ -3195,6 +3256,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>fresh water</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>grey water</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>black water</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>gas cylinder</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>house battery</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>Dashed: where such rigs usually have them, common practice, not measured: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3296,6 +3384,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>finding %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>place %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6290,46 @@
     <message>
         <source>Likely: %1.</source>
         <translation>Likely: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>drawing nearer</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>drawing farther</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>whole</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>left</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>right</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>up</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>down</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>every finding ever</translation>
     </message>
 </context>
 <context>

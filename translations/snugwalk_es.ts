@@ -1167,6 +1167,67 @@
     </message>
 </context>
 <context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Nunca se encontró nada en un lugar.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Lo encontrado desde siempre, por lugar: el número en la forma dice cuántas veces. Su borde va a trazos donde no queda nada abierto. Menos de un palmo cuenta como un mismo lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>una vez, el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n vez, primero el %1, por último el %2</numerusform>
+            <numerusform>%n veces, primero el %1, por último el %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>última reparación el %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>ninguna reparación escrita</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nada abierto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n hallazgo escrito sin lugar</numerusform>
+            <numerusform>%n hallazgos escritos sin lugar</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>lugar %1: %2, %3, %4</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeBlock</name>
     <message>
         <source>Exchanging with %1</source>
@@ -3195,6 +3256,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>agua limpia</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>aguas grises</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>aguas negras</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>botella de gas</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>batería de servicio</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>A trazos: donde suelen llevarlos, práctica común, no medido: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3296,6 +3384,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>hallazgo %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>lugar %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6290,46 @@
     <message>
         <source>Likely: %1.</source>
         <translation>Probable: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>dibujo más cerca</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>dibujo más lejos</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>entero</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>todo hallazgo desde siempre</translation>
     </message>
 </context>
 <context>

@@ -1167,6 +1167,67 @@
     </message>
 </context>
 <context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Rien n&apos;a jamais été constaté à un endroit.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Tout ce qui a été constaté, par endroit : le nombre dans la forme dit combien de fois. Son bord est interrompu là où rien n&apos;est ouvert. Une largeur de main compte pour un seul endroit.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>une fois, le %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n fois, d&apos;abord le %1, en dernier le %2</numerusform>
+            <numerusform>%n fois, d&apos;abord le %1, en dernier le %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>dernière réparation le %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>aucune réparation écrite</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation> ; rien d&apos;ouvert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n constat écrit sans endroit</numerusform>
+            <numerusform>%n constats écrits sans endroit</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>endroit %1 : %2, %3, %4</translation>
+    </message>
+</context>
+<context>
     <name>ExchangeBlock</name>
     <message>
         <source>Exchanging with %1</source>
@@ -3195,6 +3256,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>eau propre</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>eaux grises</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>eaux noires</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>bouteille de gaz</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>batterie de service</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>En traits interrompus : emplacement habituel, pratique courante, non mesuré : %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3296,6 +3384,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>constat %1 : %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>endroit %1 : %2, %3</translation>
     </message>
 </context>
 <context>
@@ -5990,7 +6083,7 @@
     </message>
     <message>
         <source>Working it out …</source>
-        <translation>Calcul en cours …</translation>
+        <translation>Calcul en cours…</translation>
     </message>
     <message>
         <source>One leg more</source>
@@ -6197,6 +6290,46 @@
     <message>
         <source>Likely: %1.</source>
         <translation>Probable : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>dessin plus près</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>dessin plus loin</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>entier</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>à gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>à droite</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>en haut</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>en bas</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>tout constat depuis toujours</translation>
     </message>
 </context>
 <context>
@@ -6463,7 +6596,7 @@
     <message>
         <source>table, CSV</source>
         <comment>kind of file</comment>
-        <translation>table, CSV</translation>
+        <translation>tableau, CSV</translation>
     </message>
     <message>
         <source>calendar</source>

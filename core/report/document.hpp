@@ -73,11 +73,16 @@ struct PairBlock {
     std::optional<PhotoPicture> now;
 };
 
+/// What stands at a spot of the drawing: the shape of a finding's call, or that of a place where things were
+/// found, one of them open still or all of them mended or gone.
+enum class SpotShape { Call, EverOpen, EverMended };
 /// The rig's drawing with a numbered shape at each spot.
 struct RigSpot {
     int number = 0;
     Call call = Call::None;
     RigPlace place;
+    SpotShape shape = SpotShape::Call;
+    int times = 0; ///< how often something was found there, with the latter two
 };
 struct RigDrawingBlock {
     Rig rig;

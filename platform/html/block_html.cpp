@@ -2,12 +2,15 @@
 // One function a kind of block.
 #include "html/block_html.hpp"
 
+#include <algorithm>
+
 #include "base/text.hpp"
-#include "html/drawing_svg.hpp"
 #include "html/html_text.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
 #include "html/signature_svg.hpp"
+#include "rig/names.hpp"
+#include "rig/outline/usual_tanks.hpp"
 
 namespace snugwalk::html {
 namespace {
@@ -114,10 +117,11 @@ public:
 
     std::string operator()(const RigDrawingBlock &b) const
     {
-        const Texts &texts = m_parts.texts;
-        const DrawingWords words{drawingSpoken(b, texts), texts.phrase("kerb_side"),
-                                 texts.phrase("from_above")};
-        return classed("figure", "drawing", drawingSvg(b, words));
+        std::string out;
+        for (const DrawingSheet &sheet : drawingSheets(b, drawingWords(b, m_parts.texts)))
+            out += sheet.svg;
+        const std::string legend = drawingLegend(b, m_parts.texts);
+        return classed("figure", "drawing", out + (legend.empty() ? "" : element("figcaption", legend)));
     }
 
     std::string operator()(const MapBlock &b) const
@@ -195,6 +199,32 @@ std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts)
     const std::string spots =
         numbers.empty() ? std::string() : texts.phrase("page_drawing_spots") + " " + join(numbers, ", ");
     return texts.phrase("page_drawing_of", {block.rig.name, spots});
+}
+
+DrawingWords drawingWords(const RigDrawingBlock &block, const Texts &texts)
+{
+    const bool kerbLeft = kerbIsLeft(block.rig);
+    return {drawingSpoken(block, texts), [kerbLeft, &texts](Face face) {
+                if (face == Face::Top)
+                    return texts.phrase("from_above");
+                if (face == Face::Left || face == Face::Right)
+                    return texts.word("places", (face == Face::Left) == kerbLeft ? "kerb_side" : "road_side");
+                return texts.word("places", slug(face));
+            }};
+}
+
+std::string drawingLegend(const RigDrawingBlock &block, const Texts &texts)
+{
+    const std::vector<Face> faces = otherFaces(block);
+    if (std::find(faces.begin(), faces.end(), Face::Underside) == faces.end())
+        return {};
+    std::vector<std::string> words;
+    for (const outline::UsualTank &tank : outline::usualTanks(block.rig)) {
+        std::string one = std::string(1, tank.letter) + " " + texts.word("tanks", slug(tank.kind));
+        if (words.empty() || words.back() != one)
+            words.push_back(std::move(one));
+    }
+    return words.empty() ? std::string() : texts.phrase("page_tanks", {join(words, ", ")});
 }
 
 std::string blockHtml(const Block &block, const PageParts &parts) { return std::visit(Writer(parts), block); }

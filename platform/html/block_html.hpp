@@ -5,6 +5,7 @@
 #include <string>
 
 #include "catalogue/texts.hpp"
+#include "html/drawing_svg.hpp"
 #include "html/page_photo.hpp"
 #include "report/document.hpp"
 #include "weather/coast.hpp"
@@ -23,5 +24,9 @@ struct PageParts {
 
 /// "1: Lap sealant, roof. 2: …" of the findings that the drawing has numbers for: what it shows, in words.
 [[nodiscard]] std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts);
+/// Those, and the name of each face.
+[[nodiscard]] DrawingWords drawingWords(const RigDrawingBlock &block, const Texts &texts);
+/// What the letters of the underside stand for; "" where it is not shown.
+[[nodiscard]] std::string drawingLegend(const RigDrawingBlock &block, const Texts &texts);
 
 } // namespace snugwalk::html

@@ -200,9 +200,16 @@ Pieces pairPieces(const PairBlock &block, const html::PageParts &parts, double w
 
 Pieces drawingPieces(const RigDrawingBlock &block, const html::PageParts &parts, double width)
 {
-    const html::DrawingWords words{html::drawingSpoken(block, parts.texts), parts.texts.phrase("kerb_side"),
-                                   parts.texts.phrase("from_above")};
-    return {svgPiece(html::drawingSvg(block, words), width, html::drawingAspect(block.rig))};
+    Pieces pieces;
+    for (const html::DrawingSheet &sheet : html::drawingSheets(block, html::drawingWords(block, parts.texts)))
+        pieces.push_back(svgPiece(sheet.svg, width, sheet.aspect));
+    const std::string legend = html::drawingLegend(block, parts.texts);
+    if (legend.empty())
+        return pieces;
+    pieces.back().keepWithNext = true;
+    for (Piece &piece : linePieces(LaidText(legend, letters(smallPoints), width, quietInk), 0, millimetre))
+        pieces.push_back(std::move(piece));
+    return pieces;
 }
 
 Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double width)

@@ -134,6 +134,7 @@ Result<Document> surveyPaper(Paper paper)
     walksTable(paper);
     mendsTable(paper);
     closedTable(paper);
+    recurringBlocks(paper);
     roadLines(paper);
     mapBlock(paper, paper.report().findings, true);
     proof(paper);
