@@ -2,10 +2,8 @@
 // Asking for pages and files; the worker draws and writes them.
 #include "report_model.hpp"
 
-#include <QDir>
-#include <QUrl>
-
 #include "error_text.hpp"
+#include "file_names.hpp"
 #include "logbook/files.hpp"
 
 namespace snugwalk {
@@ -24,25 +22,6 @@ QVariantMap formOf(const std::string &ending)
     return {{QStringLiteral("slug"), slug},
             {QStringLiteral("name"), name},
             {QStringLiteral("filter"), name + QStringLiteral(" (*.") + slug + u')'}};
-}
-
-// Only what every file system takes.
-QString plainName(const QString &name)
-{
-    QString out;
-    for (const QChar c : name.normalized(QString::NormalizationForm_D).toLower()) {
-        if ((c >= u'a' && c <= u'z') || (c >= u'0' && c <= u'9'))
-            out += c;
-        else if (c.category() != QChar::Mark_NonSpacing && !out.isEmpty() && !out.endsWith(u'-'))
-            out += u'-';
-    }
-    return out;
-}
-
-std::filesystem::path pathOf(const QString &file)
-{
-    const QUrl url(file);
-    return (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
 }
 
 } // namespace
@@ -175,14 +154,9 @@ void ReportModel::tell(const Error &error)
 QString ReportModel::suggested(const QString &ending) const
 {
     const RigHistory *history = m_shown.history();
-    QStringList parts;
-    for (const QString &part :
-         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)), plainName(kind()),
-          Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
-        if (!part.isEmpty())
-            parts << part;
-    }
-    return QUrl::fromLocalFile(QDir::homePath() + u'/' + parts.join(u'-') + u'.' + ending).toString();
+    return homeFile({history == nullptr ? QString() : Voice::text(history->rig.name), kind(),
+                     Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))},
+                    ending);
 }
 
 void ReportModel::save(const QString &ending, const QString &file)
@@ -195,7 +169,7 @@ void ReportModel::save(const QString &ending, const QString &file)
     Q_EMIT changed();
     ReportWish asked = m_wish;
     asked.by = m_desk->doer().by;
-    const std::filesystem::path path = pathOf(file);
+    const std::filesystem::path path = pathOfFile(file);
     m_desk->worker->run<std::string>(
         this,
         [reports = m_desk->parts->reports, shown = m_shown, asked, form = ending.toStdString(),
