@@ -134,7 +134,7 @@ struct Column {
 
     void add(const std::string &text, double scale, SheetTone tone, bool bold)
     {
-        for (const std::string &line : wrappedWords(text, look.size.width / scale, width)) {
+        for (const std::string &line : wrappedWords(text, look.size.width / scale, width, bold)) {
             const double letter = look.size.letter * scale;
             out += "<text x='0'" + quoted("y", n(y + letter)) + quoted("font-size", n(letter)) +
                    quoted("fill", std::string(colour(tone))) + (bold ? " font-weight='bold'" : "") + ">" +

@@ -234,7 +234,9 @@ Pieces plotPieces(const PlotBlock &block, double width)
     Pieces pieces = headingPieces({3, plot.title}, width);
     const std::string svg = html::plotSvg(plot);
     if (!svg.empty()) {
-        pieces.push_back(svgPiece(svg, width, html::plotAspect));
+        const Svg drawn = svgOf(svg);
+        const QSizeF size = drawn ? drawn->viewBoxF().size() : QSizeF(1, 1);
+        pieces.push_back(svgPiece(svg, width, size.width() / size.height()));
         pieces.back().keepWithNext = true;
     }
     const std::string words = plot.empty.empty() ? plot.about : plot.empty;

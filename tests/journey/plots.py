@@ -5,6 +5,7 @@ shapes measured against the axis give the numbers back; months of weather worked
 usage: plots.py SNUGWALK SOURCE RSVG"""
 import csv
 import io
+import math
 import os
 import re
 import subprocess
@@ -48,8 +49,8 @@ def scale(root):
     """What a height means, by the labels of the upright axis and the level lines beside them."""
     group = root.findall(f"{SVG}g/{SVG}g")[-1]
     levels = [spots(p)[0][1] for p in group.iter(f"{SVG}path") if p.get("stroke") == "#C8CCD0"]
-    labels = [(float(t.get("y")), float(t.text.replace(",", "."))) for t in group.iter(f"{SVG}text")
-              if t.get("text-anchor") == "end" and re.fullmatch(r"-?[\d.,]+", t.text)]
+    labels = [(float(t.get("y")), float(t.text.replace(",", ".").replace("\u202f", ""))) for t in group.iter(f"{SVG}text")
+              if t.get("text-anchor") == "end" and re.fullmatch("-?[\\d.,\u202f]+", t.text)]
     check(len(levels) == len(labels) >= 3, f"{len(levels)} level lines, {len(labels)} labels")
     pairs = sorted(zip(sorted(levels), [value for _, value in sorted(labels)]))
     (y0, v0), (y1, v1) = pairs[0], pairs[-1]
@@ -107,10 +108,20 @@ def shake(program):
     shaken = sum(program.json(*NOW, "--by", "A. Walker", "trip", "road", trip["id"], trip["road"])["shake"]["equivalent"]["value"]
                  for trip in trips)
     near(sum(row["smooth_road_m"] for row in rows), shaken, 1.0, "shake of the months and of the trips")
-    group, value, step = scale(root)
-    driven = [row["driven_m"] / 1000 for row in rows if row["driven_m"] > 0]
-    for bar, km in zip(heights(group, value, INK), driven):
-        near(bar, km, step * 0.02, "a bar of kilometres")
+    # a log axis: powers of ten at even steps
+    group = root.findall(f"{SVG}g/{SVG}g")[-1]
+    labels = sorted((float(t.get("y")), math.log10(float(t.text.replace("\u202f", "")))) for t in group.iter(f"{SVG}text")
+                    if t.get("text-anchor") == "end")
+    lines = sorted(spots(p)[0][1] for p in group.iter(f"{SVG}path") if p.get("stroke") == "#C8CCD0")
+    check(len(lines) == len(labels) >= 3, f"{len(lines)} level lines, {len(labels)} labels")
+    decade = (lines[-1] - lines[0]) / (labels[0][1] - labels[-1][1])
+    for fill, key in ((INK, "driven_m"), ("#fff", "smooth_road_m")):
+        dots = sorted((float(c.get("cx")), float(c.get("cy"))) for c in group.iter(f"{SVG}circle")
+                      if c.get("fill") == fill and float(c.get("cy")) >= lines[0] - 1)
+        told = [row[key] / 1000 for row in rows if row["driven_m"] > 0]
+        check(len(dots) == len(told), f"{len(dots)} dots of {len(told)} months")
+        for (_, y), km in zip(dots, told):
+            near(labels[-1][1] + (lines[-1] - y) / decade, math.log10(km), 0.01, f"{key} drawn, as a power of ten")
     miles = program.run(*NOW, "--units", "us", "plot", "--kind", "shake")
     check(f"{length / 1609.344:.0f}\u00a0mi" in miles, f"{length / 1609.344:.0f} mi are not told: {miles[:200]}")
     return path

@@ -39,6 +39,11 @@ public:
         note();
         return m_desk.bytes(book, shown, wish, ending);
     }
+    [[nodiscard]] Result<std::string> plotBytes(const Plot &plot, const std::string &ending) const override
+    {
+        note();
+        return m_desk.plotBytes(plot, ending);
+    }
     mutable std::atomic<int> looks = 0;
     mutable std::atomic<int> onMain = 0;
 

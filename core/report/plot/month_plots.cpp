@@ -7,6 +7,7 @@
 namespace snugwalk {
 namespace {
 
+constexpr double beside = 4.0;     ///< days
 constexpr double halfMonth = 15.2; // ticks stand under the middle of their month
 
 template <typename Months>
@@ -87,32 +88,43 @@ Plot shakePlot(const std::vector<MonthOfRoad> &months, const PlotVoice &voice)
         plot.empty = voice.say("empty_shake");
         return plot;
     }
-    PlotBars driven{voice.say("driven"), PlotFill::Solid, {}};
-    PlotBars shaken{voice.say("shaken"), PlotFill::Hatch, {}};
+    PlotLine driven{voice.say("driven"), {}, PlotStroke::Solid, true, false};
+    PlotLine shaken{voice.say("shaken"), {}, PlotStroke::Solid, true, false};
+    double least = 1e300;
     double most = 0.0;
     Distance way;
     Distance shook;
     for (const MonthOfRoad &m : months) {
         const double from = plotDay(m.from);
-        const double until = wholeMonthEnd(m.from);
+        const double middle = (from + wholeMonthEnd(m.from)) / 2.0;
         const auto shown = [&](Distance d) { return fromSi(unit, d.si()); };
-        driven.bars.push_back({from, until, shown(m.driven)});
-        shaken.bars.push_back({from, until, shown(m.equivalent), shown(m.low), shown(m.high)});
-        most = std::max({most, shown(m.driven), shown(m.high), shown(m.equivalent)});
+        if (m.driven > Distance()) { // both in their month, one beside the other
+            driven.spots.push_back({middle - beside, shown(m.driven), PlotShape::Dot});
+            shaken.spots.push_back(
+                {middle + beside, shown(m.equivalent), PlotShape::Ring, shown(m.low), shown(m.high)});
+            least = std::min({least, shown(m.driven), shown(m.low)});
+            most = std::max({most, shown(m.driven), shown(m.high)});
+        }
         way = way + m.driven;
         shook = shook + m.equivalent;
         plot.rows.push_back(
-            {(from + until) / 2.0,
-             {voice.month(m.from), voice.number(shown(m.driven), 0), voice.number(shown(m.equivalent), 0),
-              voice.range(shown(m.low), shown(m.high), 0), voice.number(m.trips, 0)},
+            {middle,
+             {voice.month(m.from), voice.number(shown(m.driven), 0), voice.roughly(shown(m.equivalent)),
+              m.high > m.low ? voice.say("range", {voice.roughly(shown(m.low)), voice.roughly(shown(m.high))})
+                             : std::string(),
+              voice.number(m.trips, 0)},
              {formatDate(m.from).substr(0, 7), plotData(m.driven.si()), plotData(m.equivalent.si()),
               plotData(m.low.si()), plotData(m.high.si()), std::to_string(m.trips)}});
     }
-    plot.up = voice.numberAxis(voice.say("shake_up", {symbol}), 0.0, most);
+    if (!(most > 0.0)) { // of the months kept none has a trip
+        least = 1.0;
+        most = 10.0;
+    }
+    plot.up = voice.powerAxis(voice.say("shake_up", {symbol}), std::max(least, 0.1), most);
     setMonths(plot, months, voice);
-    plot.bars = {std::move(driven), std::move(shaken)};
+    plot.lines = {std::move(shaken), std::move(driven)};
     plot.about = voice.say("shake_about", {voice.number(fromSi(unit, way.si()), 0) + "\u00a0" + symbol,
-                                           voice.number(fromSi(unit, shook.si()), 0) + "\u00a0" + symbol});
+                                           voice.roughly(fromSi(unit, shook.si())) + "\u00a0" + symbol});
     plot.notes.push_back(voice.say("shake_note"));
     return plot;
 }

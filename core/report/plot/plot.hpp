@@ -31,6 +31,7 @@ struct PlotTick {
 struct PlotAxis {
     std::string title; ///< with its unit; empty for dates
     double from = 0.0, to = 1.0;
+    bool log = false; ///< up alone: each step is a multiple; `from` above 0
     /// From fine to coarse; whoever lays it out takes the finest whose labels leave each other room.
     std::vector<std::vector<PlotTick>> levels;
     double shift = 0.0; ///< by which ticks are drawn further on: half a bar, where bars begin at the tick
@@ -46,6 +47,7 @@ struct PlotLine {
     std::vector<PlotSpot> spots;
     PlotStroke stroke = PlotStroke::Solid;
     bool marked = true; ///< whether spots have their shape
+    bool joined = true; ///< whether a line runs through them
 };
 struct PlotBar {
     double from = 0.0, to = 0.0, y = 0.0;

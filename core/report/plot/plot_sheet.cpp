@@ -13,6 +13,7 @@ namespace snugwalk {
 namespace {
 
 constexpr std::size_t mostTicksUp = 9;
+constexpr double leastUp = 10.0; ///< letters: a field lower than that tells nothing
 
 class Layer {
 public:
@@ -35,7 +36,7 @@ private:
     void labels();
     [[nodiscard]] double yOf(double v) const
     {
-        return m_sheet.top + (1.0 - (v - m_plot.up.from) / (m_plot.up.to - m_plot.up.from)) * m_sheet.up;
+        return m_sheet.top + (1.0 - shareOf(m_plot.up, v)) * m_sheet.up;
     }
     [[nodiscard]] const std::vector<PlotTick> *levelUp(double up) const;
     [[nodiscard]] std::vector<SheetWords> labelsAcross(const std::vector<PlotTick> &ticks) const;
@@ -76,7 +77,8 @@ void Layer::field()
 {
     m_sheet.top = m_y + m_sheet.letter * 0.75;
     const double below = m_sheet.lineHeight + m_sheet.letter * 0.5;
-    m_sheet.up = std::max(m_sheet.letter * 2.0, m_sheet.height - m_sheet.top - below);
+    m_sheet.up = std::max(m_sheet.letter * leastUp, m_size.height - m_sheet.top - below);
+    m_sheet.height = m_sheet.top + m_sheet.up + below;
     const std::vector<PlotTick> *level = levelUp(m_sheet.up);
     double widest = 0.0;
     if (level != nullptr) {
@@ -190,9 +192,20 @@ PlotSheet Layer::lay()
 
 } // namespace
 
+double shareOf(const PlotAxis &axis, double value)
+{
+    if (!axis.log)
+        return (value - axis.from) / (axis.to - axis.from);
+    return value > axis.from ? std::log(value / axis.from) / std::log(axis.to / axis.from) : 0.0;
+}
+
 PlotSheet layPlot(const Plot &plot, const SheetSize &size, const WordWidth &wordWidth)
 {
     std::set<std::string> inKey;
+    for (const PlotLine &line : plot.lines) {
+        if ((!plot.bars.empty() || !line.joined) && !line.label.empty())
+            inKey.insert(line.label); // beside bars or loose spots a label would belong to one of them
+    }
     for (;;) { // each turn moves one label at least into the key, so it ends
         Layer layer(plot, size, wordWidth, inKey);
         PlotSheet sheet = layer.lay();

@@ -55,10 +55,14 @@ struct PlotSheet {
     [[nodiscard]] double xOf(double value) const { return left + (value - fromX) / (toX - fromX) * across; }
 };
 
+/// Where a value lies on an axis, 0 at its beginning and 1 at its end. What a log axis cannot show lies at 0.
+[[nodiscard]] double shareOf(const PlotAxis &axis, double value);
+
 struct SheetSize {
-    double width = 640.0, height = 400.0;
-    double letter = 14.0; ///< size of all words
-    double stroke = 2.0;  ///< of what matters; the rest is thinner
+    double width = 640.0;
+    double height = 400.0; ///< wanted; the sheet is higher where its key leaves too little of it
+    double letter = 14.0;  ///< size of all words
+    double stroke = 2.0;   ///< of what matters; the rest is thinner
 };
 /// Width of words at the size of `SheetSize::letter`.
 using WordWidth = std::function<double(const std::string &text, bool bold)>;

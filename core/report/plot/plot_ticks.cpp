@@ -2,7 +2,7 @@
 // Multiples of nice numbers, and months.
 #include "report/plot/plot_ticks.hpp"
 
-#include <array>
+#include <algorithm>
 #include <cmath>
 
 namespace snugwalk {
@@ -98,6 +98,29 @@ std::vector<std::vector<PlotTick>> numberLevels(double from, double to,
             level.push_back({at, words(at, decimals)});
         if (!level.empty() && (levels.empty() || levels.back().size() != level.size()))
             levels.push_back(std::move(level));
+    }
+    return levels;
+}
+
+std::vector<std::vector<PlotTick>> powerLevels(double from, double to,
+                                               const std::function<std::string(double, int)> &words)
+{
+    const int first = static_cast<int>(std::lround(std::log10(from)));
+    const int last = static_cast<int>(std::lround(std::log10(to)));
+    const auto tick = [&](int power, double lead) {
+        const double at = lead * std::pow(10.0, power);
+        return PlotTick{at, words(at, std::max(0, -power))};
+    };
+    std::vector<std::vector<PlotTick>> levels(3);
+    for (int power = first; power <= last; ++power) {
+        levels[0].push_back(tick(power, 1.0));
+        if (power < last) {
+            levels[0].push_back(tick(power, 2.0));
+            levels[0].push_back(tick(power, 5.0));
+        }
+        levels[1].push_back(tick(power, 1.0));
+        if ((power - first) % 2 == 0)
+            levels[2].push_back(tick(power, 1.0));
     }
     return levels;
 }

@@ -31,6 +31,10 @@ struct NiceRange {
 [[nodiscard]] std::vector<std::vector<PlotTick>>
 numberLevels(double from, double to, const std::function<std::string(double, int decimals)> &words);
 
+/// The same of a log axis whose ends are powers of ten: 1, 2 and 5 of each, each power, every second one.
+[[nodiscard]] std::vector<std::vector<PlotTick>>
+powerLevels(double from, double to, const std::function<std::string(double, int decimals)> &words);
+
 /// "Mar" of a month alone, "2026" of a year, or both.
 struct DateWords {
     std::function<std::string(CivilDate)> month;

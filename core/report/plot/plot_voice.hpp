@@ -28,6 +28,8 @@ struct PlotVoice {
     }
     /// "3 to 5", or one of them where they are written alike.
     [[nodiscard]] std::string range(double low, double high, int decimals) const;
+    /// Of an estimate, with two digits that mean something: "350 000" for 348,272.
+    [[nodiscard]] std::string roughly(double value) const;
     [[nodiscard]] std::string date(CivilDate date) const { return writing.date(date); }
     /// "March 2026", "Mar", "Mar 2026".
     [[nodiscard]] std::string month(CivilDate date) const;
@@ -36,6 +38,8 @@ struct PlotVoice {
     [[nodiscard]] DateWords dateWords() const;
     /// A number axis from nice end to nice end; `title` has its unit.
     [[nodiscard]] PlotAxis numberAxis(std::string title, double from, double to) const;
+    /// A log axis from power of ten to power of ten; both ends above 0.
+    [[nodiscard]] PlotAxis powerAxis(std::string title, double from, double to) const;
     /// A date axis over just these days.
     [[nodiscard]] PlotAxis dateAxis(double from, double to) const;
 };

@@ -31,7 +31,8 @@ inline constexpr std::size_t mostWalksBack = 30;
 /// Bars of reference days over the days of the calendar, a month each, with the range of each.
 [[nodiscard]] Plot weatheringPlot(const std::vector<MonthOfWeather> &months, const std::string &pointTitle,
                                   const PlotVoice &voice);
-/// Two bars a month in kilometres or miles: driven, and the same as smooth road.
+/// Kilometres or miles a month on a log axis: a dot driven, a ring the same as smooth road, with its range.
+/// Roads differ by factors of hundreds, so bars would show the worst month alone.
 [[nodiscard]] Plot shakePlot(const std::vector<MonthOfRoad> &months, const PlotVoice &voice);
 /// One plot a currency, for sums of different ones are none; one that is empty where nothing can be read.
 /// What is written and could not be read is named in the notes of the first.

@@ -138,9 +138,11 @@ void ReadingPlotter::meeting()
                                  late,
                                  shown(*limit),
                                  m_voice.say("likely", {m_voice.shortMonthOfYear(*m_trend.likely)})};
+    // the corner between the way to the early day and the way to the late one
     const double at = shown(there);
-    m_plot.bands.push_back(
-        {{{from, at, at}, {early, shown(*limit), shown(*limit)}, {late, shown(*limit), shown(*limit)}}});
+    const double end = shown(*limit);
+    const double onTheWay = late > from ? at + (end - at) * (early - from) / (late - from) : end;
+    m_plot.bands.push_back({{{from, at, at}, {early, end, onTheWay}, {late, end, end}}});
 }
 
 void ReadingPlotter::axes()
@@ -194,10 +196,8 @@ Plot ReadingPlotter::make()
         m_voice.say("reading_about", {std::to_string(m_plot.rows.size()), last.cells[1], last.cells[0]});
     if (m_plot.meeting)
         m_plot.about +=
-            " " +
-            m_voice.texts.phrase("limit_on", {m_voice.date(*m_trend.early), m_voice.date(*m_trend.likely),
-                                              m_voice.date(*m_trend.late)}) +
-            ".";
+            " " + m_voice.say("meets", {m_voice.date(*m_trend.early), m_voice.date(*m_trend.likely),
+                                        m_voice.date(*m_trend.late)});
     else if (!m_trend.note.empty())
         m_plot.notes.push_back(m_voice.texts.phrase("trend_" + m_trend.note));
     return m_plot;

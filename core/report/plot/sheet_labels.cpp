@@ -23,7 +23,7 @@ struct KeyEntry {
 std::vector<KeyEntry> entriesOf(const Plot &plot, const std::set<std::string> &inKey)
 {
     std::vector<KeyEntry> entries;
-    if (plot.bars.size() > 1) {
+    if (plot.bars.size() > 1 || (!plot.bars.empty() && !plot.lines.empty())) {
         for (const PlotBars &bars : plot.bars)
             entries.push_back({bars.label, &bars});
     }
@@ -42,6 +42,16 @@ std::vector<KeyEntry> entriesOf(const Plot &plot, const std::set<std::string> &i
     return entries;
 }
 
+void drawLineSample(PlotSheet &sheet, const PlotLine &line, const SheetSize &size, double x, double middle)
+{
+    const double end = x + size.letter * 1.2;
+    if (line.joined)
+        sheet.inks.emplace_back(pathLine({{x, middle}, {end, middle}}, line.stroke, size));
+    if (line.marked && !line.spots.empty())
+        sheet.inks.emplace_back(
+            SheetShape{{(x + end) / 2.0, middle}, size.letter * 0.62, line.spots.front().shape});
+}
+
 void drawSample(PlotSheet &sheet, const KeyEntry &entry, const SheetSize &size, double x, double middle)
 {
     const double side = size.letter * 0.8;
@@ -53,7 +63,7 @@ void drawSample(PlotSheet &sheet, const KeyEntry &entry, const SheetSize &size, 
     else if (entry.limit != nullptr)
         sheet.inks.emplace_back(limitLine(x, x + side * 1.5, middle, size));
     else if (entry.line != nullptr)
-        sheet.inks.emplace_back(pathLine({{x, middle}, {x + side * 1.5, middle}}, entry.line->stroke, size));
+        drawLineSample(sheet, *entry.line, size, x, middle);
     else
         sheet.inks.emplace_back(SheetShape{{x + side * 0.75, middle}, side, PlotShape::Ring});
 }
@@ -65,7 +75,8 @@ double overlap(double a1, double a2, double b1, double b2)
 
 } // namespace
 
-std::vector<std::string> wrappedWords(const std::string &text, double width, const WordWidth &wordWidth)
+std::vector<std::string> wrappedWords(const std::string &text, double width, const WordWidth &wordWidth,
+                                      bool bold)
 {
     std::vector<std::string> lines;
     std::string line;
@@ -74,7 +85,7 @@ std::vector<std::string> wrappedWords(const std::string &text, double width, con
         const std::string word = text.substr(at, end - at);
         at = end + 1;
         const std::string longer = line.empty() ? word : line + " " + word;
-        if (!line.empty() && wordWidth(longer, false) > width) {
+        if (!line.empty() && wordWidth(longer, bold) > width) {
             lines.push_back(line);
             line = word;
         } else {
@@ -207,7 +218,7 @@ bool LabelPlacer::near(const std::string &label, SheetSpot spot)
     const double width = m_width(label, true);
     const double off = m_sheet.letter * 0.6;
     std::vector<SheetSpot> corners;
-    for (const double away : {1.0, 2.0, 3.5}) {
+    for (const double away : {1.0, 2.0}) {
         const double above = spot.y - m_sheet.lineHeight - off * away;
         const double below = spot.y + off * away;
         for (const double x : {spot.x - width / 2.0, spot.x - width - off * away, spot.x + off * away})

@@ -10,7 +10,7 @@ namespace snugwalk {
 
 /// Broken between words where they would be wider than `width`.
 [[nodiscard]] std::vector<std::string> wrappedWords(const std::string &text, double width,
-                                                    const WordWidth &wordWidth);
+                                                    const WordWidth &wordWidth, bool bold = false);
 
 /// Bars by their fill where there are several, shapes, and labels of `inKey`; none where nothing asks for it.
 /// \returns how far down it reaches, from `y`

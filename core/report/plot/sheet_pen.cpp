@@ -8,6 +8,7 @@
 namespace snugwalk {
 namespace {
 
+constexpr double widestBar = 6.0; ///< letters: few bars would look like walls
 constexpr double barShare = 0.78; ///< of its span; the rest parts it from the next
 
 } // namespace
@@ -81,8 +82,8 @@ void Pen::bars(const PlotBars &bars, std::size_t which)
     const auto count = static_cast<double>(m_plot.bars.size());
     for (const PlotBar &bar : bars.bars) {
         const double span = x(bar.to) - x(bar.from);
-        const double width = std::max(1.0, span * barShare / count);
-        const double left = x(bar.from) + span * (1.0 - barShare) / 2.0 + width * static_cast<double>(which);
+        const double width = std::clamp(span * barShare / count, 1.0, m_size.letter * widestBar);
+        const double left = x(bar.from) + (span - width * count) / 2.0 + width * static_cast<double>(which);
         if (bar.y > 0.0)
             drawBar(m_sheet, {left, y(bar.y)}, {left + width, foot}, bars.fill, m_size);
         if (bar.low && bar.high && *bar.high > *bar.low)
@@ -97,7 +98,7 @@ void Pen::line(const PlotLine &line)
         if (spot.shape != PlotShape::Square) // left out of the line as it was left out of its making
             path.push_back({x(spot.x), y(spot.y)});
     }
-    if (path.size() > 1)
+    if (line.joined && path.size() > 1)
         m_sheet.inks.emplace_back(pathLine(std::move(path), line.stroke, m_size));
     for (const PlotSpot &spot : line.spots) {
         if (spot.low && spot.high)

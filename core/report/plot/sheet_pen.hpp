@@ -29,7 +29,7 @@ private:
     [[nodiscard]] double x(double v) const { return m_sheet.xOf(v); }
     [[nodiscard]] double y(double v) const
     {
-        return m_sheet.top + (1.0 - (v - m_plot.up.from) / (m_plot.up.to - m_plot.up.from)) * m_sheet.up;
+        return m_sheet.top + (1.0 - shareOf(m_plot.up, v)) * m_sheet.up;
     }
     void band(const PlotBand &band);
     void bars(const PlotBars &bars, std::size_t which);

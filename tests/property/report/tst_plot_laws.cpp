@@ -154,7 +154,7 @@ TEST_CASE("no words lie over others, and all lie on the sheet, from a narrow pho
             CHECK(a.left >= -0.5);
             CHECK(a.right <= size.width + 0.5);
             CHECK(a.top >= -0.5);
-            CHECK(a.bottom <= size.height + 0.5);
+            CHECK(a.bottom <= sheet.height + 0.5);
             for (std::size_t k = i + 1; k < sheet.words.size(); ++k) {
                 const Box b = boxOf(sheet, sheet.words[k]);
                 const double over = std::min(a.right, b.right) - std::max(a.left, b.left);
