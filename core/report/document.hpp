@@ -10,6 +10,7 @@
 
 #include "base/geo.hpp"
 #include "concern/concern.hpp"
+#include "report/plot/plot.hpp"
 #include "rig/rig.hpp"
 #include "walk/drawing.hpp"
 #include "walk/walk.hpp"
@@ -103,6 +104,11 @@ struct MapBlock {
     std::string caption;
 };
 
+/// Lines or bars over time, with what one sees in them and how they were made.
+struct PlotBlock {
+    Plot plot;
+};
+
 /// Space to write by hand: `rows` empty lines behind a word.
 struct BlankBlock {
     std::string label;
@@ -132,7 +138,7 @@ struct PageBreakBlock {};
 
 using Block =
     std::variant<HeadingBlock, TextBlock, TableBlock, FindingBlock, TickBlock, CautionBlock, PhotosBlock,
-                 PairBlock, RigDrawingBlock, MapBlock, BlankBlock, SignatureBlock, PageBreakBlock>;
+                 PairBlock, RigDrawingBlock, MapBlock, PlotBlock, BlankBlock, SignatureBlock, PageBreakBlock>;
 
 /// Whole. `footer` stands at the end of a page that scrolls and at the foot of each that is printed.
 struct Document {

@@ -104,6 +104,7 @@ int run(int argc, char **argv)
     addDueCommands(app, registry);
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
+    addPlotCommand(app, registry);
     addSearchCommand(app, registry);
     addUndoCommand(app, registry);
     addReportCommand(app, registry);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/text.hpp"
+#include "desk/plot_file.hpp"
 #include "html/document_html.hpp"
 #include "image/qt_codec.hpp"
 #include "logbook/chain_heads.hpp"
@@ -207,6 +208,11 @@ Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const Re
             sheaf->document,
             partsOf(book, shown, wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut));
     return Error{Errc::Unsupported, "no such kind of file", ending, "take pdf, html, csv, geojson or ics"};
+}
+
+Result<std::string> PaperDesk::plotBytes(const Plot &plot, const std::string &ending) const
+{
+    return plotFile(plot, ending);
 }
 
 } // namespace snugwalk

@@ -20,6 +20,7 @@ public:
                                           int width) const override;
     [[nodiscard]] Result<std::string> bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
                                             const std::string &ending) const override;
+    [[nodiscard]] Result<std::string> plotBytes(const Plot &plot, const std::string &ending) const override;
 
 private:
     const SupplyList &m_supplies;

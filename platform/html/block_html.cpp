@@ -8,6 +8,7 @@
 #include "html/html_text.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
+#include "html/plot_svg.hpp"
 #include "html/signature_svg.hpp"
 #include "rig/names.hpp"
 #include "rig/outline/usual_tanks.hpp"
@@ -138,6 +139,17 @@ public:
         }
         const std::string coast = m_parts.coast == nullptr ? "" : " " + texts.phrase("page_coast");
         return classed("figure", "map", map + element("figcaption", spoken + "." + coast)) + spots;
+    }
+
+    std::string operator()(const PlotBlock &b) const
+    {
+        const Plot &plot = b.plot;
+        std::string notes;
+        for (const std::string &note : plot.notes)
+            notes += classed("p", "quiet", escape(note));
+        const std::string words = plot.empty.empty() ? plot.about : plot.empty;
+        return element("h3", plot.title) +
+               classed("figure", "plot", plotSvg(plot) + element("figcaption", words)) + notes;
     }
 
     std::string operator()(const BlankBlock &b) const

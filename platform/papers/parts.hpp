@@ -47,6 +47,12 @@ void changeBlocks(Paper &paper, const Comparison &comparison, const std::vector<
 /// Due points that somebody has looked at before, `most` at most, and how many more there are.
 void dueBlocks(Paper &paper, std::size_t most);
 
+/// Readings on their way to a limit, those that meet it first, `most` at most; of each the place that is
+/// first.
+void readingPlots(Paper &paper, std::size_t most);
+/// Weathering and shake by month, cost by year, the worst concern from walk to walk: those with data.
+void overTimePlots(Paper &paper);
+
 /// "Wheel nut torque 130 N·m, wheel 1L, with torque wrench".
 [[nodiscard]] std::string readingOf(const Paper &paper, const Reading &reading);
 /// A finding as one line with its call, without story and photos.

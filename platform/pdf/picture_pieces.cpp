@@ -12,6 +12,7 @@
 #include "html/drawing_svg.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
+#include "html/plot_svg.hpp"
 
 namespace snugwalk::pdf {
 namespace {
@@ -229,6 +230,27 @@ Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double wid
             continue;
         const LaidText text(std::to_string(spot.number) + ": " + spot.text, letters(bodyPoints), width);
         for (Piece &piece : linePieces(text, 0, millimetre))
+            pieces.push_back(std::move(piece));
+    }
+    return pieces;
+}
+
+Pieces plotPieces(const PlotBlock &block, double width)
+{
+    const Plot &plot = block.plot;
+    Pieces pieces = headingPieces({3, plot.title}, width);
+    const std::string svg = html::plotSvg(plot);
+    if (!svg.empty()) {
+        const Svg drawn = svgOf(svg);
+        const QSizeF size = drawn ? drawn->viewBoxF().size() : QSizeF(1, 1);
+        pieces.push_back(svgPiece(svg, width, size.width() / size.height()));
+        pieces.back().keepWithNext = true;
+    }
+    const std::string words = plot.empty.empty() ? plot.about : plot.empty;
+    for (Piece &piece : linePieces(LaidText(words, letters(bodyPoints), width), 0, millimetre))
+        pieces.push_back(std::move(piece));
+    for (const std::string &note : plot.notes) {
+        for (Piece &piece : linePieces(LaidText(note, letters(smallPoints), width, quietInk), 0, millimetre))
             pieces.push_back(std::move(piece));
     }
     return pieces;

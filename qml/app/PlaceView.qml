@@ -140,12 +140,12 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; fresh: root.session.rig.fresh && !root.session.rig.walkOpen; onStartAsked: root.went("start", ""); onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", "") } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; fresh: root.session.rig.fresh && !root.session.rig.walkOpen; onStartAsked: root.went("start", ""); onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", ""); onWentAsked: root.went("went", "") } }
     Once { wanted: root.page === "why"; WhyPage { anchors.fill: root; why: root.session.why; point: root.thing; onTrendAsked: point => root.went("trend", point); onWhatIfAsked: root.went("what_if", "") } }
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onWentAsked: root.went("went", ""); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
     Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind, id) } }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
@@ -160,6 +160,7 @@ FocusScope {
     Once { wanted: root.page === "recover"; RecoverPage { anchors.fill: root; sync: root.session.sync; onDone: root.went("sync", "") } }
     Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
     Once { wanted: root.page === "reports"; ReportsPage { anchors.fill: root; reports: root.session.reports; kind: root.thing } }
+    Once { wanted: root.page === "went"; WentPage { anchors.fill: root; plots: root.session.plots; thing: root.thing } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"

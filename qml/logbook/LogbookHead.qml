@@ -19,6 +19,7 @@ ColumnLayout {
     signal exchangeAsked()
     signal searchAsked()
     signal reportsAsked()
+    signal wentAsked()
 
     spacing: 6
 
@@ -32,6 +33,7 @@ ColumnLayout {
         WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
         WordButton { text: qsTr("search"); onClicked: root.searchAsked() }
         WordButton { text: qsTr("reports"); onClicked: root.reportsAsked() }
+        WordButton { text: qsTr("how it went", "weather, roads, costs over time"); onClicked: root.wentAsked() }
     }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]

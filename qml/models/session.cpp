@@ -53,6 +53,8 @@ Session::Session(AppParts parts, QObject *parent)
     connect(m_lastAct, &LastActModel::changed, this, &Session::busyChanged);
     m_reports = new ReportModel(&m_desk, this);
     connect(m_reports, &ReportModel::changed, this, &Session::busyChanged);
+    m_plots = new PlotsModel(&m_desk, this);
+    connect(m_plots, &PlotsModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
@@ -169,6 +171,7 @@ void Session::showAll()
     m_search->show(m_shown);
     m_lastAct->show(m_shown);
     m_reports->show(m_shown);
+    m_plots->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

@@ -17,6 +17,7 @@
 #include "feedback_source.hpp"
 #include "intake_model.hpp"
 #include "last_act_model.hpp"
+#include "plots_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
 #include "report_model.hpp"
@@ -78,6 +79,7 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::SearchModel *search READ search CONSTANT)
     Q_PROPERTY(snugwalk::LastActModel *lastAct READ lastAct CONSTANT)
     Q_PROPERTY(snugwalk::ReportModel *reports READ reports CONSTANT)
+    Q_PROPERTY(snugwalk::PlotsModel *plots READ plots CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -91,7 +93,8 @@ public:
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
                m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
-               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy() || m_books->isBusy();
+               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy() || m_books->isBusy() ||
+               m_plots->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -145,6 +148,7 @@ public:
     [[nodiscard]] SearchModel *search() const { return m_search; }
     [[nodiscard]] LastActModel *lastAct() const { return m_lastAct; }
     [[nodiscard]] ReportModel *reports() const { return m_reports; }
+    [[nodiscard]] PlotsModel *plots() const { return m_plots; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -214,6 +218,7 @@ private:
     SearchModel *m_search;
     LastActModel *m_lastAct;
     ReportModel *m_reports;
+    PlotsModel *m_plots;
 };
 
 } // namespace snugwalk

@@ -43,6 +43,11 @@ public:
         note();
         return m_desk.bytes(book, shown, wish, ending);
     }
+    [[nodiscard]] Result<std::string> plotBytes(const Plot &plot, const std::string &ending) const override
+    {
+        note();
+        return m_desk.plotBytes(plot, ending);
+    }
     mutable std::atomic<int> looks = 0;
     mutable std::atomic<int> onMain = 0;
 
@@ -189,7 +194,7 @@ void TstReports::whatItIsAboutIsChosen()
     home.fixture.settle();
     const QVariantList walks = reports.walks();
     QVERIFY(walks.size() > 3);
-    QVERIFY(slugOf(walks[0]).isEmpty());                 // the last one
+    QVERIFY(slugOf(walks[0]).isEmpty());             // the last one
     QCOMPARE(reports.others().size(), walks.size()); // all but itself, and the one before the first offered
     const QString before = reports.words();
     reports.setWalk(slugOf(walks[2]));

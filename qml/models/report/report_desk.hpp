@@ -11,6 +11,7 @@
 #include <QString>
 
 #include "report/document.hpp"
+#include "report/plot/plot.hpp"
 #include "snapshot.hpp"
 
 namespace snugwalk {
@@ -78,6 +79,10 @@ public:
     /// The bytes of a file, on the worker's thread. \returns as `look`; `Unsupported` for another ending.
     [[nodiscard]] virtual Result<std::string> bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
                                                     const std::string &ending) const = 0;
+    /// A plot as a file of its own: png, svg or csv. On the worker's thread.
+    /// \returns `Unsupported` for another ending.
+    [[nodiscard]] virtual Result<std::string> plotBytes(const Plot &plot,
+                                                        const std::string &ending) const = 0;
 };
 
 } // namespace snugwalk

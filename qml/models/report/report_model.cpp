@@ -2,12 +2,8 @@
 // Asking for pages and files; the worker draws and writes them.
 #include "report_model.hpp"
 
-#include <QDir>
-#include <QFile>
-#include <QUrl>
-
 #include "error_text.hpp"
-#include "logbook/files.hpp"
+#include "file_names.hpp"
 
 namespace snugwalk {
 namespace {
@@ -25,37 +21,6 @@ QVariantMap formOf(const std::string &ending)
     return {{QStringLiteral("slug"), slug},
             {QStringLiteral("name"), name},
             {QStringLiteral("filter"), name + QStringLiteral(" (*.") + slug + u')'}};
-}
-
-// Only what every file system takes.
-QString plainName(const QString &name)
-{
-    QString out;
-    for (const QChar c : name.normalized(QString::NormalizationForm_D).toLower()) {
-        if ((c >= u'a' && c <= u'z') || (c >= u'0' && c <= u'9'))
-            out += c;
-        else if (c.category() != QChar::Mark_NonSpacing && !out.isEmpty() && !out.endsWith(u'-'))
-            out += u'-';
-    }
-    return out;
-}
-
-// A phone's picker gives an address that only Qt can write to, and no way to replace a file whole.
-Result<std::string> writeTo(const QString &file, const std::string &bytes)
-{
-    const QUrl url(file);
-    if (url.scheme() != u"content") {
-        const std::filesystem::path path = (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
-        SNUG_TRY(replaceFile(path, bytes));
-        return path.filename().string();
-    }
-    QFile out(file);
-    const auto size = static_cast<qint64>(bytes.size());
-    if (!out.open(QIODevice::WriteOnly | QIODevice::Truncate) || out.write(bytes.data(), size) != size ||
-        !out.flush())
-        return Error{Errc::Io, "the file cannot be written", url.fileName().toStdString(),
-                     "choose another place for it"};
-    return url.fileName().toStdString();
 }
 
 } // namespace
@@ -202,14 +167,9 @@ void ReportModel::tell(const Error &error)
 QString ReportModel::suggested(const QString &ending) const
 {
     const RigHistory *history = m_shown.history();
-    QStringList parts;
-    for (const QString &part :
-         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)), plainName(kind()),
-          Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
-        if (!part.isEmpty())
-            parts << part;
-    }
-    return QUrl::fromLocalFile(QDir::homePath() + u'/' + parts.join(u'-') + u'.' + ending).toString();
+    return homeFile({history == nullptr ? QString() : Voice::text(history->rig.name), kind(),
+                     Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))},
+                    ending);
 }
 
 void ReportModel::save(const QString &ending, const QString &file)
@@ -229,7 +189,7 @@ void ReportModel::save(const QString &ending, const QString &file)
             const Result<std::string> bytes = reports->bytes(book, shown, asked, form);
             if (!bytes)
                 return bytes.error();
-            return writeTo(file, *bytes);
+            return writeToFile(file, *bytes);
         },
         [this](Result<std::string> name) {
             --m_saving;

@@ -49,6 +49,7 @@ QtObject {
     property SearchModel search: SearchModel {}
     property LastActModel lastAct: LastActModel {}
     property ReportModel reports: ReportModel {}
+    property PlotsModel plots: PlotsModel {}
     property var added: []
 
     signal rigAdded()
