@@ -103,9 +103,9 @@ private:
             const PaperSpot centre{centres[i].x + from, centres[i].y};
             leaders += "<line x1='" + n(spot.x) + "' y1='" + n(spot.y) + "' x2='" + n(centre.x) + "' y2='" +
                        n(centre.y) + "'/>";
-            marks += spotSvg(m_spots[i].of, spot, m_scale) + "<g fill='#fff'><circle cx='" + n(centre.x) + "' cy='" +
-                     n(centre.y) + "' r='" + n(balloon) + "'/></g><text x='" + n(centre.x) + "' y='" +
-                     n(centre.y + 9) + "' text-anchor='middle' stroke='none'>" +
+            marks += spotSvg(m_spots[i].of, spot, m_scale) + "<g fill='#fff'><circle cx='" + n(centre.x) +
+                     "' cy='" + n(centre.y) + "' r='" + n(balloon) + "'/></g><text x='" + n(centre.x) +
+                     "' y='" + n(centre.y + 9) + "' text-anchor='middle' stroke='none'>" +
                      std::to_string(m_spots[i].of.number) + "</text>";
         }
         return "<g stroke-width='1.4' fill='#1B1F23'>" + leaders + marks + "</g>";

@@ -65,7 +65,8 @@ std::string spotSvg(const RigSpot &spot, outline::PaperSpot at, double scale)
     const std::string where = "translate(" + n(at.x) + " " + n(at.y) + ")";
     if (spot.shape != SpotShape::Call)
         return "<g transform='" + where + "'>" + everShape(spot) + "</g>";
-    return "<g transform='" + where + " scale(" + n(isSmall(scale) ? 1.0 : 1.5) + ")'>" + callShape(spot.call) + "</g>";
+    return "<g transform='" + where + " scale(" + n(isSmall(scale) ? 1.0 : 1.5) + ")'>" +
+           callShape(spot.call) + "</g>";
 }
 
 std::string callShape(Call call)
