@@ -21,6 +21,8 @@ ColumnLayout {
     property bool ever: false
     /// The place pressed last, by its number.
     property int chosen: 0
+    /// Whether a finger moves a drawing, so that the page keeps still.
+    readonly property bool held: side.area.held || plan.area.held
     signal opened(string findingId)
 
     readonly property string kerb: root.rig.kerbLeft ? "left" : "right"

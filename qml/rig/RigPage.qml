@@ -23,6 +23,7 @@ Scroll {
     readonly property bool walking: root.stand !== ""
 
     widest: root.width
+    held: board.held
     // told once the page has settled, for the faces' heights follow from it
     Binding { target: board; property: "mostHeight"; value: root.listed ? 320 : Math.max(90, Math.floor((root.height - head.implicitHeight - board.around - 40) / 2)); delayed: true }
     Item { implicitHeight: 4 }

@@ -38,13 +38,15 @@ Item {
     /// Height beside the face itself, whatever its scale.
     readonly property real trim: root.balloonRoom + 8 + (root.measured ? 2 : 1) * Math.ceil(Tone.small * 1.4)
     readonly property real scale1: Math.max(0, Math.min((root.width - 8) / sheet.across, root.mostHeight / sheet.up))
-    readonly property var box: ({ scale: area.scaled, x: area.origin.x, y: area.y + area.origin.y, drawn: sheet.rig })
+    readonly property var box: ({ scale: area.scaled, x: area.origin.x, y: area.y + area.origin.y })
     readonly property real low: area.y + area.height
     /// Those in sight with their spots: all of them, unless the drawing is looked at nearer.
     readonly property var seen: root.mine.map(one => ({ one: one, spot: root.paper(one) })).filter(one => !area.near || root.isInSight(one.spot))
     readonly property var centres: root.numbered ? sheet.balloons(root.seen.map(one => one.spot), root.width, root.balloonSide, root.balloonsBelow ? root.low + root.foot : root.balloonRoom - 6, root.balloonsBelow) : []
 
     function paper(spot: var): point {
+        if (!(sheet.across > 0)) // read, so that whoever asks is told of another rig or face
+            return Qt.point(0, 0);
         const box = root.box, p = sheet.paper(spot.x, spot.y, spot.z);
         return Qt.point(box.x + p.x * box.scale, box.y + p.y * box.scale);
     }
@@ -59,6 +61,7 @@ Item {
             : qsTr("finding %1: %2, %3", "number, what, call").arg(one.number).arg(one.title).arg(one.callText);
     }
 
+    onFaceChanged: area.whole()
     implicitHeight: root.low + root.foot + (root.balloonsBelow ? root.balloonRoom : 0)
     activeFocusOnTab: root.zoomable
     Keys.enabled: root.zoomable

@@ -14,11 +14,14 @@ Item {
     property bool active: true
 
     property real zoom: 1
-    /// The spot of the whole, in metres, that lies in the middle.
-    property point middle: Qt.point(root.across / 2, root.up / 2)
+    /// What lies in the middle, as shares of the whole, so that another whole changes nothing here.
+    property point share: Qt.point(0.5, 0.5)
+    readonly property point middle: Qt.point(root.share.x * root.across, root.share.y * root.up)
     readonly property real most: 8
     readonly property real scaled: root.fit * root.zoom
     readonly property bool near: root.zoom > 1
+    /// While a finger on it moves the drawing, the page must not take the drag.
+    readonly property bool held: finger.active && root.near
     /// Where the whole's corner lies, in pixels of this item.
     readonly property point origin: Qt.point(root.placed(root.middle.x, root.across, root.width), root.placed(root.middle.y, root.up, root.height))
 
@@ -29,7 +32,7 @@ Item {
     function lookAt(x: real, y: real) {
         // as far as the edges let it, so that no way back is lost beyond them
         const half = size => size / 2 / root.scaled, within = (v, whole, room) => Math.max(Math.min(half(room), whole / 2), Math.min(Math.max(whole - half(room), whole / 2), v));
-        root.middle = Qt.point(within(x, root.across, root.width), within(y, root.up, root.height));
+        root.share = Qt.point(within(x, root.across, root.width) / root.across, within(y, root.up, root.height) / root.up);
     }
     /// The spot under (x, y), in pixels of this item, stays there.
     function zoomTo(zoom: real, x: real, y: real) {
@@ -43,7 +46,7 @@ Item {
     function shift(right: int, down: int) { root.pan(-right * root.width / 3, -down * root.height / 3) }
     function whole() {
         root.zoom = 1;
-        root.middle = Qt.point(root.across / 2, root.up / 2);
+        root.share = Qt.point(0.5, 0.5);
     }
     /// True when the key was one of the drawing's.
     function key(event: var): bool {
@@ -64,8 +67,6 @@ Item {
         return false;
     }
 
-    onAcrossChanged: root.whole()
-    onUpChanged: root.whole()
     onActiveChanged: if (!root.active) root.whole()
 
     PinchHandler {
@@ -89,15 +90,17 @@ Item {
         acceptedDevices: PointerDevice.Mouse | PointerDevice.TouchPad
         onWheel: event => root.zoomTo(root.zoom * Math.pow(2, event.angleDelta.y / 360), event.x, event.y)
     }
-    MouseArea {
+    PointHandler { id: finger; target: null; enabled: root.active && root.near && !Tone.gloves }
+    DragHandler {
         property point at: Qt.point(0, 0)
-        anchors.fill: parent
+        target: null
         enabled: root.active && root.near && !Tone.gloves
-        preventStealing: true // the page below would take the drag
-        onPressed: mouse => at = Qt.point(mouse.x, mouse.y)
-        onPositionChanged: mouse => {
-            root.pan(mouse.x - at.x, mouse.y - at.y);
-            at = Qt.point(mouse.x, mouse.y);
+        onActiveChanged: at = centroid.pressPosition
+        onCentroidChanged: {
+            if (!active)
+                return;
+            root.pan(centroid.position.x - at.x, centroid.position.y - at.y);
+            at = centroid.position;
         }
     }
 }

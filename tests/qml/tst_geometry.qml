@@ -76,8 +76,8 @@ Item {
         }
         function findAll(item: Item, wanted: var): var {
             const found = item.visible && wanted(item) ? [item] : [];
-            for (const child of item.children)
-                found.push(...findAll(child, wanted));
+            for (let i = 0; i < item.children.length; ++i)
+                found.push.apply(found, findAll(item.children[i], wanted));
             return found;
         }
         function test_balloonsKeepApart() {

@@ -53,7 +53,7 @@ QtObject {
             usual: { length: usual + " m", width: "2.3 m", height: low + " m", floor_height: "0.55 m", hitch_length: "1.2 m", axles: ["3.5 m", "4.35 m"], roof: "metal" } };
     }
     function formTexts(): var {
-        return { name: name, kind: kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
+        return { name: name, kind: root.drawn.kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
             axles: ["3.3 m", "4.15 m"], roof: "membrane", roof_walk: "no", fittings: ["lp_gas", "awning"], gross: "2500 kg", placard: "450 kPa", tire_size: "205/75 R14 105", load_range: "D", max_load: "925 kg", max_pressure: "450 kPa", torque: "120 N·m" };
     }
     property bool fresh: false
