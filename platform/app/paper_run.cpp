@@ -48,14 +48,14 @@ Result<Shown> shownOf(Logbook &book, const Options &options)
 }
 
 /// What a file is made from; the clock and the ids outlive the logbook.
-struct Source {
+struct OpenBook {
     std::unique_ptr<Clock> clock;
     RandomIds ids;
     std::optional<Logbook> book;
     Shown shown;
 };
 
-Status openSource(const Options &options, Source &source)
+Status openSource(const Options &options, OpenBook &source)
 {
     source.clock = std::make_unique<SystemClock>();
     if (options.now)
@@ -82,7 +82,7 @@ std::string endingOf(const Options &options)
 
 Status writePaper(const Options &options)
 {
-    Source source;
+    OpenBook source;
     SNUG_TRY(openSource(options, source));
     const PaperDesk desk(productSupplies());
     ReportWish wish;
@@ -99,7 +99,7 @@ Status writePaper(const Options &options)
 // "reading/tread-depth/1L": the kind, a point or a finding, words of the title.
 Status writePlot(const Options &options)
 {
-    Source source;
+    OpenBook source;
     SNUG_TRY(openSource(options, source));
     const Snapshot &snapshot = *source.shown.snapshot;
     if (!snapshot.history || !snapshot.catalogue)

@@ -23,9 +23,15 @@ Item {
 
         function init() {
             failOnWarning(/.?/);
-            plots = createTemporaryObject(model, stage);
-            page = createTemporaryObject(maker, stage, { plots: plots, thing: "shake" });
+            plots = model.createObject(stage);
+            page = maker.createObject(stage, { plots: plots, thing: "shake" });
             waitForRendering(page);
+        }
+        // the page goes before what it shows
+        function cleanup() {
+            page?.destroy();
+            plots.destroy();
+            wait(0);
         }
         function all(item: Item, test: var): var {
             let found = item.visible && test(item) ? [item] : [];
@@ -55,6 +61,7 @@ Item {
             press("every month there is");
             compare(plots.all, true);
             page.destroy();
+            page = null;
             tryCompare(plots, "closed", 1);
         }
         function test_rowsAreReadByPressKeyAndWord() {
