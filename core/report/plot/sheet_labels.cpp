@@ -135,7 +135,7 @@ void LabelPlacer::hinder(const SheetInk &ink)
     const double step = m_sheet.letter * 0.5;
     if (const auto *shape = std::get_if<SheetShape>(&ink)) {
         const double half = shape->size / 2.0;
-        m_inks.push_back({shape->at.x - half, shape->at.y - half, shape->at.x + half, shape->at.y + half});
+        m_shapes.push_back({shape->at.x - half, shape->at.y - half, shape->at.x + half, shape->at.y + half});
     } else if (const auto *line = std::get_if<SheetLine>(&ink);
                line != nullptr && line->tone != SheetTone::Faint) {
         for (std::size_t i = 1; i < line->spots.size(); ++i) {
@@ -182,7 +182,9 @@ bool LabelPlacer::put(const std::string &label, const std::vector<SheetSpot> &co
         };
         const bool overWords = std::any_of(m_sheet.words.begin(), m_sheet.words.end(),
                                            [&](const SheetWords &one) { return hidden(boxOf(one)) > 0.0; });
-        if (overWords)
+        const bool overShape =
+            std::any_of(m_shapes.begin(), m_shapes.end(), [&](const Box &one) { return hidden(one) > 0.0; });
+        if (overWords || overShape)
             continue;
         double score = 0.0;
         for (const Box &ink : m_inks)

@@ -22,7 +22,7 @@ class LabelPlacer {
 public:
     LabelPlacer(PlotSheet &sheet, const WordWidth &wordWidth);
 
-    /// Above or below a level line, where it covers least. False where any place lies over other words.
+    /// Above or below a level line, where it covers least. False where each place lies over words or shapes.
     [[nodiscard]] bool alongLevel(const std::string &label, double y, double left, double right);
     /// Beside a spot.
     bool near(const std::string &label, SheetSpot spot);
@@ -37,7 +37,8 @@ private:
 
     PlotSheet &m_sheet;
     const WordWidth &m_width;
-    std::vector<Box> m_inks;
+    std::vector<Box> m_inks;   ///< what labels should hide little of
+    std::vector<Box> m_shapes; ///< what they may not hide
 };
 
 } // namespace snugwalk
