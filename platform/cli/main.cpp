@@ -105,6 +105,7 @@ int run(int argc, char **argv)
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
     addSearchCommand(app, registry);
+    addWhereCommand(app, registry);
     addUndoCommand(app, registry);
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);

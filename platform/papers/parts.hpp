@@ -19,8 +19,6 @@ void placeBlock(Paper &paper, const std::optional<GeoPoint> &where);
 [[nodiscard]] std::vector<std::string> findingStory(const Paper &paper, const FindingHistory &finding);
 /// The rig with a numbered shape a finding; nothing without a place of any.
 void drawingBlock(Paper &paper, std::span<const ReportFinding> findings);
-/// Where a finding was seen first, as far as anybody knows: the look's own place, else that of its walk.
-[[nodiscard]] std::optional<GeoPoint> whereSeen(const Paper &paper, const FindingHistory &history);
 /// Where they were seen, each by its number; with `trips` the rig's ways too, where places are exact. Nothing
 /// where places are left out or not known.
 void mapBlock(Paper &paper, std::span<const ReportFinding> findings, bool trips);

@@ -28,11 +28,11 @@ std::pair<double, double> placeOf(const std::string &svg, int n)
 
 } // namespace
 
-TEST_CASE("nothing to show, no map") { CHECK(html::mapSvg({}, nullptr, "").empty()); }
+TEST_CASE("nothing to show, no map") { CHECK(html::mapSvg({}, {}, "").empty()); }
 
 TEST_CASE("one place stands in the middle")
 {
-    const std::string svg = html::mapSvg({{}, {spot(1, at(-44.27, 170.10))}, ""}, nullptr, "spoken <words>");
+    const std::string svg = html::mapSvg({{}, {spot(1, at(-44.27, 170.10))}, ""}, {}, "spoken <words>");
     const auto [x, y] = placeOf(svg, 0);
     CHECK(x == doctest::Approx(400.0));
     CHECK(y == doctest::Approx(300.0));
@@ -44,7 +44,7 @@ TEST_CASE("north is up, east is right, and both have one scale")
 {
     // a degree of longitude at 60 degrees is half as long as one of latitude (cos 60 = 0.5)
     const std::string svg = html::mapSvg(
-        {{}, {spot(1, at(59.5, 10.0)), spot(2, at(60.5, 10.0)), spot(3, at(60.0, 12.0))}, ""}, nullptr, "");
+        {{}, {spot(1, at(59.5, 10.0)), spot(2, at(60.5, 10.0)), spot(3, at(60.0, 12.0))}, ""}, {}, "");
     const auto a = placeOf(svg, 0);
     const auto b = placeOf(svg, 1);
     const auto c = placeOf(svg, 2);
@@ -58,7 +58,7 @@ TEST_CASE("a line over 180 degrees stays in one piece")
     const std::string svg = html::mapSvg({{{at(-17.0, 179.8), at(-17.0, -179.8)}},
                                           {spot(1, at(-17.0, 179.8)), spot(2, at(-17.0, -179.8))},
                                           ""},
-                                         nullptr, "");
+                                         {}, "");
     const auto a = placeOf(svg, 0);
     const auto b = placeOf(svg, 1);
     CHECK(b.first > a.first);
@@ -72,7 +72,7 @@ TEST_CASE("spots that would lie over each other share a shape, the worst, and te
                           {2, Call::Hold, at(-44.27, 170.10), ""},
                           {3, Call::Watch, at(-44.20, 170.30), ""}},
                          ""};
-    const std::string svg = html::mapSvg(block, nullptr, "");
+    const std::string svg = html::mapSvg(block, {}, "");
     CHECK(svg.find(">1, 2</text>") != svg.npos);
     CHECK(svg.find(">3</text>") != svg.npos);
     CHECK(svg.find("#D55E00") != svg.npos); // hold
