@@ -18,7 +18,7 @@ const QStringList &pageNames()
             "start walk lines attention look_reasons finish "
             "reports reports/walk "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
-            "import search sync share join recover paper conflicts new_rig edit_rig "
+            "map import search sync share join recover paper conflicts new_rig edit_rig "
             "settings about emergency")
             .split(u' ');
     return names;

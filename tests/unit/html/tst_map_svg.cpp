@@ -3,6 +3,8 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <fstream>
+#include <iterator>
 
 #include "base/text.hpp"
 #include "html/map_svg.hpp"
@@ -12,6 +14,12 @@ using namespace snugwalk;
 namespace {
 
 GeoPoint at(double latitude, double longitude) { return {latitude, longitude, std::nullopt, std::nullopt}; }
+
+std::string realBytes(const std::string &name)
+{
+    std::ifstream file(SNUGWALK_SOURCE_DIR "/core/" + name, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
 
 MapSpot spot(int number, GeoPoint place) { return {number, std::nullopt, place, ""}; }
 
@@ -63,6 +71,21 @@ TEST_CASE("a line over 180 degrees stays in one piece")
     const auto b = placeOf(svg, 1);
     CHECK(b.first > a.first);
     CHECK(b.first < 800.0);
+}
+
+TEST_CASE("places are named, none at a spot, and the scale bar is in the person's unit")
+{
+    const MapBlock block{{}, {spot(1, at(-44.27, 170.10))}, ""};
+    const std::string without = html::mapSvg(block, {}, "");
+    CHECK(without.find("Twizel") == without.npos);
+    CHECK(without.find("\u00a0km</text>") != without.npos);
+    const Gazetteer places = Gazetteer::fromBytes(realBytes("map/data/places.bin")).value();
+    const std::string named = html::mapSvg(block, {nullptr, &places, UnitSystem::Us}, "");
+    CHECK(named.find(">Ōamaru</text>") == named.npos); // 90 km off: outside
+    CHECK(named.find("\u00a0mi</text>") != named.npos);
+    // Twizel lies under the spot's own shape, 1 km from it; a spot further off leaves it room
+    const MapBlock off{{}, {spot(1, at(-44.05, 170.30))}, ""};
+    CHECK(html::mapSvg(off, {nullptr, &places, UnitSystem::Si}, "").find(">Twizel</text>") != named.npos);
 }
 
 TEST_CASE("spots that would lie over each other share a shape, the worst, and tell all numbers")
