@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Womit es gebaut ist, unter diesen Lizenzen</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Ortsnamen: GeoNames (geonames.org), eine Auswahl mit gerundeten Koordinaten. Lizenz: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n Zeile nicht angesehen</numerusform>
             <numerusform>%n Zeilen nicht angesehen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>von: %1; nach: %2</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1494,11 @@
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Ein Befund beginnt mit einer Auffälligkeit in einer Zeile eines Rundgangs und bleibt hier, bis eine Reparatur ihn schließt.</translation>
     </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>zuerst gesehen %1: auf der Karte</translation>
+    </message>
 </context>
 <context>
     <name>HoldRow</name>
@@ -2144,6 +2158,10 @@
         <comment>weather, roads, costs over time</comment>
         <translation>wie es lief</translation>
     </message>
+    <message>
+        <source>map</source>
+        <translation>Karte</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2199,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, von %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>ein Befund nach seinem Urteil: Halt</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>bald reparieren</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>beobachten</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>ein Befund, der repariert oder verschwunden ist</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>ein Aufenthalt</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>das Ende einer Fahrt</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Eine Zahl sagt, wie viele dort liegen. Eine unterbrochene Linie ist eine schlechtere Straße. Eine Linie drücken zeigt ihre Fahrt, freies Land drücken bringt es in die Mitte.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n Sache hier</numerusform>
+            <numerusform>%n Sachen hier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>näher ansehen</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>schließen</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Noch hat nichts von diesem Fahrzeug einen Ort.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Eine Spur von einem Telefon oder Empfänger zeichnet hier ihre Fahrt. Ein Aufenthalt zeigt, wo das Fahrzeug stand. Ein Befund liegt, wo er angesehen wurde, wenn der Rundgang mit eingeschalteter Position gemacht wurde (Einstellungen).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Spur einlesen</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Küste: Natural Earth. Namen: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>näher</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>weiter weg</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>alles zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Eine Fahrt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Ein Aufenthalt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n Sache hier, zuerst: %1</numerusform>
+            <numerusform>%n Sachen hier, zuerst: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Karte, Norden oben; ihre Mitte: %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 breit.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Wo das Meer ist, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>auch reparierte</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>Aufenthalte</translation>
     </message>
 </context>
 <context>

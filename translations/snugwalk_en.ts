@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>What it is built with, under these licences</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n line not looked at</numerusform>
             <numerusform>%n lines not looked at</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>from: %1; to: %2</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1494,11 @@
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>One begins with attention on a line of a walk, and stays here until a mend closes it.</translation>
     </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>first seen %1: on the map</translation>
+    </message>
 </context>
 <context>
     <name>HoldRow</name>
@@ -2144,6 +2158,10 @@
         <comment>weather, roads, costs over time</comment>
         <translation>how it went</translation>
     </message>
+    <message>
+        <source>map</source>
+        <translation>map</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2199,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, by %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>a finding by its call: hold</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>mend soon</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>watch</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>a finding that is mended or gone</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>a stay</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>the end of a trip</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n thing here</numerusform>
+            <numerusform>%n things here</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>look closer</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>close</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Map</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>close</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>what is shown</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Nothing of this rig has a place yet.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Take a track in</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>nearer</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>further away</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>all</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>show everything</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>A trip</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>since %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>A stay</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n thing here, first: %1</numerusform>
+            <numerusform>%n things here, first: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Map, north up; its middle is %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 across.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Where the sea is is not known here.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>findings</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>mended ones too</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>trips</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>stays</translation>
     </message>
 </context>
 <context>

@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Con qué está hecho, bajo estas licencias</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Nombres de lugares: GeoNames (geonames.org), una selección con coordenadas redondeadas. Licencia: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n línea sin revisar</numerusform>
             <numerusform>%n líneas sin revisar</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>desde: %1; hasta: %2</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1494,11 @@
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Empieza con una atención en una línea de una ronda y queda aquí hasta que una reparación lo cierra.</translation>
     </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>visto primero %1: en el mapa</translation>
+    </message>
 </context>
 <context>
     <name>HoldRow</name>
@@ -2144,6 +2158,10 @@
         <comment>weather, roads, costs over time</comment>
         <translation>cómo fue</translation>
     </message>
+    <message>
+        <source>map</source>
+        <translation>mapa</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2199,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, por %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>un hallazgo según su aviso: retención</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>reparar pronto</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>vigilar</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>un hallazgo reparado o desaparecido</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>una estancia</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>el final de un viaje</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Un número dice cuántos hay allí. Una línea discontinua es un camino peor. Pulse una línea para ver su viaje, o el terreno para llevarlo al centro.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n cosa aquí</numerusform>
+            <numerusform>%n cosas aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>ver más de cerca</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Mapa</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>cerrar</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>qué se muestra</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Nada de este vehículo tiene aún un lugar.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Un recorrido de un teléfono o un receptor dibuja aquí su viaje. Una estancia muestra dónde estuvo el vehículo. Un hallazgo está donde se miró, si la vuelta se hizo con la posición activada (ajustes).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Traer un recorrido</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Costa: Natural Earth. Nombres: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>más cerca</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>más lejos</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>mostrar todo</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Un viaje</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Una estancia</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n cosa aquí, primero: %1</numerusform>
+            <numerusform>%n cosas aquí, primero: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Mapa, norte arriba; su centro está %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 de ancho.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Aquí no se sabe dónde está el mar.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>hallazgos</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>también los reparados</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>viajes</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>estancias</translation>
     </message>
 </context>
 <context>

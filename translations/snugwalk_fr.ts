@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Avec quoi il est fait, sous ces licences</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Noms de lieux : GeoNames (geonames.org), un choix aux coordonnées arrondies. Licence : CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n ligne non examinée</numerusform>
             <numerusform>%n lignes non examinées</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>départ : %1 ; arrivée : %2</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1494,11 @@
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Un constat commence par une attention sur une ligne d&apos;un tour, et reste ici jusqu&apos;à ce qu&apos;une réparation le ferme.</translation>
     </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>vu d&apos;abord %1 : sur la carte</translation>
+    </message>
 </context>
 <context>
     <name>HoldRow</name>
@@ -2144,6 +2158,10 @@
         <comment>weather, roads, costs over time</comment>
         <translation>comment cela s&apos;est passé</translation>
     </message>
+    <message>
+        <source>map</source>
+        <translation>carte</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2199,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, par %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>un constat selon son niveau : arrêt</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>à réparer bientôt</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>à surveiller</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>un constat réparé ou disparu</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>un séjour</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>la fin d&apos;un trajet</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Un nombre dit combien il y en a là. Une ligne interrompue est une route plus mauvaise. Appuyer sur une ligne pour son trajet, sur le terrain pour l&apos;amener au milieu.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n chose ici</numerusform>
+            <numerusform>%n choses ici</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>voir de plus près</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>fermer</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Carte</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>fermer</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>ce qui est montré</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Rien de ce véhicule n&apos;a encore de lieu.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Une trace d&apos;un téléphone ou d&apos;un récepteur dessine ici son trajet. Un séjour montre où le véhicule était. Un constat se trouve là où on l&apos;a examiné, si le tour a été fait avec la position activée (réglages).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Prendre une trace</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Côtes : Natural Earth. Noms : GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>plus près</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>plus loin</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>tout</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>tout montrer</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Un trajet</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>du %1 au %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>depuis le %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Un séjour</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n chose ici, d&apos;abord : %1</numerusform>
+            <numerusform>%n choses ici, d&apos;abord : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Carte, nord en haut ; son milieu : %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 de large.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>On ne sait pas ici où est la mer.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>constats</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>réparés aussi</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>trajets</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>séjours</translation>
     </message>
 </context>
 <context>

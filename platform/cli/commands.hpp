@@ -52,6 +52,7 @@ void addPlotCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
 void addSearchCommand(CLI::App &app, Registry &registry);
+void addWhereCommand(CLI::App &app, Registry &registry);
 void addUndoCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);

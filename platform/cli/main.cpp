@@ -106,6 +106,7 @@ int run(int argc, char **argv)
     addTrendCommand(app, registry);
     addPlotCommand(app, registry);
     addSearchCommand(app, registry);
+    addWhereCommand(app, registry);
     addUndoCommand(app, registry);
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);

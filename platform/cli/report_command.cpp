@@ -75,7 +75,8 @@ Result<Document> document(Session &session, const Standing &now, const ReportOpt
     if (!photos || !chains)
         return photos ? chains.error() : photos.error();
     return papers::compose(*papers::parsePaperKind(o.kind),
-                           {session.catalogue(), session.texts(), productSupplies(), now, *photos, *chains},
+                           {session.catalogue(), session.texts(), productSupplies(), now, *photos, *chains,
+                            session.world().placesOrNull()},
                            *options);
 }
 
@@ -84,12 +85,11 @@ Result<std::string> page(Session &session, const Standing &now, const ReportOpti
     const Result<Document> composed = document(session, now, o);
     if (!composed)
         return composed.error();
-    const auto &coast = session.world().coast;
     const html::OwnData ownData = o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut;
     return html::documentPage(*composed, {session.texts(), session.units(),
                                           html::pagePhotos(PhotoStore((*session.book())->photoFolder()),
                                                            &PlainCodec::shrunk, ownData),
-                                          coast ? &*coast : nullptr});
+                                          session.world().coastOrNull(), session.world().placesOrNull()});
 }
 
 // The walk named, else the last one.

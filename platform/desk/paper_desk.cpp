@@ -63,11 +63,11 @@ Result<Sheaf> sheafOf(Logbook &book, const Shown &shown, const ReportWish &wish,
     options.findings = wish.findings;
     options.site = {std::string(trim(wish.access)), std::string(trim(wish.power)),
                     std::string(trim(wish.key))};
-    Result<Document> document =
-        papers::compose(*kind,
-                        {*snapshot.catalogue, shown.voice->texts, supplies, sheaf.standing,
-                         std::move(photos).value(), std::move(chains).value()},
-                        options);
+    Result<Document> document = papers::compose(
+        *kind,
+        {*snapshot.catalogue, shown.voice->texts, supplies, sheaf.standing, std::move(photos).value(),
+         std::move(chains).value(), snapshot.world ? snapshot.world->placesOrNull() : nullptr},
+        options);
     if (!document)
         return document.error();
     sheaf.document = std::move(document).value();
@@ -80,7 +80,8 @@ html::PageParts partsOf(const Logbook &book, const Shown &shown, html::OwnData o
     const World *world = shown.snapshot->world.get();
     return {shown.voice->texts, shown.voice->units,
             html::pagePhotos(PhotoStore(book.photoFolder()), &QtCodec::shrunk, ownData),
-            world != nullptr && world->coast ? &*world->coast : nullptr};
+            world != nullptr ? world->coastOrNull() : nullptr,
+            world != nullptr ? world->placesOrNull() : nullptr};
 }
 
 pdf::SheetSize sizeOf(const ReportWish &wish)

@@ -129,7 +129,7 @@ public:
     {
         const Texts &texts = m_parts.texts;
         const std::string spoken = texts.phrase("page_map") + (b.caption.empty() ? "" : ": " + b.caption);
-        const std::string map = mapSvg(b, m_parts.coast, spoken);
+        const std::string map = mapSvg(b, {m_parts.coast, m_parts.places, m_parts.units}, spoken);
         if (map.empty())
             return {};
         std::string spots;
@@ -137,8 +137,8 @@ public:
             if (!spot.text.empty())
                 spots += element("p", std::to_string(spot.number) + ": " + spot.text);
         }
-        const std::string coast = m_parts.coast == nullptr ? "" : " " + texts.phrase("page_coast");
-        return classed("figure", "map", map + element("figcaption", spoken + "." + coast)) + spots;
+        return classed("figure", "map", map + element("figcaption", spoken + "." + mapSources(m_parts))) +
+               spots;
     }
 
     std::string operator()(const PlotBlock &b) const
@@ -201,6 +201,16 @@ private:
 };
 
 } // namespace
+
+std::string mapSources(const PageParts &parts)
+{
+    std::string out;
+    if (parts.coast != nullptr)
+        out += " " + parts.texts.phrase("page_coast");
+    if (parts.places != nullptr)
+        out += " " + parts.texts.phrase("page_places");
+    return out;
+}
 
 std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts)
 {

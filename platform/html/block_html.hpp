@@ -7,6 +7,7 @@
 #include "catalogue/texts.hpp"
 #include "html/drawing_svg.hpp"
 #include "html/page_photo.hpp"
+#include "map/gazetteer.hpp"
 #include "report/document.hpp"
 #include "weather/coast.hpp"
 
@@ -17,10 +18,14 @@ struct PageParts {
     const Texts &texts; ///< in the document's language
     UnitSystem units = UnitSystem::Si;
     PagePhotos photos;
-    const Coast *coast = nullptr; ///< of the maps; may be null
+    const Coast *coast = nullptr;      ///< of the maps; may be null
+    const Gazetteer *places = nullptr; ///< names on the maps; may be null
 };
 
 [[nodiscard]] std::string blockHtml(const Block &block, const PageParts &parts);
+
+/// Whose work the maps of `parts` show: " Coast: …. Place names: ….", or "" without any.
+[[nodiscard]] std::string mapSources(const PageParts &parts);
 
 /// "1: Lap sealant, roof. 2: …" of the findings that the drawing has numbers for: what it shows, in words.
 [[nodiscard]] std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts);

@@ -12,6 +12,7 @@
 #include "catalogue/supplies.hpp"
 #include "catalogue/texts.hpp"
 #include "logbook/chain_heads.hpp"
+#include "map/gazetteer.hpp"
 #include "report/document.hpp"
 #include "report/rough_place.hpp"
 #include "round/state.hpp"
@@ -66,8 +67,9 @@ struct PaperSource {
     const Texts &texts;         ///< the same, in the document's language
     const SupplyList &supplies;
     const Standing &standing;
-    std::vector<Photo> photos;     ///< of the whole rig, as `photosOf`; for survey and damage
-    std::vector<ChainHead> chains; ///< as `chainHeads`; for survey
+    std::vector<Photo> photos;         ///< of the whole rig, as `photosOf`; for survey and damage
+    std::vector<ChainHead> chains;     ///< as `chainHeads`; for survey
+    const Gazetteer *places = nullptr; ///< to name places by; may be null
 };
 
 /// \returns `NotFound` when the logbook holds nothing such a document could tell of (no second walk to

@@ -215,14 +215,13 @@ Pieces drawingPieces(const RigDrawingBlock &block, const html::PageParts &parts,
 
 Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double width)
 {
-    const std::string map = html::mapSvg(block, parts.coast, "");
+    const std::string map = html::mapSvg(block, {parts.coast, parts.places, parts.units}, "");
     if (map.empty())
         return {};
     Pieces pieces{svgPiece(map, width, html::mapAspect)};
     pieces.back().keepWithNext = true;
-    const std::string coast = parts.coast == nullptr ? "" : " " + parts.texts.phrase("page_coast");
-    const std::string caption =
-        parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") + block.caption + "." + coast;
+    const std::string caption = parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") +
+                                block.caption + "." + html::mapSources(parts);
     for (Piece &piece : linePieces(LaidText(caption, letters(smallPoints), width, quietInk), 0, millimetre))
         pieces.push_back(std::move(piece));
     for (const MapSpot &spot : block.spots) {

@@ -11,6 +11,7 @@ import Snugwalk.Rig
 import Snugwalk.Walk
 import Snugwalk.Due
 import Snugwalk.Logbook
+import Snugwalk.Map
 import Snugwalk.Bench
 import Snugwalk.Sync
 
@@ -145,10 +146,11 @@ FocusScope {
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onWentAsked: root.went("went", ""); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onWentAsked: root.went("went", ""); onSearchAsked: root.went("search", ""); onMapAsked: root.went("map", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
-    Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind, id) } }
+    Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind === "stay" ? "map" : kind, id) } }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
+    Once { wanted: root.page === "map"; MapPage { anchors.fill: root; map: root.session.map; thing: root.thing; onOpened: (kind, id) => root.went(kind, id); onImportAsked: root.went("import", "track") } }
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
     Once {
         wanted: root.page === "sync"
@@ -164,7 +166,7 @@ FocusScope {
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"
-        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onPhotoAsked: photo => root.went("draw", photo) }
+        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onMapAsked: id => root.went("map", id); onPhotoAsked: photo => root.went("draw", photo) }
     }
     Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; sync: root.session.sync; photo: root.thing } }
     Once { wanted: root.page === "camera"; CameraPage { anchors.fill: root; camera: root.session.camera; plain: true } }

@@ -21,6 +21,7 @@ TripListModel::TripListModel(QObject *parent)
                 {"date", [](const TripRow &r) { return QVariant(r.date); }},
                 {"length", [](const TripRow &r) { return QVariant(r.length); }},
                 {"roadText", [](const TripRow &r) { return QVariant(r.roadText); }},
+                {"wayText", [](const TripRow &r) { return QVariant(r.wayText); }},
                 {"note", [](const TripRow &r) { return QVariant(r.note); }},
                 {"points", [](const TripRow &r) { return QVariant(r.points); }}},
                parent)

@@ -32,6 +32,7 @@ struct TripRow {
     QString date;
     QString length;
     QString roadText;
+    QString wayText; ///< from where to where, by the nearest named places
     QString note;
     QVariantList points; ///< [{lat, lon}], degrees: for a sketch only
 };

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "book_lists.hpp"
+#include "near_text.hpp"
 #include "walk/progress.hpp"
 
 namespace snugwalk {
@@ -13,6 +14,7 @@ struct Words {
 public:
     static QString counts(const Counts &counts);
     static QString road(RoadClass road);
+    static QString way(const Shown &shown, const Trip &trip);
 };
 
 QString Words::counts(const Counts &counts)
@@ -48,6 +50,15 @@ QString Words::road(RoadClass road)
         return tr("track");
     }
     return {};
+}
+
+QString Words::way(const Shown &shown, const Trip &trip)
+{
+    if (trip.outline.size() < 2)
+        return {};
+    const QString from = nearText(shown, trip.outline.front());
+    const QString to = nearText(shown, trip.outline.back());
+    return from.isEmpty() ? QString() : tr("from: %1; to: %2", "places").arg(from, to);
 }
 
 QVariantList outline(const Trip &trip)
@@ -112,7 +123,7 @@ std::vector<TripRow> tripRows(const Shown &shown)
     for (auto it = trips.rbegin(); it != trips.rend(); ++it)
         rows.push_back({Voice::text(it->id.text()), Voice::text(it->title), shown.voice->date(it->start),
                         shown.voice->quantity(it->summary.length), Words::road(it->road),
-                        Voice::text(it->note), outline(*it)});
+                        Words::way(shown, *it), Voice::text(it->note), outline(*it)});
     return rows;
 }
 

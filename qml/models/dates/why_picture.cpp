@@ -13,7 +13,7 @@ namespace {
 constexpr double roomAtTheSides = 0.06; // of the span
 constexpr std::size_t mostDates = 5;
 constexpr std::size_t mostLongDates = 3; // "Feb 2025" takes a third of a phone
-constexpr double leastSpan = 60.0;      // days, so that a band of a week is no wide thing
+constexpr double leastSpan = 60.0;       // days, so that a band of a week is no wide thing
 
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(WhyPicture)
@@ -35,8 +35,9 @@ QVariantList dateTicks(const Voice &voice, CivilDate today, double firstDay, dou
                                     [&](CivilDate date) { return word(date, true); }});
     QVariantList ticks;
     for (const std::vector<PlotTick> &level : levels) {
-        const bool isLong = std::any_of(level.begin(), level.end(),
-                                        [](const PlotTick &tick) { return tick.text.find(' ') != std::string::npos; });
+        const bool isLong = std::any_of(level.begin(), level.end(), [](const PlotTick &tick) {
+            return tick.text.find(' ') != std::string::npos;
+        });
         if (level.size() > (isLong ? mostLongDates : mostDates))
             continue;
         for (const PlotTick &tick : level)

@@ -44,6 +44,7 @@ QtObject {
     property WhyModel why: WhyModel {}
     property WhatIfModel whatIf: WhatIfModel {}
     property TripModel trip: TripModel {}
+    property MapModel map: MapModel {}
     property IntakeModel intake: IntakeModel {}
     property SyncModel sync: SyncModel {}
     property SearchModel search: SearchModel {}
