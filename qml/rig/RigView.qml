@@ -103,6 +103,7 @@ Item {
             }
         }
     }
+    Rectangle { visible: area.near; x: area.x; y: area.y; width: area.width; height: area.height; color: "transparent"; border.width: Tone.hair; border.color: Tone.line } // only a part is seen
     FocusEdge { around: area; shown: root.zoomable && root.activeFocus }
     TapHandler {
         enabled: root.placing
