@@ -139,7 +139,7 @@ void Sheet::addNames(const Gazetteer *places)
     }
     // degrees stand along the upper and the left edge, the scale and the buttons below
     taken.push_back({0.0, 0.0, v.width, v.lineHeight});
-    taken.push_back({0.0, 0.0, 6.0 * v.letter, v.height});
+    taken.push_back({0.0, 0.0, 8.0 * v.letter, v.height});
     taken.push_back({0.0, v.height - v.target, v.width, v.target});
     taken.push_back({v.width - v.target - 16.0, v.height - 4.0 * v.target, v.target + 16.0, 4.0 * v.target});
     LabelStyle style{v.lineHeight, v.letter, 5.0, fewestNames};
