@@ -226,7 +226,9 @@ FocusScope {
                 x: Math.round(modelData.x - width / 2)
                 y: Math.round(modelData.y - height / 2)
                 shape: modelData.shape
-                count: modelData.count
+                // cut by the edge a number reads as another one
+                readonly property bool whole: fromTop > height / 2 + Tone.small * 1.5 && fromTop < root.height - height / 2 && fromLeft < root.width - width
+                count: root.handled || whole ? modelData.count : 1
                 spoken: modelData.spoken
                 onClicked: root.openGroup(index)
             }
