@@ -1026,6 +1026,11 @@
         <source>Begin with a first look</source>
         <translation>Mit einer ersten Durchsicht beginnen</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>wie es lief</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -2073,6 +2078,11 @@
         <source>photos</source>
         <translation>Fotos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>wie es lief</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2570,6 +2580,14 @@
     <message>
         <source>picture of a placard: mass, axles, tires, pressure when cold</source>
         <translation>Bild eines Reifenschilds: Masse, Achsen, Reifen, Druck in kaltem Zustand</translation>
+    </message>
+</context>
+<context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5323,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>mindestens %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>höchstens %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5393,17 @@
         <translation>Hier wurde noch nichts gemessen.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Punkte: Messwerte. Dick gestrichelt: Grenzwert. Dünn gestrichelt: die Linie weiter. Ring: erreicht wahrscheinlich den Grenzwert, zwischen früh und spät. Senkrechte: heute.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Messwerte im Verlauf</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Ein Messwert wird auf einem Rundgang eingegeben, in einer Zeile, die etwas misst, etwa bei den Reifen. Zwei ergeben einen Trend.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5543,7 +5554,7 @@
     </message>
     <message>
         <source>Where the sea is is not known here.</source>
-        <translation>Wo das Meer liegt, ist hier unbekannt.</translation>
+        <translation>Wo das Meer ist, ist hier nicht bekannt.</translation>
     </message>
     <message>
         <source>No coast is near.</source>
@@ -5887,6 +5898,72 @@
         <source>alone</source>
         <comment>on the scale</comment>
         <translation>allein</translation>
+    </message>
+</context>
+<context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Wie es lief</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird berechnet …</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, Bild: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Auf das Bild drücken oder daran entlanggehen, um seine Zahlen zu lesen.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>nur die letzten zwei Jahre</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>alle Monate, die es gibt</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>Zahlen einklappen</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>alle seine Zahlen</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Speichern: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Geschrieben: %1</translation>
     </message>
 </context>
 <context>
@@ -6324,6 +6401,33 @@
         <source>key on paper of %1</source>
         <comment>date</comment>
         <translation>Schlüssel auf Papier vom %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>das Schlimmste am Fahrzeug</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>Bild, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>Zeichnung, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>Tabelle, CSV</translation>
     </message>
 </context>
 <context>

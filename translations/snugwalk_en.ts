@@ -1026,6 +1026,11 @@
         <source>Begin with a first look</source>
         <translation>Begin with a first look</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>how it went</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -2073,6 +2078,11 @@
         <source>photos</source>
         <translation>photos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>how it went</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2570,6 +2580,14 @@
     <message>
         <source>picture of a placard: mass, axles, tires, pressure when cold</source>
         <translation>picture of a placard: mass, axles, tires, pressure when cold</translation>
+    </message>
+</context>
+<context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5323,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>at least %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>at most %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5393,17 @@
         <translation>No reading was taken here yet.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Readings over time</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5890,6 +5901,72 @@
     </message>
 </context>
 <context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>How it went</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>Of what</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Which</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Working it out …</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, plot: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Press the plot, or go along it, to read its numbers.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>earlier</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>later</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>the last two years alone</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>every month there is</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>fold the numbers</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>all its numbers</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Save: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Written: %1</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -6324,6 +6401,33 @@
         <source>key on paper of %1</source>
         <comment>date</comment>
         <translation>key on paper of %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>the worst of the rig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>picture, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>drawing, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>table, CSV</translation>
     </message>
 </context>
 <context>

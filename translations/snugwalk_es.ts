@@ -1026,6 +1026,11 @@
         <source>Begin with a first look</source>
         <translation>Empezar con una primera mirada</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>cómo fue</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -2073,6 +2078,11 @@
         <source>photos</source>
         <translation>fotos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>cómo fue</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2570,6 +2580,14 @@
     <message>
         <source>picture of a placard: mass, axles, tires, pressure when cold</source>
         <translation>dibujo de una placa: masa, ejes, neumáticos, presión en frío</translation>
+    </message>
+</context>
+<context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5323,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>al menos %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>como máximo %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5393,17 @@
         <translation>Aquí aún no se midió nada.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Puntos: mediciones. Trazos gruesos: límite. Trazos finos: la línea que sigue. Anillo: donde probablemente llega al límite, entre temprano y tarde. Línea vertical: hoy.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Lecturas en el tiempo</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Una lectura se escribe en una ronda, en una línea que mide algo, como los neumáticos. Dos hacen una tendencia.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5890,6 +5901,72 @@
     </message>
 </context>
 <context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Cómo fue</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>De qué</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Cuál</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calculando…</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, gráfica: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Pulse la gráfica, o recórrala, para leer sus números.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>solo los dos últimos años</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>todos los meses que hay</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>plegar los números</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>todos sus números</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Guardar: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Escrito: %1</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -6324,6 +6401,33 @@
         <source>key on paper of %1</source>
         <comment>date</comment>
         <translation>clave en papel de %1</translation>
+    </message>
+</context>
+<context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>lo peor del vehículo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>imagen, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>dibujo, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>tabla, CSV</translation>
     </message>
 </context>
 <context>

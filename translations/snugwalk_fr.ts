@@ -1026,6 +1026,11 @@
         <source>Begin with a first look</source>
         <translation>Commencer par un premier examen</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>comment cela s&apos;est passé</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -2073,6 +2078,11 @@
         <source>photos</source>
         <translation>photos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>comment cela s&apos;est passé</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2570,6 +2580,14 @@
     <message>
         <source>picture of a placard: mass, axles, tires, pressure when cold</source>
         <translation>dessin d&apos;une étiquette : masse, essieux, pneus, pression à froid</translation>
+    </message>
+</context>
+<context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5323,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>au moins %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>au plus %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5393,17 @@
         <translation>Aucune mesure n&apos;a encore été prise ici.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Points : mesures. Gros tirets : limite. Fins tirets : la suite de la ligne. Anneau : atteint sans doute la limite, entre tôt et tard. Montant : aujourd&apos;hui.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Mesures dans le temps</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Une mesure se saisit pendant un tour, à une ligne qui mesure quelque chose, comme les pneus. Deux font une tendance.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -5890,6 +5901,72 @@
     </message>
 </context>
 <context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Comment cela s&apos;est passé</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>De quoi</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Lequel</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calcul en cours…</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, graphique : %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Appuyez sur le graphique, ou parcourez-le, pour lire ses nombres.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>plus tôt</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>plus tard</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>les deux dernières années seules</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>tous les mois qu&apos;il y a</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>replier les nombres</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>tous ses nombres</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Enregistrer : %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Écrit : %1</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -5910,7 +5987,7 @@
     </message>
     <message>
         <source>Working it out …</source>
-        <translation>Calcul en cours …</translation>
+        <translation>Calcul en cours…</translation>
     </message>
     <message>
         <source>One leg more</source>
@@ -6327,6 +6404,33 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>le pire du véhicule</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>image, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>dessin, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>tableau, CSV</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PointsModel</name>
     <message numerus="yes">
         <source>%n point(s)</source>
@@ -6383,7 +6487,7 @@
     <message>
         <source>table, CSV</source>
         <comment>kind of file</comment>
-        <translation>table, CSV</translation>
+        <translation>tableau, CSV</translation>
     </message>
     <message>
         <source>calendar</source>
