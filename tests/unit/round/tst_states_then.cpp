@@ -92,10 +92,10 @@ TEST_CASE("each walk's state comes back as it was on its day, whatever was writt
 
 TEST_CASE("only the last walks are worked out again, and those without a mark not at all")
 {
-    Walker walker;
+    Walker walker("test", "full_round");
     for (int i = 0; i < 3; ++i) {
         REQUIRE(walker.mark(passOf("tread-depth")));
-        walker.nextWalk();
+        walker.nextWalk("full_round");
         walker.home.clock.advance(std::chrono::hours(24));
     }
     const Standing now = standing(walker); // the fourth has no mark yet
