@@ -9,7 +9,7 @@ WalkListModel::WalkListModel(QObject *parent)
                 {"date", [](const WalkRow &r) { return QVariant(r.date); }},
                 {"kindName", [](const WalkRow &r) { return QVariant(r.kindName); }},
                 {"by", [](const WalkRow &r) { return QVariant(r.by); }},
-                {"counts", [](const WalkRow &r) { return QVariant(r.counts); }},
+                {"counts", [](const WalkRow &r) { return QVariant(walkCounts(*r.walk)); }},
                 {"finished", [](const WalkRow &r) { return QVariant(r.finished); }},
                 {"isOpen", [](const WalkRow &r) { return QVariant(!r.finished); }}},
                parent)
@@ -22,7 +22,7 @@ TripListModel::TripListModel(QObject *parent)
                 {"length", [](const TripRow &r) { return QVariant(r.length); }},
                 {"roadText", [](const TripRow &r) { return QVariant(r.roadText); }},
                 {"note", [](const TripRow &r) { return QVariant(r.note); }},
-                {"points", [](const TripRow &r) { return QVariant(r.points); }}},
+                {"points", [](const TripRow &r) { return QVariant(tripOutline(*r.trip)); }}},
                parent)
 {}
 

@@ -2,6 +2,9 @@
 // Lists of the logbook place: walks, trips, mends and photos, newest first.
 #pragma once
 
+#include <memory>
+
+#include <QMetaMethod>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
@@ -10,13 +13,19 @@
 
 namespace snugwalk {
 
+/// A page that shows a list listens to it.
+[[nodiscard]] inline QMetaMethod rowsCome()
+{
+    return QMetaMethod::fromSignal(&QAbstractItemModel::rowsInserted);
+}
+
 struct WalkRow {
     QString key;
     QString date;
     QString kindName;
     QString by;
-    QString counts;        ///< "24 pass, 2 attention, 3 could not look"
-    bool finished = false; ///< otherwise it is open
+    std::shared_ptr<const WalkRecord> walk; ///< counted when shown: "24 pass, 2 attention, 3 could not look"
+    bool finished = false;                  ///< otherwise it is open
 };
 class WalkListModel : public RowModel<WalkRow> {
     Q_OBJECT
@@ -24,6 +33,8 @@ class WalkListModel : public RowModel<WalkRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit WalkListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
 struct TripRow {
@@ -33,7 +44,8 @@ struct TripRow {
     QString length;
     QString roadText;
     QString note;
-    QVariantList points; ///< [{lat, lon}], degrees: for a sketch only
+    std::shared_ptr<const Trip>
+        trip; ///< its outline is made when shown, [{lat, lon}], degrees: for a sketch only
 };
 class TripListModel : public RowModel<TripRow> {
     Q_OBJECT
@@ -41,6 +53,8 @@ class TripListModel : public RowModel<TripRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit TripListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
 struct MendRow {
@@ -57,8 +71,12 @@ class MendListModel : public RowModel<MendRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit MendListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
+[[nodiscard]] QString walkCounts(const WalkRecord &walk);
+[[nodiscard]] QVariantList tripOutline(const Trip &trip);
 [[nodiscard]] std::vector<WalkRow> walkRows(const Shown &shown);
 [[nodiscard]] std::vector<TripRow> tripRows(const Shown &shown);
 [[nodiscard]] std::vector<MendRow> mendRows(const Shown &shown);
