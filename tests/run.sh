@@ -66,7 +66,8 @@ build() {
 run() {
     local folder=$1 without=$2 names=${3:-.}
     local file="$PWD/$results/$folder.xml"
-    ctest --test-dir "build/$folder" -j 2 --output-on-failure --no-tests=error \
+    # two a core: many wait for a disk or a server
+    ctest --test-dir "build/$folder" -j $((2 * $(nproc))) --output-on-failure --no-tests=error \
         -LE "$without" -R "$names" --output-junit "$file" || true
     [ -s "$file" ]
 }

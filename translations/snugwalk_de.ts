@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Womit es gebaut ist, unter diesen Lizenzen</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Ortsnamen: GeoNames (geonames.org), eine Auswahl mit gerundeten Koordinaten. Lizenz: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n Zeile nicht angesehen</numerusform>
             <numerusform>%n Zeilen nicht angesehen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>von: %1; nach: %2</translation>
     </message>
 </context>
 <context>
@@ -1026,6 +1035,11 @@
         <source>Begin with a first look</source>
         <translation>Mit einer ersten Durchsicht beginnen</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>wie es lief</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1164,6 +1178,67 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Noch einmal auf die Zeichnung zeigen.</translation>
+    </message>
+</context>
+<context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Noch nie wurde etwas an einem Ort gefunden.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Je gefunden, nach Ort: die Zahl in der Form sagt, wie oft. Ihr Rand ist gestrichelt, wo nichts offen ist. Eine Handbreit gilt als ein Ort.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>einmal, am %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n Mal, zuerst am %1, zuletzt am %2</numerusform>
+            <numerusform>%n Mal, zuerst am %1, zuletzt am %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>letzte Reparatur am %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>keine Reparatur geschrieben</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nichts offen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n Befund ohne Ort</numerusform>
+            <numerusform>%n Befunde ohne Ort</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>Ort %1: %2, %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1418,6 +1493,11 @@
     <message>
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Ein Befund beginnt mit einer Auffälligkeit in einer Zeile eines Rundgangs und bleibt hier, bis eine Reparatur ihn schließt.</translation>
+    </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>zuerst gesehen %1: auf der Karte</translation>
     </message>
 </context>
 <context>
@@ -2073,6 +2153,15 @@
         <source>photos</source>
         <translation>Fotos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>wie es lief</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>Karte</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2128,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, von %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>ein Befund nach seinem Urteil: Halt</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>bald reparieren</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>beobachten</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>ein Befund, der repariert oder verschwunden ist</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>ein Aufenthalt</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>das Ende einer Fahrt</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Eine Zahl sagt, wie viele dort liegen. Eine unterbrochene Linie ist eine schlechtere Straße. Eine Linie drücken zeigt ihre Fahrt, freies Land drücken bringt es in die Mitte.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n Sache hier</numerusform>
+            <numerusform>%n Sachen hier</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>näher ansehen</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>schließen</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Noch hat nichts von diesem Fahrzeug einen Ort.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Eine Spur von einem Telefon oder Empfänger zeichnet hier ihre Fahrt. Ein Aufenthalt zeigt, wo das Fahrzeug stand. Ein Befund liegt, wo er angesehen wurde, wenn der Rundgang mit eingeschalteter Position gemacht wurde (Einstellungen).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Spur einlesen</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Küste: Natural Earth. Namen: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>näher</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>weiter weg</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>alles zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Eine Fahrt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Ein Aufenthalt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n Sache hier, zuerst: %1</numerusform>
+            <numerusform>%n Sachen hier, zuerst: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Karte, Norden oben; ihre Mitte: %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 breit.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Wo das Meer ist, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>auch reparierte</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>Fahrten</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>Aufenthalte</translation>
     </message>
 </context>
 <context>
@@ -2573,6 +2844,14 @@
     </message>
 </context>
 <context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2806,10 +3085,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 liegt außerhalb des Grenzwerts (%2, %3). Auffälligkeit erwägen.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 lässt sich zweifach lesen. %2 oder %3 schreiben.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3005,6 +3280,63 @@
     </message>
 </context>
 <context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>Der Rundgang: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Gegen: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>ältere</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Befunde: alle, die passen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Befunde: %n gewählt</numerusform>
+            <numerusform>Befunde: %n gewählt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Wo es steht, wie man hinkommt</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Strom am Platz</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Schlüssel, und wer ihn hat</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>Unterschrift wegnehmen: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>auf dem Bildschirm unterschreiben: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Was unterschrieben ist, bleibt so stehen. Wer hier etwas anderes wählt, nimmt die Unterschriften weg.</translation>
+    </message>
+</context>
+<context>
     <name>ReportsPage</name>
     <message>
         <source>Reports</source>
@@ -3142,6 +3474,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>Frischwasser</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>Grauwasser</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>Schwarzwasser</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>Gasflasche</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>Bordbatterie</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>Gestrichelt: wo sie meist liegen, gängige Praxis, nicht gemessen: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3243,6 +3602,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>Befund %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>Ort %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4474,29 @@
             <numerusform>Der %n Tag seit %1 ließ es altern wie %2.</numerusform>
             <numerusform>Die %n Tage seit %1 ließen es altern wie %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>hier unterschreiben: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Unterschrieben</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>noch einmal</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>jetzt nicht</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5692,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>mindestens %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>höchstens %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5762,17 @@
         <translation>Hier wurde noch nichts gemessen.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Punkte: Messwerte. Dick gestrichelt: Grenzwert. Dünn gestrichelt: die Linie weiter. Ring: erreicht wahrscheinlich den Grenzwert, zwischen früh und spät. Senkrechte: heute.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Messwerte im Verlauf</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Ein Messwert wird auf einem Rundgang eingegeben, in einer Zeile, die etwas misst, etwa bei den Reifen. Zwei ergeben einen Trend.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5543,7 +5923,7 @@
     </message>
     <message>
         <source>Where the sea is is not known here.</source>
-        <translation>Wo das Meer liegt, ist hier unbekannt.</translation>
+        <translation>Wo das Meer ist, ist hier nicht bekannt.</translation>
     </message>
     <message>
         <source>No coast is near.</source>
@@ -5725,6 +6105,10 @@
         <source>other work</source>
         <translation>andere Arbeit</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 lässt sich zweifach lesen. %2 oder %3 schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -5887,6 +6271,72 @@
         <source>alone</source>
         <comment>on the scale</comment>
         <translation>allein</translation>
+    </message>
+</context>
+<context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Wie es lief</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>Wovon</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Wird berechnet …</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, Bild: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Auf das Bild drücken oder daran entlanggehen, um seine Zahlen zu lesen.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>nur die letzten zwei Jahre</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>alle Monate, die es gibt</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>Zahlen einklappen</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>alle seine Zahlen</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Speichern: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Geschrieben: %1</translation>
     </message>
 </context>
 <context>
@@ -6120,6 +6570,46 @@
     </message>
 </context>
 <context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>Zeichnung näher</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>Zeichnung weiter weg</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>ganz</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>jeder Befund je</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::BenchModel</name>
     <message>
         <source>To keep it, start a walk and mark “%1” first.</source>
@@ -6327,6 +6817,33 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>das Schlimmste am Fahrzeug</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>Bild, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>Zeichnung, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>Tabelle, CSV</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PointsModel</name>
     <message numerus="yes">
         <source>%n point(s)</source>
@@ -6394,6 +6911,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>Kartendaten, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>der letzte</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>der passende</translation>
     </message>
 </context>
 <context>

@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>What it is built with, under these licences</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n line not looked at</numerusform>
             <numerusform>%n lines not looked at</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>from: %1; to: %2</translation>
     </message>
 </context>
 <context>
@@ -1026,6 +1035,11 @@
         <source>Begin with a first look</source>
         <translation>Begin with a first look</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>how it went</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1164,6 +1178,67 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Point at the drawing once more.</translation>
+    </message>
+</context>
+<context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Nothing was ever found at a place.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>once, on %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n time, first on %1, last on %2</numerusform>
+            <numerusform>%n times, first on %1, last on %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>last mend on %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>no mend written</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nothing open</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n finding written without a place</numerusform>
+            <numerusform>%n findings written without a place</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>place %1: %2, %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1418,6 +1493,11 @@
     <message>
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>One begins with attention on a line of a walk, and stays here until a mend closes it.</translation>
+    </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>first seen %1: on the map</translation>
     </message>
 </context>
 <context>
@@ -2073,6 +2153,15 @@
         <source>photos</source>
         <translation>photos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>how it went</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>map</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2128,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, by %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>a finding by its call: hold</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>mend soon</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>watch</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>a finding that is mended or gone</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>a stay</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>the end of a trip</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n thing here</numerusform>
+            <numerusform>%n things here</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>look closer</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>close</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Map</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>close</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>what is shown</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Nothing of this rig has a place yet.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Take a track in</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>nearer</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>further away</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>all</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>show everything</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>A trip</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>since %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>A stay</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n thing here, first: %1</numerusform>
+            <numerusform>%n things here, first: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Map, north up; its middle is %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 across.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Where the sea is is not known here.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>findings</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>mended ones too</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>trips</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>stays</translation>
     </message>
 </context>
 <context>
@@ -2573,6 +2844,14 @@
     </message>
 </context>
 <context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2806,10 +3085,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 is outside the limit (%2, %3). Consider attention.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 can be read two ways. Write %2 or %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3005,6 +3280,63 @@
     </message>
 </context>
 <context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>The walk: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Against: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>older ones</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Findings: all that suit</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Findings: %n chosen</numerusform>
+            <numerusform>Findings: %n chosen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Where it stands, how to get there</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Power at the place</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Key, and who has it</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>take the signature away: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>sign on the screen: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>What was signed stays as it stood. Choosing anything else here takes the signatures away.</translation>
+    </message>
+</context>
+<context>
     <name>ReportsPage</name>
     <message>
         <source>Reports</source>
@@ -3142,6 +3474,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>fresh water</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>grey water</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>black water</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>gas cylinder</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>house battery</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>Dashed: where such rigs usually have them, common practice, not measured: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3243,6 +3602,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>finding %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>place %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4474,29 @@
             <numerusform>The %n day since %1 aged it like %2.</numerusform>
             <numerusform>The %n days since %1 aged it like %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>sign here: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Signed</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>begin again</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>not now</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5692,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>at least %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>at most %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5762,17 @@
         <translation>No reading was taken here yet.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Readings over time</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +6105,10 @@
         <source>other work</source>
         <translation>other work</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 can be read two ways. Write %2 or %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -5887,6 +6271,72 @@
         <source>alone</source>
         <comment>on the scale</comment>
         <translation>alone</translation>
+    </message>
+</context>
+<context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>How it went</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>Of what</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Which</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Working it out …</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, plot: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Press the plot, or go along it, to read its numbers.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>earlier</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>later</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>the last two years alone</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>every month there is</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>fold the numbers</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>all its numbers</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Save: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Written: %1</translation>
     </message>
 </context>
 <context>
@@ -6120,6 +6570,46 @@
     </message>
 </context>
 <context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>drawing nearer</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>drawing farther</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>whole</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>left</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>right</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>up</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>down</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>every finding ever</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::BenchModel</name>
     <message>
         <source>To keep it, start a walk and mark “%1” first.</source>
@@ -6327,6 +6817,33 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>the worst of the rig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>picture, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>drawing, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>table, CSV</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PointsModel</name>
     <message numerus="yes">
         <source>%n point(s)</source>
@@ -6394,6 +6911,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>map data, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>the last one</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>the one that suits</translation>
     </message>
 </context>
 <context>

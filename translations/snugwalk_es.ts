@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Con qué está hecho, bajo estas licencias</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Nombres de lugares: GeoNames (geonames.org), una selección con coordenadas redondeadas. Licencia: CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n línea sin revisar</numerusform>
             <numerusform>%n líneas sin revisar</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>desde: %1; hasta: %2</translation>
     </message>
 </context>
 <context>
@@ -1026,6 +1035,11 @@
         <source>Begin with a first look</source>
         <translation>Empezar con una primera mirada</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>cómo fue</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1164,6 +1178,67 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Toque el dibujo otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Nunca se encontró nada en un lugar.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Lo encontrado desde siempre, por lugar: el número en la forma dice cuántas veces. Su borde va a trazos donde no queda nada abierto. Menos de un palmo cuenta como un mismo lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>una vez, el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n vez, primero el %1, por último el %2</numerusform>
+            <numerusform>%n veces, primero el %1, por último el %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>última reparación el %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>ninguna reparación escrita</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation>; nada abierto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n hallazgo escrito sin lugar</numerusform>
+            <numerusform>%n hallazgos escritos sin lugar</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>lugar %1: %2, %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1418,6 +1493,11 @@
     <message>
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Empieza con una atención en una línea de una ronda y queda aquí hasta que una reparación lo cierra.</translation>
+    </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>visto primero %1: en el mapa</translation>
     </message>
 </context>
 <context>
@@ -2073,6 +2153,15 @@
         <source>photos</source>
         <translation>fotos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>cómo fue</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>mapa</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2128,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, por %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>un hallazgo según su aviso: retención</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>reparar pronto</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>vigilar</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>un hallazgo reparado o desaparecido</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>una estancia</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>el final de un viaje</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Un número dice cuántos hay allí. Una línea discontinua es un camino peor. Pulse una línea para ver su viaje, o el terreno para llevarlo al centro.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n cosa aquí</numerusform>
+            <numerusform>%n cosas aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>ver más de cerca</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Mapa</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>cerrar</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>qué se muestra</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Nada de este vehículo tiene aún un lugar.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Un recorrido de un teléfono o un receptor dibuja aquí su viaje. Una estancia muestra dónde estuvo el vehículo. Un hallazgo está donde se miró, si la vuelta se hizo con la posición activada (ajustes).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Traer un recorrido</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Costa: Natural Earth. Nombres: GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>más cerca</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>más lejos</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>mostrar todo</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Un viaje</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Una estancia</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n cosa aquí, primero: %1</numerusform>
+            <numerusform>%n cosas aquí, primero: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Mapa, norte arriba; su centro está %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 de ancho.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>Aquí no se sabe dónde está el mar.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>hallazgos</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>también los reparados</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>viajes</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>estancias</translation>
     </message>
 </context>
 <context>
@@ -2573,6 +2844,14 @@
     </message>
 </context>
 <context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2806,10 +3085,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 está fuera del límite (%2, %3). Considere atención.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 se puede leer de dos maneras. Escriba %2 o %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3005,6 +3280,63 @@
     </message>
 </context>
 <context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>La ronda: %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Frente a: %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>más antiguas</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Hallazgos: todos los que corresponden</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Hallazgos: %n elegido</numerusform>
+            <numerusform>Hallazgos: %n elegidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Dónde está y cómo llegar</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Corriente en el lugar</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Llave, y quién la tiene</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>quitar la firma: %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>firmar en la pantalla: %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Lo firmado queda como estaba. Elegir otra cosa aquí quita las firmas.</translation>
+    </message>
+</context>
+<context>
     <name>ReportsPage</name>
     <message>
         <source>Reports</source>
@@ -3142,6 +3474,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>agua limpia</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>aguas grises</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>aguas negras</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>botella de gas</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>batería de servicio</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>A trazos: donde suelen llevarlos, práctica común, no medido: %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3243,6 +3602,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>hallazgo %1: %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>lugar %1: %2, %3</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4474,29 @@
             <numerusform>El %n día desde %1 lo envejeció como %2.</numerusform>
             <numerusform>Los %n días desde %1 lo envejecieron como %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>firmar aquí: %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Firmado</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>ahora no</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5692,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>al menos %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>como máximo %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5762,17 @@
         <translation>Aquí aún no se midió nada.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Puntos: mediciones. Trazos gruesos: límite. Trazos finos: la línea que sigue. Anillo: donde probablemente llega al límite, entre temprano y tarde. Línea vertical: hoy.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Lecturas en el tiempo</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Una lectura se escribe en una ronda, en una línea que mide algo, como los neumáticos. Dos hacen una tendencia.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +6105,10 @@
         <source>other work</source>
         <translation>otro trabajo</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 puede leerse de dos maneras. Escriba %2 o %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -5887,6 +6271,72 @@
         <source>alone</source>
         <comment>on the scale</comment>
         <translation>solo</translation>
+    </message>
+</context>
+<context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Cómo fue</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>De qué</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Cuál</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calculando…</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, gráfica: %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Pulse la gráfica, o recórrala, para leer sus números.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>solo los dos últimos años</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>todos los meses que hay</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>plegar los números</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>todos sus números</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Guardar: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Escrito: %1</translation>
     </message>
 </context>
 <context>
@@ -6120,6 +6570,46 @@
     </message>
 </context>
 <context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>dibujo más cerca</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>dibujo más lejos</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>entero</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>todo hallazgo desde siempre</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::BenchModel</name>
     <message>
         <source>To keep it, start a walk and mark “%1” first.</source>
@@ -6327,6 +6817,33 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>lo peor del vehículo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>imagen, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>dibujo, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>tabla, CSV</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PointsModel</name>
     <message numerus="yes">
         <source>%n point(s)</source>
@@ -6394,6 +6911,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>datos de mapa, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>el último</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>el que corresponde</translation>
     </message>
 </context>
 <context>

@@ -43,6 +43,10 @@
         <source>What it is built with, under these licences</source>
         <translation>Avec quoi il est fait, sous ces licences</translation>
     </message>
+    <message>
+        <source>Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0.</source>
+        <translation>Noms de lieux : GeoNames (geonames.org), un choix aux coordonnées arrondies. Licence : CC BY 4.0, creativecommons.org/licenses/by/4.0.</translation>
+    </message>
 </context>
 <context>
     <name>AcceptPage</name>
@@ -382,6 +386,11 @@
             <numerusform>%n ligne non examinée</numerusform>
             <numerusform>%n lignes non examinées</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>from: %1; to: %2</source>
+        <comment>places</comment>
+        <translation>départ : %1 ; arrivée : %2</translation>
     </message>
 </context>
 <context>
@@ -1026,6 +1035,11 @@
         <source>Begin with a first look</source>
         <translation>Commencer par un premier examen</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>comment cela s&apos;est passé</translation>
+    </message>
 </context>
 <context>
     <name>DueRow</name>
@@ -1164,6 +1178,67 @@
     <message>
         <source>Point at the drawing once more.</source>
         <translation>Pointez à nouveau sur le dessin.</translation>
+    </message>
+</context>
+<context>
+    <name>EverList</name>
+    <message>
+        <source>Nothing was ever found at a place.</source>
+        <translation>Rien n&apos;a jamais été constaté à un endroit.</translation>
+    </message>
+    <message>
+        <source>Found ever, by place: the number in the shape says how often. Its edge is dashed where nothing is open. A hand&apos;s breadth counts as one place.</source>
+        <translation>Tout ce qui a été constaté, par endroit : le nombre dans la forme dit combien de fois. Son bord est interrompu là où rien n&apos;est ouvert. Une largeur de main compte pour un seul endroit.</translation>
+    </message>
+</context>
+<context>
+    <name>EverPlaces</name>
+    <message>
+        <source>once, on %1</source>
+        <comment>date</comment>
+        <translation>une fois, le %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), first on %1, last on %2</source>
+        <comment>dates</comment>
+        <translation>
+            <numerusform>%n fois, d&apos;abord le %1, en dernier le %2</numerusform>
+            <numerusform>%n fois, d&apos;abord le %1, en dernier le %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last mend on %1</source>
+        <comment>date</comment>
+        <translation>dernière réparation le %1</translation>
+    </message>
+    <message>
+        <source>no mend written</source>
+        <translation>aucune réparation écrite</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>when found; when mended</comment>
+        <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>; nothing open</source>
+        <comment>at a place</comment>
+        <translation> ; rien d&apos;ouvert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n finding(s) written without a place</source>
+        <translation>
+            <numerusform>%n constat écrit sans endroit</numerusform>
+            <numerusform>%n constats écrits sans endroit</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>EverRow</name>
+    <message>
+        <source>place %1: %2, %3, %4</source>
+        <comment>number, where, what, how often and when</comment>
+        <translation>endroit %1 : %2, %3, %4</translation>
     </message>
 </context>
 <context>
@@ -1418,6 +1493,11 @@
     <message>
         <source>One begins with attention on a line of a walk, and stays here until a mend closes it.</source>
         <translation>Un constat commence par une attention sur une ligne d&apos;un tour, et reste ici jusqu&apos;à ce qu&apos;une réparation le ferme.</translation>
+    </message>
+    <message>
+        <source>first seen %1: on the map</source>
+        <comment>where</comment>
+        <translation>vu d&apos;abord %1 : sur la carte</translation>
     </message>
 </context>
 <context>
@@ -2073,6 +2153,15 @@
         <source>photos</source>
         <translation>photos</translation>
     </message>
+    <message>
+        <source>how it went</source>
+        <comment>weather, roads, costs over time</comment>
+        <translation>comment cela s&apos;est passé</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>carte</translation>
+    </message>
 </context>
 <context>
     <name>LogbookPage</name>
@@ -2128,6 +2217,188 @@
         <source>%1, by %2</source>
         <comment>date, person</comment>
         <translation>%1, par %2</translation>
+    </message>
+</context>
+<context>
+    <name>MapChoices</name>
+    <message>
+        <source>a finding by its call: hold</source>
+        <translation>un constat selon son niveau : arrêt</translation>
+    </message>
+    <message>
+        <source>mend soon</source>
+        <comment>call</comment>
+        <translation>à réparer bientôt</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <comment>call</comment>
+        <translation>à surveiller</translation>
+    </message>
+    <message>
+        <source>a finding that is mended or gone</source>
+        <translation>un constat réparé ou disparu</translation>
+    </message>
+    <message>
+        <source>a stay</source>
+        <translation>un séjour</translation>
+    </message>
+    <message>
+        <source>the end of a trip</source>
+        <translation>la fin d&apos;un trajet</translation>
+    </message>
+    <message>
+        <source>A number says how many lie there. A broken line is a worse road. Press a line for its trip, bare land to bring it to the middle.</source>
+        <translation>Un nombre dit combien il y en a là. Une ligne interrompue est une route plus mauvaise. Appuyer sur une ligne pour son trajet, sur le terrain pour l&apos;amener au milieu.</translation>
+    </message>
+</context>
+<context>
+    <name>MapMembers</name>
+    <message numerus="yes">
+        <source>%n thing(s) here</source>
+        <comment>on the map</comment>
+        <translation>
+            <numerusform>%n chose ici</numerusform>
+            <numerusform>%n choses ici</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>look closer</source>
+        <comment>at the map</comment>
+        <translation>voir de plus près</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>a list on the map</comment>
+        <translation>fermer</translation>
+    </message>
+</context>
+<context>
+    <name>MapPage</name>
+    <message>
+        <source>Map</source>
+        <translation>Carte</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>what is shown</comment>
+        <translation>fermer</translation>
+    </message>
+    <message>
+        <source>what is shown</source>
+        <comment>on the map</comment>
+        <translation>ce qui est montré</translation>
+    </message>
+    <message>
+        <source>Nothing of this rig has a place yet.</source>
+        <translation>Rien de ce véhicule n&apos;a encore de lieu.</translation>
+    </message>
+    <message>
+        <source>A track from a phone or a receiver draws its trip here. A stay shows where the rig stood. A finding lies where it was looked at, if the walk was done with the position on (settings).</source>
+        <translation>Une trace d&apos;un téléphone ou d&apos;un récepteur dessine ici son trajet. Un séjour montre où le véhicule était. Un constat se trouve là où on l&apos;a examiné, si le tour a été fait avec la position activée (réglages).</translation>
+    </message>
+    <message>
+        <source>Take a track in</source>
+        <translation>Prendre une trace</translation>
+    </message>
+    <message>
+        <source>Coast: Natural Earth. Names: GeoNames, CC BY 4.0.</source>
+        <translation>Côtes : Natural Earth. Noms : GeoNames, CC BY 4.0.</translation>
+    </message>
+</context>
+<context>
+    <name>MapPaper</name>
+    <message>
+        <source>nearer</source>
+        <comment>map</comment>
+        <translation>plus près</translation>
+    </message>
+    <message>
+        <source>further away</source>
+        <comment>map</comment>
+        <translation>plus loin</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <comment>everything on the map</comment>
+        <translation>tout</translation>
+    </message>
+    <message>
+        <source>show everything</source>
+        <comment>on the map</comment>
+        <translation>tout montrer</translation>
+    </message>
+</context>
+<context>
+    <name>MapSheet</name>
+    <message>
+        <source>A trip</source>
+        <translation>Un trajet</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>dates of a stay</comment>
+        <translation>du %1 au %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>date of a stay that goes on</comment>
+        <translation>depuis le %1</translation>
+    </message>
+    <message>
+        <source>A stay</source>
+        <translation>Un séjour</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point of the rig, defect</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>state of a finding, date</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) here, first: %1</source>
+        <translation>
+            <numerusform>%n chose ici, d&apos;abord : %1</numerusform>
+            <numerusform>%n choses ici, d&apos;abord : %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Map, north up; its middle is %1.</source>
+        <comment>where</comment>
+        <translation>Carte, nord en haut ; son milieu : %1.</translation>
+    </message>
+    <message>
+        <source>%1 across.</source>
+        <comment>distance</comment>
+        <translation>%1 de large.</translation>
+    </message>
+    <message>
+        <source>Where the sea is is not known here.</source>
+        <translation>On ne sait pas ici où est la mer.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <comment>on the map</comment>
+        <translation>constats</translation>
+    </message>
+    <message>
+        <source>mended ones too</source>
+        <comment>findings on the map</comment>
+        <translation>réparés aussi</translation>
+    </message>
+    <message>
+        <source>trips</source>
+        <comment>on the map</comment>
+        <translation>trajets</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <comment>on the map</comment>
+        <translation>séjours</translation>
     </message>
 </context>
 <context>
@@ -2573,6 +2844,14 @@
     </message>
 </context>
 <context>
+    <name>PlotBoard</name>
+    <message>
+        <source>%1. %2</source>
+        <comment>plot, row</comment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>PointRow</name>
     <message>
         <source>Every how many months</source>
@@ -2806,10 +3085,6 @@
         <source>%1 is outside the limit (%2, %3). Consider attention.</source>
         <translation>%1 est hors de la limite (%2, %3). Pensez à attention.</translation>
     </message>
-    <message>
-        <source>%1 can be read two ways. Write %2 or %3.</source>
-        <translation>%1 se lit de deux façons. Écrivez %2 ou %3.</translation>
-    </message>
 </context>
 <context>
     <name>Reason</name>
@@ -3005,6 +3280,63 @@
     </message>
 </context>
 <context>
+    <name>ReportScope</name>
+    <message>
+        <source>The walk: %1</source>
+        <translation>Le tour : %1</translation>
+    </message>
+    <message>
+        <source>Against: %1</source>
+        <comment>the earlier walk</comment>
+        <translation>Comparé à : %1</translation>
+    </message>
+    <message>
+        <source>older ones</source>
+        <comment>walks</comment>
+        <translation>plus anciens</translation>
+    </message>
+    <message>
+        <source>Findings: all that suit</source>
+        <translation>Constats : tous ceux qui conviennent</translation>
+    </message>
+    <message numerus="yes">
+        <source>Findings: %n chosen</source>
+        <translation>
+            <numerusform>Constats : %n choisi</numerusform>
+            <numerusform>Constats : %n choisis</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it stands, how to get there</source>
+        <translation>Où il se trouve, comment y aller</translation>
+    </message>
+    <message>
+        <source>Power at the place</source>
+        <translation>Courant sur place</translation>
+    </message>
+    <message>
+        <source>Key, and who has it</source>
+        <translation>Clé, et qui l&apos;a</translation>
+    </message>
+</context>
+<context>
+    <name>ReportSigners</name>
+    <message>
+        <source>take the signature away: %1</source>
+        <comment>who signed</comment>
+        <translation>retirer la signature : %1</translation>
+    </message>
+    <message>
+        <source>sign on the screen: %1</source>
+        <comment>who signs</comment>
+        <translation>signer à l&apos;écran : %1</translation>
+    </message>
+    <message>
+        <source>What was signed stays as it stood. Choosing anything else here takes the signatures away.</source>
+        <translation>Ce qui est signé reste tel quel. Choisir autre chose ici retire les signatures.</translation>
+    </message>
+</context>
+<context>
     <name>ReportsPage</name>
     <message>
         <source>Reports</source>
@@ -3142,6 +3474,33 @@
     </message>
 </context>
 <context>
+    <name>RigFoot</name>
+    <message>
+        <source>fresh water</source>
+        <translation>eau propre</translation>
+    </message>
+    <message>
+        <source>grey water</source>
+        <translation>eaux grises</translation>
+    </message>
+    <message>
+        <source>black water</source>
+        <translation>eaux noires</translation>
+    </message>
+    <message>
+        <source>gas cylinder</source>
+        <translation>bouteille de gaz</translation>
+    </message>
+    <message>
+        <source>house battery</source>
+        <translation>batterie de service</translation>
+    </message>
+    <message>
+        <source>Dashed: where such rigs usually have them, common practice, not measured: %1.</source>
+        <translation>En traits interrompus : emplacement habituel, pratique courante, non mesuré : %1.</translation>
+    </message>
+</context>
+<context>
     <name>RigForm</name>
     <message>
         <source>Not understood: %1</source>
@@ -3243,6 +3602,11 @@
         <source>finding %1: %2, %3</source>
         <comment>number, what, call</comment>
         <translation>constat %1 : %2, %3</translation>
+    </message>
+    <message>
+        <source>place %1: %2, %3</source>
+        <comment>number, where, how often and when</comment>
+        <translation>endroit %1 : %2, %3</translation>
     </message>
 </context>
 <context>
@@ -4110,6 +4474,29 @@
             <numerusform>Le %n jour depuis le %1 l&apos;a vieilli comme %2.</numerusform>
             <numerusform>Les %n jours depuis le %1 l&apos;ont vieilli comme %2.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SignPad</name>
+    <message>
+        <source>sign here: %1</source>
+        <comment>who signs</comment>
+        <translation>signer ici : %1</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <comment>end of signing</comment>
+        <translation>Signé</translation>
+    </message>
+    <message>
+        <source>begin again</source>
+        <comment>signing</comment>
+        <translation>recommencer</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <comment>signing</comment>
+        <translation>pas maintenant</translation>
     </message>
 </context>
 <context>
@@ -5305,14 +5692,6 @@
 <context>
     <name>Trend</name>
     <message>
-        <source>at least %1</source>
-        <translation>au moins %1</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>au plus %1</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>reading, place</comment>
         <translation>%1, %2</translation>
@@ -5383,16 +5762,17 @@
         <translation>Aucune mesure n&apos;a encore été prise ici.</translation>
     </message>
     <message>
-        <source>Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.</source>
-        <translation>Points : mesures. Gros tirets : limite. Fins tirets : la suite de la ligne. Anneau : atteint sans doute la limite, entre tôt et tard. Montant : aujourd&apos;hui.</translation>
-    </message>
-    <message>
         <source>Readings over time</source>
         <translation>Mesures dans le temps</translation>
     </message>
     <message>
         <source>A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend.</source>
         <translation>Une mesure se saisit pendant un tour, à une ligne qui mesure quelque chose, comme les pneus. Deux font une tendance.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, reading</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -5725,6 +6105,10 @@
         <source>other work</source>
         <translation>autre travail</translation>
     </message>
+    <message>
+        <source>%1 can be read two ways. Write %2 or %3.</source>
+        <translation>%1 se lit de deux façons. Écrivez %2 ou %3.</translation>
+    </message>
 </context>
 <context>
     <name>WaitingPhotos</name>
@@ -5890,6 +6274,72 @@
     </message>
 </context>
 <context>
+    <name>WentPage</name>
+    <message>
+        <source>How it went</source>
+        <translation>Comment cela s&apos;est passé</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <comment>a plot is about it</comment>
+        <translation>De quoi</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <comment>one of several plots</comment>
+        <translation>Lequel</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation>Calcul en cours…</translation>
+    </message>
+    <message>
+        <source>%1, plot: %2</source>
+        <comment>title, sentence</comment>
+        <translation>%1, graphique : %2</translation>
+    </message>
+    <message>
+        <source>Press the plot, or go along it, to read its numbers.</source>
+        <translation>Appuyez sur le graphique, ou parcourez-le, pour lire ses nombres.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <comment>go back in time along a plot</comment>
+        <translation>plus tôt</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <comment>go on in time along a plot</comment>
+        <translation>plus tard</translation>
+    </message>
+    <message>
+        <source>the last two years alone</source>
+        <translation>les deux dernières années seules</translation>
+    </message>
+    <message>
+        <source>every month there is</source>
+        <translation>tous les mois qu&apos;il y a</translation>
+    </message>
+    <message>
+        <source>fold the numbers</source>
+        <translation>replier les nombres</translation>
+    </message>
+    <message>
+        <source>all its numbers</source>
+        <translation>tous ses nombres</translation>
+    </message>
+    <message>
+        <source>Save: %1</source>
+        <comment>kind of file</comment>
+        <translation>Enregistrer : %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <comment>file name</comment>
+        <translation>Écrit : %1</translation>
+    </message>
+</context>
+<context>
     <name>WhatIfPage</name>
     <message>
         <source>What if</source>
@@ -5910,7 +6360,7 @@
     </message>
     <message>
         <source>Working it out …</source>
-        <translation>Calcul en cours …</translation>
+        <translation>Calcul en cours…</translation>
     </message>
     <message>
         <source>One leg more</source>
@@ -6117,6 +6567,46 @@
     <message>
         <source>Likely: %1.</source>
         <translation>Probable : %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ZoomRow</name>
+    <message>
+        <source>drawing nearer</source>
+        <translation>dessin plus près</translation>
+    </message>
+    <message>
+        <source>drawing farther</source>
+        <translation>dessin plus loin</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <comment>the whole drawing</comment>
+        <translation>entier</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <comment>move the drawing</comment>
+        <translation>à gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <comment>move the drawing</comment>
+        <translation>à droite</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <comment>move the drawing</comment>
+        <translation>en haut</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>move the drawing</comment>
+        <translation>en bas</translation>
+    </message>
+    <message>
+        <source>every finding ever</source>
+        <translation>tout constat depuis toujours</translation>
     </message>
 </context>
 <context>
@@ -6327,6 +6817,33 @@
     </message>
 </context>
 <context>
+    <name>snugwalk::PlotsModel</name>
+    <message>
+        <source>the worst of the rig</source>
+        <translation>le pire du véhicule</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>point: defect</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>picture, PNG</source>
+        <comment>kind of file</comment>
+        <translation>image, PNG</translation>
+    </message>
+    <message>
+        <source>drawing, SVG</source>
+        <comment>kind of file</comment>
+        <translation>dessin, SVG</translation>
+    </message>
+    <message>
+        <source>table, CSV</source>
+        <comment>kind of file</comment>
+        <translation>tableau, CSV</translation>
+    </message>
+</context>
+<context>
     <name>snugwalk::PointsModel</name>
     <message numerus="yes">
         <source>%n point(s)</source>
@@ -6383,7 +6900,7 @@
     <message>
         <source>table, CSV</source>
         <comment>kind of file</comment>
-        <translation>table, CSV</translation>
+        <translation>tableau, CSV</translation>
     </message>
     <message>
         <source>calendar</source>
@@ -6394,6 +6911,16 @@
         <source>map data, GeoJSON</source>
         <comment>kind of file</comment>
         <translation>données de carte, GeoJSON</translation>
+    </message>
+    <message>
+        <source>the last one</source>
+        <comment>which walk</comment>
+        <translation>le dernier</translation>
+    </message>
+    <message>
+        <source>the one that suits</source>
+        <comment>which earlier walk</comment>
+        <translation>celui qui convient</translation>
     </message>
 </context>
 <context>

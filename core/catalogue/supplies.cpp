@@ -3,6 +3,7 @@
 #include "catalogue/supplies.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "base/text.hpp"
 #include "base/value.hpp"
@@ -124,7 +125,7 @@ std::string asWords(std::string_view typed)
 bool standsIn(const std::string &words, const std::string &name)
 {
     const std::string wanted = " " + asWords(name).substr(1, name.size());
-    for (const char *ending : {" ", "s ", "es "}) {
+    for (const char *ending : {" ", "s ", "es ", "n ", "en "}) {
         if (words.find(wanted + ending) != std::string::npos)
             return true;
     }
@@ -196,8 +197,11 @@ std::optional<double> amountOf(const SupplyItem &item, double quantity, std::str
     }
     if (word == "pack" || word == "packs")
         return quantity * item.packSi;
-    if (counts)
-        return word == "piece" || word == "pieces" || word == "pcs" ? std::optional(quantity) : std::nullopt;
+    if (counts) {
+        static const std::set<std::string_view> pieces = {"piece", "pieces", "pcs",   "pieza", "piezas",
+                                                          "pièce", "pièces", "stück", "stk"};
+        return pieces.contains(word) ? std::optional(quantity) : std::nullopt;
+    }
     // grams are too small for anything else that is weighed here
     if (item.dimension == Dimension::Mass && (word == "g" || word == "gram" || word == "grams"))
         return quantity * 1e-3;

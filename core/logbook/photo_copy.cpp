@@ -5,30 +5,13 @@
 #include <array>
 #include <cstdint>
 
+#include "logbook/photo_bytes.hpp"
 #include "logbook/photo_parts.hpp"
 
 namespace snugwalk {
 namespace {
 
 using namespace std::string_view_literals;
-
-std::uint8_t byteAt(std::string_view bytes, std::size_t at) { return static_cast<std::uint8_t>(bytes[at]); }
-
-std::size_t bigEndian(std::string_view bytes)
-{
-    std::size_t value = 0;
-    for (std::size_t i = 0; i < bytes.size(); ++i)
-        value = value << 8 | byteAt(bytes, i);
-    return value;
-}
-
-std::string bigEndian(std::uint32_t value, int bytes)
-{
-    std::string out;
-    for (int i = bytes - 1; i >= 0; --i)
-        out += static_cast<char>(value >> (8 * i) & 0xffU);
-    return out;
-}
 
 // A TIFF block with one field: Orientation (0x0112), one SHORT.
 std::string orientationBlock(int orientation)

@@ -6,6 +6,8 @@
 #include <cstdint>
 #include <optional>
 
+#include "logbook/photo_bytes.hpp"
+
 namespace snugwalk {
 namespace {
 
@@ -23,16 +25,6 @@ Error cutShort()
 Error withoutPicture()
 {
     return {Errc::InvalidInput, "the file holds no picture", "", "choose another photo"};
-}
-
-std::uint8_t byteAt(std::string_view bytes, std::size_t at) { return static_cast<std::uint8_t>(bytes[at]); }
-
-std::size_t bigEndian(std::string_view bytes)
-{
-    std::size_t value = 0;
-    for (std::size_t i = 0; i < bytes.size(); ++i)
-        value = value << 8 | byteAt(bytes, i);
-    return value;
 }
 
 // The next marker at or after `at`, and where its content starts; skips fill bytes, stuffed zeros and

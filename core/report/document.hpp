@@ -10,6 +10,7 @@
 
 #include "base/geo.hpp"
 #include "concern/concern.hpp"
+#include "report/plot/plot.hpp"
 #include "rig/rig.hpp"
 #include "walk/drawing.hpp"
 #include "walk/walk.hpp"
@@ -73,11 +74,16 @@ struct PairBlock {
     std::optional<PhotoPicture> now;
 };
 
+/// What stands at a spot of the drawing: the shape of a finding's call, or that of a place where things were
+/// found, one of them open still or all of them mended or gone.
+enum class SpotShape { Call, EverOpen, EverMended };
 /// The rig's drawing with a numbered shape at each spot.
 struct RigSpot {
     int number = 0;
     Call call = Call::None;
     RigPlace place;
+    SpotShape shape = SpotShape::Call;
+    int times = 0; ///< how often something was found there, with the latter two
 };
 struct RigDrawingBlock {
     Rig rig;
@@ -98,21 +104,41 @@ struct MapBlock {
     std::string caption;
 };
 
+/// Lines or bars over time, with what one sees in them and how they were made.
+struct PlotBlock {
+    Plot plot;
+};
+
 /// Space to write by hand: `rows` empty lines behind a word.
 struct BlankBlock {
     std::string label;
     int rows = 1;
 };
-/// A line to sign on, with place and date.
+/// What a finger drew to sign: lines of spots, 0 to 1 across from the left, and down in the same measure.
+struct Signature {
+    struct Spot {
+        double across = 0;
+        double down = 0;
+        friend bool operator==(const Spot &, const Spot &) = default;
+    };
+    std::vector<std::vector<Spot>> lines;
+    std::string placeAndDate; ///< in words
+    friend bool operator==(const Signature &, const Signature &) = default;
+};
+/// A signature is as wide as the line it stands on and no higher than this share of it.
+constexpr double signatureHeight = 0.3;
+
+/// A line to sign on, with place and date; or what was signed on a screen.
 struct SignatureBlock {
     std::string who;
+    std::optional<Signature> drawn = std::nullopt;
 };
 
 struct PageBreakBlock {};
 
 using Block =
     std::variant<HeadingBlock, TextBlock, TableBlock, FindingBlock, TickBlock, CautionBlock, PhotosBlock,
-                 PairBlock, RigDrawingBlock, MapBlock, BlankBlock, SignatureBlock, PageBreakBlock>;
+                 PairBlock, RigDrawingBlock, MapBlock, PlotBlock, BlankBlock, SignatureBlock, PageBreakBlock>;
 
 /// Whole. `footer` stands at the end of a page that scrolls and at the foot of each that is printed.
 struct Document {

@@ -8,6 +8,7 @@
 #include "base/text.hpp"
 #include "base/value.hpp"
 #include "report/shortest.hpp"
+#include "round/where_seen.hpp"
 
 namespace snugwalk {
 namespace {
@@ -90,19 +91,6 @@ std::string lineGeometry(const Line &outline, PlaceDetail detail)
     return geometry("MultiLineString", "[" + join(all, ",") + "]");
 }
 
-std::optional<GeoPoint> whereSeen(const RigHistory &history, const FindingHistory &finding)
-{
-    for (const Look &look : finding.looks) {
-        if (look.where)
-            return look.where;
-        for (const WalkRecord &record : history.walks) {
-            if (record.walk.id == look.walk && record.walk.where)
-                return record.walk.where;
-        }
-    }
-    return std::nullopt;
-}
-
 // A line each, for people who read it all the same.
 std::string feature(const Id &id, const std::string &geometry, Value::Map properties)
 {
@@ -146,6 +134,18 @@ std::string tripFeature(const Trip &trip, PlaceDetail detail)
     return feature(trip.id, lineGeometry(trip.outline, detail), std::move(properties));
 }
 
+std::string stayFeature(const Stay &stay, PlaceDetail detail)
+{
+    Value::Map properties{{"kind", "stay"},
+                          {"from", formatLocal(stay.from)},
+                          {"to", stay.to ? Value(formatLocal(*stay.to)) : Value()},
+                          {"covered", stay.covered},
+                          {"place_detail", slug(detail)}};
+    if (detail == PlaceDetail::Exact)
+        properties["name"] = stay.name;
+    return feature(stay.id, pointGeometry(placeToTell(stay.place, detail)), std::move(properties));
+}
+
 } // namespace
 
 std::string geoJsonText(const Standing &standing, const Texts &texts, PlaceDetail place)
@@ -155,6 +155,8 @@ std::string geoJsonText(const Standing &standing, const Texts &texts, PlaceDetai
         features.push_back(findingFeature(standing, history, texts, place));
     for (const Trip &trip : standing.history.trips)
         features.push_back(tripFeature(trip, place));
+    for (const Stay &stay : standing.history.stays)
+        features.push_back(stayFeature(stay, place));
     return std::string("{\"type\":\"FeatureCollection\",\"features\":[") + (features.empty() ? "" : "\n") +
            join(features, ",\n") + "\n]}\n";
 }

@@ -30,7 +30,8 @@ std::optional<CivilDate> firstDay(const RigHistory &history, CivilDate today)
 
 } // namespace
 
-Result<World> worldFrom(std::string_view climateBytes, std::string_view coastBytes)
+Result<World> worldFrom(std::string_view climateBytes, std::string_view coastBytes,
+                        std::string_view placeBytes)
 {
     World world;
     if (!climateBytes.empty()) {
@@ -44,6 +45,12 @@ Result<World> worldFrom(std::string_view climateBytes, std::string_view coastByt
         if (!coast)
             return coast.error();
         world.coast = std::move(coast).value();
+    }
+    if (!placeBytes.empty()) {
+        Result<Gazetteer> places = Gazetteer::fromBytes(placeBytes);
+        if (!places)
+            return places.error();
+        world.places = std::move(places).value();
     }
     return world;
 }

@@ -6,20 +6,26 @@
 #include <string_view>
 
 #include "due/rig_history.hpp"
+#include "map/gazetteer.hpp"
 #include "weather/climate.hpp"
 #include "weather/coast.hpp"
 
 namespace snugwalk {
 
-/// Either part may be missing: what is not known then counts as the reference.
+/// Each part may be missing: what is not known then counts as the reference, and no place has a name.
 struct World {
     std::optional<Climate> climate;
     std::optional<Coast> coast;
+    std::optional<Gazetteer> places;
+
+    [[nodiscard]] const Coast *coastOrNull() const { return coast ? &*coast : nullptr; }
+    [[nodiscard]] const Gazetteer *placesOrNull() const { return places ? &*places : nullptr; }
 };
 
-/// From the bytes of the climate and the coast table; empty bytes leave that part out.
+/// From the bytes of the climate table, the coast and the places; empty bytes leave that part out.
 /// \returns the error of the table that cannot be read.
-[[nodiscard]] Result<World> worldFrom(std::string_view climateBytes, std::string_view coastBytes);
+[[nodiscard]] Result<World> worldFrom(std::string_view climateBytes, std::string_view coastBytes,
+                                      std::string_view placeBytes = {});
 
 /// Fills `history.weathering` from its trips, stays and records, from the first day of the log up to `now`;
 /// without a trip, a stay or a record it stays empty, which is the reference.

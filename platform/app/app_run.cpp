@@ -75,6 +75,8 @@ int runApp(const QStringList &arguments)
     }
     if (!options->paper.isEmpty())
         return finishWith(writePaper(*options));
+    if (!options->plot.isEmpty())
+        return finishWith(writePlot(*options));
     if (!options->screensFolder.isEmpty())
         return runScreens(*options);
     if (options->selfTest)

@@ -51,9 +51,16 @@ Result<Options> readOptions(const QStringList &arguments)
     const QCommandLineOption paper(QStringLiteral("paper"),
                                    QStringLiteral("Write a report of this kind to --out, and leave."),
                                    QStringLiteral("kind"));
+    const QCommandLineOption plot(
+        QStringLiteral("plot"),
+        QStringLiteral("Write a plot to --out, and leave: weathering, shake, cost, concern or reading, with "
+                       "words of its title behind a slash, as in reading/tread-depth/1L."),
+        QStringLiteral("kind"));
     const QCommandLineOption out(
         QStringLiteral("out"),
-        QStringLiteral("File of the report, ending in .pdf, .html, .csv, .geojson or .ics."),
+        QStringLiteral(
+            "File of the report, ending in .pdf, .html, .csv, .geojson or .ics; of a plot in .png, "
+            ".svg or .csv."),
         QStringLiteral("file"));
     const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Its sheets: a4 or letter."),
                                   QStringLiteral("sheet"), QStringLiteral("a4"));
@@ -64,7 +71,7 @@ Result<Options> readOptions(const QStringList &arguments)
                                      QStringLiteral("Photos keep what the camera wrote into them (.html)."));
     const QCommandLineOption units(QStringLiteral("units"), QStringLiteral("Its units: si or us."),
                                    QStringLiteral("system"), QStringLiteral("si"));
-    parser.addOptions({paper, out, size, place, ownData, units});
+    parser.addOptions({paper, plot, out, size, place, ownData, units});
     parser.addOptions({help, book, screens, only, nmea, camera, now, language, selfTest, untilUsable});
     if (!parser.parse(arguments))
         return usage(parser.errorText(), {});
@@ -82,13 +89,16 @@ Result<Options> readOptions(const QStringList &arguments)
     options.cameraFolder = parser.value(camera);
     options.language = parser.value(language);
     options.paper = parser.value(paper);
+    options.plot = parser.value(plot);
     options.paperFile = parser.value(out);
     options.paperSize = parser.value(size);
     options.paperPlace = parser.value(place);
     options.ownData = parser.isSet(ownData);
     options.usUnits = parser.value(units) == QStringLiteral("us");
-    if (options.paper.isEmpty() != options.paperFile.isEmpty())
-        return usage(QStringLiteral("--paper and --out belong together"), {});
+    if ((options.paper.isEmpty() && options.plot.isEmpty()) != options.paperFile.isEmpty())
+        return usage(QStringLiteral("--paper or --plot and --out belong together"), {});
+    if (!options.paper.isEmpty() && !options.plot.isEmpty())
+        return usage(QStringLiteral("--paper and --plot are two files"), {});
     if (!QStringList{QStringLiteral("a4"), QStringLiteral("letter")}.contains(options.paperSize))
         return usage(QStringLiteral("no such sheet"), options.paperSize);
     options.selfTest = parser.isSet(selfTest);

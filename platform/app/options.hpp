@@ -20,6 +20,7 @@ struct Options {
     QString language;             ///< en or es; the kept one or the system's when empty
     std::optional<LocalTime> now; ///< a clock that stands still
     QString paper;                ///< kind of report to write, without a window
+    QString plot;                 ///< kind of plot to write, with what it is of
     QString paperFile;            ///< where to, its ending says as what
     QString paperSize;            ///< a4 or letter
     QString paperPlace;           ///< left_out, coarse or exact

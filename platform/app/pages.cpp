@@ -16,9 +16,10 @@ const QStringList &pageNames()
             "rig due logbook bench bench_question bench_question/star bench_question/weigh "
             "bench_question/sealant "
             "start walk lines attention look_reasons finish "
-            "reports reports/walk "
+            "reports reports/walk reports/work_order reports/out_and_back went went/shake went/cost "
+            "went/concern went/reading "
             "compare finding draw camera trend state accept points add_point supplies why what_if trip "
-            "import search sync share join recover paper conflicts new_rig edit_rig "
+            "map import search sync share join recover paper conflicts new_rig edit_rig "
             "settings about emergency")
             .split(u' ');
     return names;

@@ -48,9 +48,11 @@ void addDueWhatifCommand(CLI::App &due, Registry &registry, const std::shared_pt
 /// due fit, due posterior.
 void addDueFitCommands(CLI::App &due, Registry &registry);
 void addCompareCommand(CLI::App &app, Registry &registry);
+void addPlotCommand(CLI::App &app, Registry &registry);
 void addTrendCommand(CLI::App &app, Registry &registry);
 void addReportCommand(CLI::App &app, Registry &registry);
 void addSearchCommand(CLI::App &app, Registry &registry);
+void addWhereCommand(CLI::App &app, Registry &registry);
 void addUndoCommand(CLI::App &app, Registry &registry);
 void addKeepingCommands(CLI::App &app, Registry &registry);
 void addDemoCommand(CLI::App &app, Registry &registry);

@@ -104,7 +104,9 @@ int run(int argc, char **argv)
     addDueCommands(app, registry);
     addCompareCommand(app, registry);
     addTrendCommand(app, registry);
+    addPlotCommand(app, registry);
     addSearchCommand(app, registry);
+    addWhereCommand(app, registry);
     addUndoCommand(app, registry);
     addReportCommand(app, registry);
     addKeepingCommands(app, registry);

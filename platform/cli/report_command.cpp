@@ -27,6 +27,7 @@ struct ReportOptions {
     std::string other;
     std::vector<std::string> findings;
     int days = 90;
+    papers::SiteWords site;
     bool ownData = false; ///< whether photos keep what the camera wrote into them
 };
 
@@ -48,6 +49,7 @@ Result<papers::PaperOptions> paperOptions(Session &session, const ReportOptions 
     options.place = *parsePlaceDetail(o.place);
     options.by = session.globals().by;
     options.days = o.days;
+    options.site = o.site;
     const auto walk = walkNamed(session, o.walk);
     const auto other = walkNamed(session, o.other);
     if (!walk || !other)
@@ -73,7 +75,8 @@ Result<Document> document(Session &session, const Standing &now, const ReportOpt
     if (!photos || !chains)
         return photos ? chains.error() : photos.error();
     return papers::compose(*papers::parsePaperKind(o.kind),
-                           {session.catalogue(), session.texts(), productSupplies(), now, *photos, *chains},
+                           {session.catalogue(), session.texts(), productSupplies(), now, *photos, *chains,
+                            session.world().placesOrNull()},
                            *options);
 }
 
@@ -82,12 +85,11 @@ Result<std::string> page(Session &session, const Standing &now, const ReportOpti
     const Result<Document> composed = document(session, now, o);
     if (!composed)
         return composed.error();
-    const auto &coast = session.world().coast;
     const html::OwnData ownData = o.ownData ? html::OwnData::Kept : html::OwnData::LeftOut;
     return html::documentPage(*composed, {session.texts(), session.units(),
                                           html::pagePhotos(PhotoStore((*session.book())->photoFolder()),
                                                            &PlainCodec::shrunk, ownData),
-                                          coast ? &*coast : nullptr});
+                                          session.world().coastOrNull(), session.world().placesOrNull()});
 }
 
 // The walk named, else the last one.
@@ -197,6 +199,9 @@ void addReportCommand(CLI::App &app, Registry &registry)
     sub->add_option("--other", o->other, "the earlier walk of then_and_now");
     sub->add_option("--finding", o->findings, "of work_order, work_done and damage; all when not given")
         ->allow_extra_args(false);
+    sub->add_option("--access", o->site.access, "of work_order: where the rig stands, how to get there");
+    sub->add_option("--power", o->site.power, "of work_order: power at the place");
+    sub->add_option("--key", o->site.key, "of work_order: the key, and who has it");
     sub->add_option("--days", o->days, "how far dates and shopping look ahead (default: 90)")
         ->check(CLI::Range<int>(1, 3660));
     sub->add_option("--out", o->file, "where to write it (default: report.html; other formats are printed)");

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-// rig add, show, list, set.
+// rig add, show, list, set; places is in rig_places_command.cpp.
 #include <iostream>
 #include <iterator>
 #include <memory>
 
 #include "base/text.hpp"
 #include "cli/commands.hpp"
+#include "cli/rig_places.hpp"
 #include "logbook/files.hpp"
 #include "logbook/query.hpp"
 #include "rig/names.hpp"
@@ -229,6 +230,7 @@ void addRigCommands(CLI::App &app, Registry &registry)
                  [](Session &s) { return show(s); });
     registry.add(*rig->add_subcommand("list", "all rigs of the logbook"), "  snugwalk rig list --json",
                  [](Session &s) { return list(s); });
+    addRigPlacesCommand(*rig, registry);
 }
 
 } // namespace snugwalk::cli

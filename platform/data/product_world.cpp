@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Climate and coast each by themselves: a broken one leaves the other.
+// Climate, coast and places each by themselves: a broken one leaves the others.
 #include "data/product_world.hpp"
 
 #include "data/world_data.hpp"
@@ -23,6 +23,7 @@ ProductWorld productWorld()
     };
     take(worldFrom(read("climate.bin"), {}), &World::climate);
     take(worldFrom({}, read("coast.bin")), &World::coast);
+    take(worldFrom({}, {}, read("places.bin")), &World::places);
     return product;
 }
 

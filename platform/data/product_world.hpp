@@ -14,7 +14,7 @@ struct ProductWorld {
         faults; ///< of tables that are missing or broken: what they would tell is the reference
 };
 
-/// Reads both tables, some megabytes: ask once and keep it, never on the thread that draws.
+/// Reads all tables, some megabytes: ask once and keep it, never on the thread that draws.
 [[nodiscard]] ProductWorld productWorld();
 
 } // namespace snugwalk

@@ -16,7 +16,7 @@ constexpr std::size_t mostBytes = std::size_t{64} << 20;
 constexpr const char *remedy =
     "put the file there or name its folder in SNUGWALK_DATA; until then days without a weather record of "
     "their own "
-    "count as the reference climate and no place counts as near the sea, all else works";
+    "count as the reference climate, no place counts as near the sea and none has a name, all else works";
 
 } // namespace
 

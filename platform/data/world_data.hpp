@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Finds the data files that lie beside the program: the climate table and the coastline.
+// Finds the data files that lie beside the program: the climate table, the coastline, the named places.
 #pragma once
 
 #include <filesystem>
@@ -11,8 +11,8 @@
 
 namespace snugwalk {
 
-/// The bytes of `climate.bin` or `coast.bin`, which have licences of their own and so are no part of the
-/// program. \returns `NotFound` or `Io`, saying where it looked and what works without.
+/// The bytes of `climate.bin`, `coast.bin` or `places.bin`, which have licences of their own and so are no
+/// part of the program. \returns `NotFound` or `Io`, saying where it looked and what works without.
 [[nodiscard]] Result<std::string> worldData(std::string_view name);
 
 /// Where `worldData` looks, in that order: the folder in SNUGWALK_DATA and no other where that is set; else

@@ -4,10 +4,13 @@
 
 #include <algorithm>
 
+#include "base/text.hpp"
+#include "desk/plot_file.hpp"
 #include "html/document_html.hpp"
 #include "image/qt_codec.hpp"
 #include "logbook/chain_heads.hpp"
 #include "logbook/query.hpp"
+#include "papers/choices.hpp"
 #include "papers/due_calendar.hpp"
 #include "papers/papers.hpp"
 #include "papers/plain_text.hpp"
@@ -55,14 +58,20 @@ Result<Sheaf> sheafOf(Logbook &book, const Shown &shown, const ReportWish &wish,
     options.language = languageOf(*shown.voice);
     options.place = *place;
     options.by = wish.by;
-    Result<Document> document =
-        papers::compose(*kind,
-                        {*snapshot.catalogue, shown.voice->texts, supplies, sheaf.standing,
-                         std::move(photos).value(), std::move(chains).value()},
-                        options);
+    options.walk = wish.walk;
+    options.other = wish.other;
+    options.findings = wish.findings;
+    options.site = {std::string(trim(wish.access)), std::string(trim(wish.power)),
+                    std::string(trim(wish.key))};
+    Result<Document> document = papers::compose(
+        *kind,
+        {*snapshot.catalogue, shown.voice->texts, supplies, sheaf.standing, std::move(photos).value(),
+         std::move(chains).value(), snapshot.world ? snapshot.world->placesOrNull() : nullptr},
+        options);
     if (!document)
         return document.error();
     sheaf.document = std::move(document).value();
+    papers::signDocument(sheaf.document, wish.signatures);
     return sheaf;
 }
 
@@ -71,7 +80,8 @@ html::PageParts partsOf(const Logbook &book, const Shown &shown, html::OwnData o
     const World *world = shown.snapshot->world.get();
     return {shown.voice->texts, shown.voice->units,
             html::pagePhotos(PhotoStore(book.photoFolder()), &QtCodec::shrunk, ownData),
-            world != nullptr && world->coast ? &*world->coast : nullptr};
+            world != nullptr ? world->coastOrNull() : nullptr,
+            world != nullptr ? world->placesOrNull() : nullptr};
 }
 
 pdf::SheetSize sizeOf(const ReportWish &wish)
@@ -89,7 +99,8 @@ Result<std::string> calendarOf(const Standing &standing, const Texts &texts)
 }
 
 // The list that a kind of report is about.
-CsvTable tableOf(const Standing &standing, const Texts &texts, papers::PaperKind kind, PlaceDetail place)
+CsvTable tableOf(const Standing &standing, const Texts &texts, papers::PaperKind kind, PlaceDetail place,
+                 const std::optional<Id> &walk)
 {
     using papers::PaperKind;
     if (kind == PaperKind::WorkDone || kind == PaperKind::SealsAndDamp)
@@ -98,9 +109,28 @@ CsvTable tableOf(const Standing &standing, const Texts &texts, papers::PaperKind
         return datesTable(standing, texts);
     const bool isOfAWalk =
         kind == PaperKind::Walk || kind == PaperKind::RoadSlip || kind == PaperKind::OutAndBack;
-    if (isOfAWalk && !standing.history.walks.empty())
-        return marksTable(standing.history.walks.back(), texts);
+    const auto &walks = standing.history.walks;
+    if (isOfAWalk && !walks.empty()) {
+        const auto named = std::find_if(walks.begin(), walks.end(), [&](const WalkRecord &record) {
+            return walk && record.walk.id == *walk;
+        });
+        return marksTable(named == walks.end() ? walks.back() : *named, texts);
+    }
     return findingsTable(standing, texts, place);
+}
+
+std::vector<ReportChoices::One> namedWalks(const Voice &voice, const RigHistory &history,
+                                           const std::vector<Id> &ids)
+{
+    std::vector<ReportChoices::One> named;
+    for (const Id &id : ids) {
+        for (const WalkRecord &record : history.walks) {
+            if (record.walk.id == id)
+                named.push_back({id, Voice::text(voice.texts.kindName(record.walk.kind)) +
+                                         QStringLiteral(", ") + voice.date(record.walk.started)});
+        }
+    }
+    return named;
 }
 
 } // namespace
@@ -115,6 +145,27 @@ std::vector<ReportKind> PaperDesk::kinds(const Texts &texts) const
 
 std::vector<std::string> PaperDesk::endings() const { return {"pdf", "html", "csv", "geojson", "ics"}; }
 
+ReportChoices PaperDesk::choices(const Shown &shown, const std::string &slug) const
+{
+    ReportChoices named;
+    const RigHistory *history = shown.history();
+    const auto kind = papers::parsePaperKind(slug);
+    if (history == nullptr || !kind)
+        return named;
+    const Voice &voice = *shown.voice;
+    const papers::PaperChoices choices = papers::choicesFor(*kind, *history, shown.snapshot->state);
+    named.access = choices.access;
+    named.walks = namedWalks(voice, *history, choices.walks);
+    named.earlier = namedWalks(voice, *history, choices.earlier);
+    for (const Id &id : choices.findings) {
+        const FindingHistory *finding = shown.snapshot->finding(id);
+        if (finding != nullptr)
+            named.findings.push_back({id, voice.point(finding->finding.point) + QStringLiteral(": ") +
+                                              voice.word("defects", finding->finding.defect)});
+    }
+    return named;
+}
+
 Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const ReportWish &wish, int width) const
 {
     const Result<Sheaf> sheaf = sheafOf(book, shown, wish, m_supplies);
@@ -122,9 +173,14 @@ Result<ReportLook> PaperDesk::look(Logbook &book, const Shown &shown, const Repo
         return sheaf.error();
     pdf::Pictures pictures = pdf::documentPictures(
         sheaf->document, partsOf(book, shown, html::OwnData::LeftOut), sizeOf(wish), width, mostPages);
-    return ReportLook{Voice::text(sheaf->document.title),
-                      Voice::text(papers::plainText(sheaf->document, shown.voice->texts, unbroken)),
-                      std::move(pictures.pages), pictures.pageCount};
+    ReportLook look{Voice::text(sheaf->document.title),
+                    Voice::text(papers::plainText(sheaf->document, shown.voice->texts, unbroken)),
+                    std::move(pictures.pages),
+                    pictures.pageCount,
+                    {}};
+    for (const std::string &who : papers::signersOf(sheaf->document))
+        look.signers.push_back(Voice::text(who));
+    return look;
 }
 
 Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
@@ -139,7 +195,7 @@ Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const Re
         if (ending == "ics")
             return calendarOf(standing, texts);
         if (ending == "csv")
-            return csvText(tableOf(standing, texts, *kind, *place));
+            return csvText(tableOf(standing, texts, *kind, *place, wish.walk));
         if (ending == "geojson")
             return geoJsonText(standing, texts, *place);
     }
@@ -153,6 +209,11 @@ Result<std::string> PaperDesk::bytes(Logbook &book, const Shown &shown, const Re
             sheaf->document,
             partsOf(book, shown, wish.ownData ? html::OwnData::Kept : html::OwnData::LeftOut));
     return Error{Errc::Unsupported, "no such kind of file", ending, "take pdf, html, csv, geojson or ics"};
+}
+
+Result<std::string> PaperDesk::plotBytes(const Plot &plot, const std::string &ending) const
+{
+    return plotFile(plot, ending);
 }
 
 } // namespace snugwalk

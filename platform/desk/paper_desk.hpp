@@ -15,10 +15,12 @@ public:
 
     [[nodiscard]] std::vector<ReportKind> kinds(const Texts &texts) const override;
     [[nodiscard]] std::vector<std::string> endings() const override;
+    [[nodiscard]] ReportChoices choices(const Shown &shown, const std::string &kind) const override;
     [[nodiscard]] Result<ReportLook> look(Logbook &book, const Shown &shown, const ReportWish &wish,
                                           int width) const override;
     [[nodiscard]] Result<std::string> bytes(Logbook &book, const Shown &shown, const ReportWish &wish,
                                             const std::string &ending) const override;
+    [[nodiscard]] Result<std::string> plotBytes(const Plot &plot, const std::string &ending) const override;
 
 private:
     const SupplyList &m_supplies;

@@ -2,11 +2,16 @@
 // One function a kind of block.
 #include "html/block_html.hpp"
 
+#include <algorithm>
+
 #include "base/text.hpp"
-#include "html/drawing_svg.hpp"
 #include "html/html_text.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
+#include "html/plot_svg.hpp"
+#include "html/signature_svg.hpp"
+#include "rig/names.hpp"
+#include "rig/outline/usual_tanks.hpp"
 
 namespace snugwalk::html {
 namespace {
@@ -113,17 +118,18 @@ public:
 
     std::string operator()(const RigDrawingBlock &b) const
     {
-        const Texts &texts = m_parts.texts;
-        const DrawingWords words{drawingSpoken(b, texts), texts.phrase("kerb_side"),
-                                 texts.phrase("from_above")};
-        return classed("figure", "drawing", drawingSvg(b, words));
+        std::string out;
+        for (const DrawingSheet &sheet : drawingSheets(b, drawingWords(b, m_parts.texts)))
+            out += sheet.svg;
+        const std::string legend = drawingLegend(b, m_parts.texts);
+        return classed("figure", "drawing", out + (legend.empty() ? "" : element("figcaption", legend)));
     }
 
     std::string operator()(const MapBlock &b) const
     {
         const Texts &texts = m_parts.texts;
         const std::string spoken = texts.phrase("page_map") + (b.caption.empty() ? "" : ": " + b.caption);
-        const std::string map = mapSvg(b, m_parts.coast, spoken);
+        const std::string map = mapSvg(b, {m_parts.coast, m_parts.places, m_parts.units}, spoken);
         if (map.empty())
             return {};
         std::string spots;
@@ -131,8 +137,19 @@ public:
             if (!spot.text.empty())
                 spots += element("p", std::to_string(spot.number) + ": " + spot.text);
         }
-        const std::string coast = m_parts.coast == nullptr ? "" : " " + texts.phrase("page_coast");
-        return classed("figure", "map", map + element("figcaption", spoken + "." + coast)) + spots;
+        return classed("figure", "map", map + element("figcaption", spoken + "." + mapSources(m_parts))) +
+               spots;
+    }
+
+    std::string operator()(const PlotBlock &b) const
+    {
+        const Plot &plot = b.plot;
+        std::string notes;
+        for (const std::string &note : plot.notes)
+            notes += classed("p", "quiet", escape(note));
+        const std::string words = plot.empty.empty() ? plot.about : plot.empty;
+        return element("h3", plot.title) +
+               classed("figure", "plot", plotSvg(plot) + element("figcaption", words)) + notes;
     }
 
     std::string operator()(const BlankBlock &b) const
@@ -148,9 +165,15 @@ public:
         const auto line = [&](const std::string &words) {
             return classed("div", "line", "<span class='row'></span>" + element("p", words));
         };
+        const Texts &texts = m_parts.texts;
+        if (!b.drawn)
+            return classed("section", "sign",
+                           element("p", b.who) + line(texts.phrase("page_place_date")) +
+                               line(texts.phrase("page_signature")));
+        const std::string spoken = texts.phrase("paper_signed_on_screen");
         return classed("section", "sign",
-                       element("p", b.who) + line(m_parts.texts.phrase("page_place_date")) +
-                           line(m_parts.texts.phrase("page_signature")));
+                       element("p", b.who) + classed("div", "line", element("p", b.drawn->placeAndDate)) +
+                           classed("div", "line", signatureSvg(*b.drawn, spoken) + element("p", spoken)));
     }
 
     std::string operator()(const PageBreakBlock &) const { return "<hr class='break'>\n"; }
@@ -179,6 +202,16 @@ private:
 
 } // namespace
 
+std::string mapSources(const PageParts &parts)
+{
+    std::string out;
+    if (parts.coast != nullptr)
+        out += " " + parts.texts.phrase("page_coast");
+    if (parts.places != nullptr)
+        out += " " + parts.texts.phrase("page_places");
+    return out;
+}
+
 std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts)
 {
     std::vector<std::string> numbers;
@@ -188,6 +221,32 @@ std::string drawingSpoken(const RigDrawingBlock &block, const Texts &texts)
     const std::string spots =
         numbers.empty() ? std::string() : texts.phrase("page_drawing_spots") + " " + join(numbers, ", ");
     return texts.phrase("page_drawing_of", {block.rig.name, spots});
+}
+
+DrawingWords drawingWords(const RigDrawingBlock &block, const Texts &texts)
+{
+    const bool kerbLeft = kerbIsLeft(block.rig);
+    return {drawingSpoken(block, texts), [kerbLeft, &texts](Face face) {
+                if (face == Face::Top)
+                    return texts.phrase("from_above");
+                if (face == Face::Left || face == Face::Right)
+                    return texts.word("places", (face == Face::Left) == kerbLeft ? "kerb_side" : "road_side");
+                return texts.word("places", slug(face));
+            }};
+}
+
+std::string drawingLegend(const RigDrawingBlock &block, const Texts &texts)
+{
+    const std::vector<Face> faces = otherFaces(block);
+    if (std::find(faces.begin(), faces.end(), Face::Underside) == faces.end())
+        return {};
+    std::vector<std::string> words;
+    for (const outline::UsualTank &tank : outline::usualTanks(block.rig)) {
+        std::string one = std::string(1, tank.letter) + " " + texts.word("tanks", slug(tank.kind));
+        if (words.empty() || words.back() != one)
+            words.push_back(std::move(one));
+    }
+    return words.empty() ? std::string() : texts.phrase("page_tanks", {join(words, ", ")});
 }
 
 std::string blockHtml(const Block &block, const PageParts &parts) { return std::visit(Writer(parts), block); }

@@ -1,204 +1,199 @@
 // SPDX-License-Identifier: Apache-2.0
-// Lines from measures: nothing here is a stock picture.
+// Views put on sheets, each with its balloons; the lines themselves come from the core.
 #include "html/drawing_svg.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 #include "base/text.hpp"
 #include "html/html_text.hpp"
+#include "html/outline_svg.hpp"
+#include "rig/outline/balloons.hpp"
+#include "rig/outline/outline.hpp"
 
 namespace snugwalk::html {
 namespace {
 
-constexpr double scale = 100.0; ///< user units a metre
-constexpr double margin = 70.0;
-constexpr double edge = 30.0; ///< balloons may stand nearer to the edge than the rig
+using outline::FaceSheet;
+using outline::FaceView;
+using outline::PaperSpot;
+
+constexpr double sheetWidth = 850.0;
+constexpr double margin = 30.0;
+constexpr double mostScale = 140.0; ///< user units a metre: a small rig does not fill the sheet
+constexpr double balloon = 23.0;    ///< its radius
+constexpr double side = 54.0;       ///< of the square that a balloon has to itself
+constexpr double captionRoom = 42.0;
+constexpr double gap = 40.0;
 
 std::string n(double v) { return fixed(v, 1); }
 
-std::string rect(double x, double y, double w, double h, double round)
+struct Spot {
+    RigSpot of;
+    Face face;
+    RigPosition at;
+};
+
+// Spots with a face and a place, named places where they are on this rig.
+std::vector<Spot> placed(const RigDrawingBlock &block)
 {
-    return "<rect x='" + n(x) + "' y='" + n(y) + "' width='" + n(w) + "' height='" + n(h) + "' rx='" +
-           n(round) + "'/>";
+    std::vector<Spot> spots;
+    for (const RigSpot &one : block.spots) {
+        RigPlace place = one.place;
+        if (!place.at && !place.named.empty())
+            place = findNamedPlace(block.rig, place.named).value_or(one.place);
+        if (place.face && place.at)
+            spots.push_back({one, *place.face, *place.at});
+    }
+    return spots;
 }
 
-std::string line(double x1, double y1, double x2, double y2)
-{
-    return "<line x1='" + n(x1) + "' y1='" + n(y1) + "' x2='" + n(x2) + "' y2='" + n(y2) + "'/>";
-}
-
-std::string circle(double x, double y, double r)
-{
-    return "<circle cx='" + n(x) + "' cy='" + n(y) + "' r='" + n(r) + "'/>";
-}
-
-// Where things lie on the sheet.
-class Sheet {
+// One face on a sheet: where its paper begins, at what scale, and its findings.
+class View {
 public:
-    explicit Sheet(const Rig &rig) : m_rig(rig) {}
-    double x(Length aft) const { return margin + (m_rig.measures.hitchLength + aft).si() * scale; }
-    double sideY(Length up) const { return groundY() - up.si() * scale; }
-    double groundY() const
+    View(const Rig &rig, FaceView view, double scale, const std::vector<Spot> &spots)
+        : m_rig(rig), m_sheet(rig.measures, view), m_scale(scale)
     {
-        return margin + 40 + (m_rig.measures.floorHeight + m_rig.measures.height).si() * scale;
+        for (const Spot &spot : spots) {
+            if (spot.face == view.face)
+                m_spots.push_back(spot);
+        }
     }
-    double planTop() const { return groundY() + 70; }
-    double planY(Length right) const
+
+    [[nodiscard]] double width() const { return m_sheet.across() * m_scale; }
+    [[nodiscard]] double band(double room) const
     {
-        // kerb side towards the reader, as one stands when looking at the elevation above
-        const double sign = kerbIsLeft(m_rig) ? -1.0 : 1.0;
-        return planTop() + (m_rig.measures.width.si() / 2 + sign * right.si()) * scale;
+        return outline::balloonRows(m_spots.size(), room, side) * side;
     }
-    double planBottom() const { return planTop() + m_rig.measures.width.si() * scale; }
-    double width() const
+    [[nodiscard]] double height(double room) const
     {
-        return 2 * margin + (m_rig.measures.hitchLength + m_rig.measures.length).si() * scale;
+        return band(room) + m_sheet.up() * m_scale + captionRoom;
     }
-    double height() const { return planBottom() + 70; }
+
+    /// The view with its upper left corner at (x, y), its balloons in the `room` from `from` on.
+    [[nodiscard]] std::string draw(double x, double y, double from, double room, bool below,
+                                   const std::string &caption) const
+    {
+        const double top = y + (below ? 0.0 : band(room));
+        const double low = top + m_sheet.up() * m_scale;
+        const double words = low + (below ? band(room) : 0.0) + 26;
+        const PaperSpot offset{x, top};
+        return outlineSvg(outline::outlineOf(m_rig, m_sheet.view()), m_scale, offset) + "<g fill='#555' " +
+               "stroke='none'><text x='" + n(x + 4) + "' y='" + n(words) + "'>" + escape(caption) +
+               "</text></g>" + findings(offset, {room, side, below ? low : top, below}, from);
+    }
 
 private:
+    [[nodiscard]] std::string findings(PaperSpot offset, const outline::BalloonBand &band, double from) const
+    {
+        std::vector<PaperSpot> spots;
+        for (const Spot &spot : m_spots) {
+            const PaperSpot p = m_sheet.at(spot.at);
+            spots.push_back({p.x * m_scale + offset.x - from, p.y * m_scale + offset.y});
+        }
+        std::vector<PaperSpot> centres = outline::balloonSpots(spots, band);
+        std::vector<std::size_t> order(spots.size()); // in reading order, as a voice goes through them
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return centres[a].x < centres[b].x; });
+        std::string leaders;
+        std::string marks;
+        for (const std::size_t i : order) {
+            const PaperSpot spot{spots[i].x + from, spots[i].y};
+            const PaperSpot centre{centres[i].x + from, centres[i].y};
+            leaders += "<line x1='" + n(spot.x) + "' y1='" + n(spot.y) + "' x2='" + n(centre.x) + "' y2='" +
+                       n(centre.y) + "'/>";
+            marks += spotSvg(m_spots[i].of, spot, m_scale) + "<g fill='#fff'><circle cx='" + n(centre.x) +
+                     "' cy='" + n(centre.y) + "' r='" + n(balloon) + "'/></g><text x='" + n(centre.x) +
+                     "' y='" + n(centre.y + 9) + "' text-anchor='middle' stroke='none'>" +
+                     std::to_string(m_spots[i].of.number) + "</text>";
+        }
+        return "<g stroke-width='1.4' fill='#1B1F23'>" + leaders + marks + "</g>";
+    }
+
     const Rig &m_rig;
+    FaceSheet m_sheet;
+    double m_scale;
+    std::vector<Spot> m_spots;
 };
 
-std::string elevation(const Rig &rig, const Sheet &s)
+DrawingSheet sheetOf(const std::string &body, double height, const std::string &spoken)
 {
-    const Measures &m = rig.measures;
-    const Length top = m.floorHeight + m.height;
-    std::string out = line(margin - 40, s.groundY(), s.width() - margin + 40, s.groundY());
-    out += rect(s.x({}), s.sideY(top), m.length.si() * scale, m.height.si() * scale, 22);
-    if (m.hitchLength.si() > 0) {
-        const double y = s.sideY(m.floorHeight);
-        out += line(s.x({}), y, s.x(m.hitchLength * -1.0), y) + circle(s.x(m.hitchLength * -1.0), y, 6);
-    }
-    for (const Length axle : m.axles)
-        out += "<g fill='#fff'>" + circle(s.x(axle), s.groundY() - 35, 35) +
-               circle(s.x(axle), s.groundY() - 35, 18) + "</g>";
-    const Face kerb = kerbIsLeft(rig) ? Face::Left : Face::Right;
-    for (const Opening &o : rig.openings) {
-        if (o.face == kerb)
-            out += rect(s.x(o.at.aft - o.width / 2), s.sideY(o.at.up + o.height / 2), o.width.si() * scale,
-                        o.height.si() * scale, 4);
-    }
-    return out;
+    return {"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(sheetWidth) + " " + n(height) +
+                "' role='img' aria-label='" + escape(spoken) +
+                "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='26' font-family='" + svgFonts +
+                "'>" + body + "</svg>\n",
+            sheetWidth / height};
 }
 
-std::string plan(const Rig &rig, const Sheet &s)
+Face kerbOf(const Rig &rig) { return kerbIsLeft(rig) ? Face::Left : Face::Right; }
+
+double scaleOf(const Rig &rig)
 {
-    const Measures &m = rig.measures;
-    std::string out = rect(s.x({}), s.planTop(), m.length.si() * scale, m.width.si() * scale, 16);
-    const double middle = (s.planTop() + s.planBottom()) / 2;
-    if (m.hitchLength.si() > 0)
-        out += line(s.x({}), s.planTop() + 40, s.x(m.hitchLength * -1.0), middle) +
-               line(s.x({}), s.planBottom() - 40, s.x(m.hitchLength * -1.0), middle);
-    for (const Opening &o : rig.openings) {
-        if (o.face == Face::Top)
-            out += rect(s.x(o.at.aft - o.width / 2), s.planY(o.at.right) - o.height.si() * scale / 2,
-                        o.width.si() * scale, o.height.si() * scale, 3);
-    }
-    return out;
+    const FaceSheet sheet(rig.measures, {Face::Left, true});
+    return std::min(mostScale, (sheetWidth - 2 * margin) / sheet.across());
 }
 
-struct Spot {
-    double x, y;
-    bool onPlan;
-    bool hidden; ///< on a face that the elevation does not show: its leader is dashed
-};
-
-std::optional<Spot> spotOf(const Rig &rig, const RigPlace &given, const Sheet &s)
+DrawingSheet mainSheet(const RigDrawingBlock &block, const std::vector<Spot> &spots,
+                       const DrawingWords &words)
 {
-    RigPlace place = given;
-    if (!place.at && !place.named.empty())
-        place = findNamedPlace(rig, place.named).value_or(given);
-    if (!place.face || !place.at)
-        return std::nullopt;
-    if (*place.face == Face::Top)
-        return Spot{s.x(place.at->aft), s.planY(place.at->right), true, false};
-    const Face far = kerbIsLeft(rig) ? Face::Right : Face::Left;
-    const Length up = *place.face == Face::Underside ? rig.measures.floorHeight : place.at->up;
-    return Spot{s.x(place.at->aft), s.sideY(up), false, *place.face == far};
+    const Rig &rig = block.rig;
+    const double room = sheetWidth - 2 * margin;
+    const View kerb(rig, {kerbOf(rig), true}, scaleOf(rig), spots);
+    // kerb side towards the reader, as one stands when looking at the side above
+    const View plan(rig, {Face::Top, kerbIsLeft(rig)}, scaleOf(rig), spots);
+    const double x = (sheetWidth - kerb.width()) / 2;
+    const double second = 6 + kerb.height(room);
+    return sheetOf(kerb.draw(x, 6, margin, room, false, words.face(kerbOf(rig))) +
+                       plan.draw(x, second, margin, room, true, words.face(Face::Top)),
+                   second + plan.height(room), words.whole);
 }
 
-struct Balloon {
-    int number;
-    Call call;
-    Spot spot;
-};
-
-// In the order of their spots, so that leaders do not cross.
-std::vector<Balloon> inOrder(const Rig &rig, const std::vector<RigSpot> &spots, const Sheet &s, bool onPlan)
+// Small views beside each other, in as many rows as they need.
+DrawingSheet smallSheet(const RigDrawingBlock &block, const std::vector<Spot> &spots,
+                        const DrawingWords &words)
 {
-    std::vector<Balloon> out;
-    for (const RigSpot &one : spots) {
-        const auto spot = spotOf(rig, one.place, s);
-        if (spot && spot->onPlan == onPlan)
-            out.push_back({one.number, one.call, *spot});
+    std::string body;
+    std::vector<std::string> names;
+    double x = margin;
+    double y = 6;
+    double tallest = 0;
+    for (const Face face : otherFaces(block)) {
+        const View view(block.rig, {face, kerbIsLeft(block.rig)}, scaleOf(block.rig) / 2, spots);
+        if (x > margin && x + view.width() > sheetWidth - margin) {
+            x = margin;
+            y += tallest;
+            tallest = 0;
+        }
+        names.push_back(words.face(face));
+        body += view.draw(x, y, x, view.width(), false, names.back());
+        tallest = std::max(tallest, view.height(view.width()));
+        x += view.width() + gap;
     }
-    std::stable_sort(out.begin(), out.end(),
-                     [](const Balloon &a, const Balloon &b) { return a.spot.x < b.spot.x; });
-    return out;
-}
-
-std::string balloons(const std::vector<Balloon> &row, const Sheet &s, double y)
-{
-    std::string leaders;
-    std::string out;
-    const double step = (s.width() - 2 * edge) / static_cast<double>(row.size());
-    for (std::size_t i = 0; i < row.size(); ++i) {
-        const Spot &spot = row[i].spot;
-        const double x = edge + step * (static_cast<double>(i) + 0.5);
-        leaders += (spot.hidden ? "<g stroke-dasharray='7 5'>" : "<g>") + line(spot.x, spot.y, x, y) + "</g>";
-        out += "<g transform='translate(" + n(spot.x) + " " + n(spot.y) + ") scale(1.5)'>" +
-               callShape(row[i].call) + "</g><g fill='#fff'>" + circle(x, y, 23) + "</g><text x='" + n(x) +
-               "' y='" + n(y + 9) + "' text-anchor='middle' stroke='none'>" + std::to_string(row[i].number) +
-               "</text>";
-    }
-    return leaders + out;
+    return sheetOf(body, y + tallest, join(names, ", "));
 }
 
 } // namespace
 
-std::string callShape(Call call)
+std::vector<Face> otherFaces(const RigDrawingBlock &block)
 {
-    switch (call) {
-    case Call::Hold:
-        return "<rect x='-9' y='-9' width='18' height='18' fill='#D55E00'/><rect x='-9' y='-2' width='18' "
-               "height='4' fill='#fff' stroke='none'/>";
-    case Call::MendSoon:
-        return "<path d='M-10 8 L10 8 L10 -8 Z' fill='#CC79A7'/>";
-    case Call::Watch:
-        return "<path d='M-9 4 A9 9 0 0 1 9 4 Z' fill='#0072B2'/>";
-    case Call::None:
-        return "<circle r='8' fill='none'/><circle r='3'/>";
+    const std::vector<Spot> spots = placed(block);
+    const Face road = kerbOf(block.rig) == Face::Left ? Face::Right : Face::Left;
+    std::vector<Face> faces;
+    for (const Face face : {road, Face::Front, Face::Rear, Face::Underside}) {
+        if (std::any_of(spots.begin(), spots.end(), [&](const Spot &spot) { return spot.face == face; }))
+            faces.push_back(face);
     }
-    return "";
+    return faces;
 }
 
-std::string glyphSvg(Call call)
+std::vector<DrawingSheet> drawingSheets(const RigDrawingBlock &block, const DrawingWords &words)
 {
-    return "<svg xmlns='http://www.w3.org/2000/svg' width='20' height='20' viewBox='-11 -11 22 22' "
-           "stroke='#1B1F23' stroke-width='1.5' "
-           "aria-hidden='true'>" +
-           callShape(call) + "</svg>";
-}
-
-double drawingAspect(const Rig &rig)
-{
-    const Sheet s(rig);
-    return s.width() / s.height();
-}
-
-std::string drawingSvg(const RigDrawingBlock &block, const DrawingWords &words)
-{
-    const Rig &rig = block.rig;
-    const Sheet s(rig);
-    return "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 " + n(s.width()) + " " + n(s.height()) +
-           "' role='img' aria-label='" + escape(words.whole) +
-           "' fill='none' stroke='#1B1F23' stroke-width='2.5' font-size='26' font-family='" + svgFonts +
-           "'>" + elevation(rig, s) + plan(rig, s) + "<g fill='#555' stroke='none'><text x='" +
-           n(margin - 40) + "' y='" + n(s.groundY() + 32) + "'>" + escape(words.side) + "</text><text x='" +
-           n(margin - 40) + "' y='" + n(s.planBottom() + 34) + "'>" + escape(words.plan) + "</text></g>" +
-           "<g stroke-width='1.4' fill='#1B1F23'>" + balloons(inOrder(rig, block.spots, s, false), s, 30) +
-           balloons(inOrder(rig, block.spots, s, true), s, s.height() - 26) + "</g></svg>\n";
+    const std::vector<Spot> spots = placed(block);
+    std::vector<DrawingSheet> sheets{mainSheet(block, spots, words)};
+    if (!otherFaces(block).empty())
+        sheets.push_back(smallSheet(block, spots, words));
+    return sheets;
 }
 
 } // namespace snugwalk::html

@@ -45,6 +45,8 @@ button{font:inherit;color:inherit;background:#fff;border:2px solid #1B1F23;borde
 .blank,.sign{margin:1rem 0}
 .sign .line{display:inline-block;width:47%;margin-inline-end:2%}
 .sign .line p{font-size:.9rem;color:#565B60}
+.sign .line{vertical-align:bottom}
+.sign .line svg{display:block;width:100%;border-bottom:1px solid #1B1F23}
 .break{border:0;margin:0}
 footer{margin:3rem 0 1rem;border-top:1px solid #C8CCD0;padding-top:.5rem;color:#565B60;font-size:.9rem}
 @media screen{

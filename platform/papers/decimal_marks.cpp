@@ -67,6 +67,7 @@ public:
         for (MapSpot &spot : block.spots)
             mark(spot.text);
     }
+    void operator()(PlotBlock &) const {} // speaks its language already
     void operator()(BlankBlock &block) const { mark(block.label); }
     void operator()(SignatureBlock &) const {}
     void operator()(PageBreakBlock &) const {}

@@ -1,41 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 // Where findings were seen and where the rig was taken, as far as it may be told.
-#include <algorithm>
-
 #include "papers/parts.hpp"
+#include "report/near_words.hpp"
+#include "round/where_seen.hpp"
 
 namespace snugwalk::papers {
-namespace {
-
-const WalkRecord *walkOf(const Paper &paper, const Id &id)
-{
-    const auto &walks = paper.history().walks;
-    const auto found =
-        std::find_if(walks.begin(), walks.end(), [&](const WalkRecord &r) { return r.walk.id == id; });
-    return found == walks.end() ? nullptr : &*found;
-}
-
-} // namespace
-
-std::optional<GeoPoint> whereSeen(const Paper &paper, const FindingHistory &history)
-{
-    for (const Look &look : history.looks) {
-        if (look.where)
-            return look.where;
-        const WalkRecord *record = walkOf(paper, look.walk);
-        if (record != nullptr && record->walk.where)
-            return record->walk.where;
-    }
-    return std::nullopt;
-}
-
 void mapBlock(Paper &paper, std::span<const ReportFinding> findings, bool trips)
 {
     const PlaceDetail detail = paper.options().place;
     MapBlock map;
     for (const ReportFinding &finding : findings) {
-        if (const auto told = placeToTell(whereSeen(paper, finding.history), detail))
-            map.spots.push_back({finding.number, finding.open.concern.call, *told, ""});
+        const auto where = whereSeen(paper.history(), finding.history);
+        const auto told = placeToTell(where, detail);
+        if (!told)
+            continue;
+        const auto near = nearToTell(paper.source().places, where, detail);
+        map.spots.push_back({finding.number, finding.open.concern.call, *told,
+                             nearWords(near, detail, paper.texts(), paper.options().units)});
     }
     if (trips && detail == PlaceDetail::Exact) { // a coarse line would still tell the roads
         for (const Trip &trip : paper.history().trips)

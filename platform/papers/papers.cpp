@@ -109,4 +109,27 @@ Result<Document> compose(PaperKind kind, const PaperSource &source, const PaperO
     return document;
 }
 
+void signDocument(Document &document, const std::map<int, Signature> &signatures)
+{
+    int line = 0;
+    for (Block &block : document.blocks) {
+        auto *space = std::get_if<SignatureBlock>(&block);
+        if (space == nullptr)
+            continue;
+        const auto drawn = signatures.find(line++);
+        if (drawn != signatures.end() && !drawn->second.lines.empty())
+            space->drawn = drawn->second;
+    }
+}
+
+std::vector<std::string> signersOf(const Document &document)
+{
+    std::vector<std::string> signers;
+    for (const Block &block : document.blocks) {
+        if (const auto *space = std::get_if<SignatureBlock>(&block))
+            signers.push_back(space->who);
+    }
+    return signers;
+}
+
 } // namespace snugwalk::papers

@@ -2,6 +2,7 @@
 // Every kind of report as a document in words, to be drawn by whoever lays out pages. No Qt.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -11,6 +12,7 @@
 #include "catalogue/supplies.hpp"
 #include "catalogue/texts.hpp"
 #include "logbook/chain_heads.hpp"
+#include "map/gazetteer.hpp"
 #include "report/document.hpp"
 #include "report/rough_place.hpp"
 #include "round/state.hpp"
@@ -40,6 +42,13 @@ enum class PaperKind {
 /// What people choose it by: "Work order".
 [[nodiscard]] std::string paperTitle(PaperKind kind, const Texts &texts);
 
+/// How to get at the rig, as typed; what is empty is a line to fill in by hand.
+struct SiteWords {
+    std::string access; ///< where it stands, how to get there
+    std::string power;  ///< what there is at the place
+    std::string key;    ///< and who has it
+};
+
 struct PaperOptions {
     UnitSystem units = UnitSystem::Si;
     std::string language = "en"; ///< that of `PaperSource::texts`
@@ -49,6 +58,7 @@ struct PaperOptions {
     std::vector<Id> findings; ///< of work orders, work done and damage; empty: all that suit
     std::string by;           ///< who hands it over, may be empty
     int days = 90;            ///< how far ahead dates and shopping look
+    SiteWords site = {};      ///< of a work order
 };
 
 /// What a document is composed from. The references must outlive the call alone: a document holds copies.
@@ -57,13 +67,19 @@ struct PaperSource {
     const Texts &texts;         ///< the same, in the document's language
     const SupplyList &supplies;
     const Standing &standing;
-    std::vector<Photo> photos;     ///< of the whole rig, as `photosOf`; for survey and damage
-    std::vector<ChainHead> chains; ///< as `chainHeads`; for survey
+    std::vector<Photo> photos;         ///< of the whole rig, as `photosOf`; for survey and damage
+    std::vector<ChainHead> chains;     ///< as `chainHeads`; for survey
+    const Gazetteer *places = nullptr; ///< to name places by; may be null
 };
 
 /// \returns `NotFound` when the logbook holds nothing such a document could tell of (no second walk to
 ///          compare, a walk or a finding that is not this rig's), saying what to do first.
 [[nodiscard]] Result<Document> compose(PaperKind kind, const PaperSource &source,
                                        const PaperOptions &options);
+
+/// Puts each on its line to sign on, counted from 0 in reading order; the others stay empty lines.
+void signDocument(Document &document, const std::map<int, Signature> &signatures);
+/// Who is to sign, a line each, in that order.
+[[nodiscard]] std::vector<std::string> signersOf(const Document &document);
 
 } // namespace snugwalk::papers

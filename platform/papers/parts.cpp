@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/text.hpp"
+#include "report/near_words.hpp"
 #include "words/compare_words.hpp"
 #include "words/finding_words.hpp"
 #include "words/reason_words.hpp"
@@ -24,6 +25,14 @@ std::vector<std::string> couldNotLook(const Paper &paper, const WalkRecord &reco
                           (mark.note.empty() ? "" : ": " + mark.note) + ")");
     }
     return out;
+}
+
+// "Near Twizel."
+std::string sentence(std::string words)
+{
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words + ".";
 }
 
 } // namespace
@@ -57,8 +66,13 @@ void placeBlock(Paper &paper, const std::optional<GeoPoint> &where)
         return paper.text(paper.say("place_left_out"), TextTone::Quiet);
     const bool coarse = paper.options().place == PlaceDetail::Coarse;
     const int digits = coarse ? 2 : 5;
+    const auto near = nearToTell(paper.source().places, where, paper.options().place);
+    const std::string named =
+        near ? " " + sentence(nearWords(near, paper.options().place, paper.texts(), paper.options().units))
+             : std::string();
     paper.text(paper.say(coarse ? "place_coarse" : "place_exact",
-                         {fixed(told->latitude, digits), fixed(told->longitude, digits)}),
+                         {fixed(told->latitude, digits), fixed(told->longitude, digits)}) +
+                   named,
                TextTone::Quiet);
 }
 

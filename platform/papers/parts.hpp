@@ -19,6 +19,8 @@ void placeBlock(Paper &paper, const std::optional<GeoPoint> &where);
 [[nodiscard]] std::vector<std::string> findingStory(const Paper &paper, const FindingHistory &finding);
 /// The rig with a numbered shape a finding; nothing without a place of any.
 void drawingBlock(Paper &paper, std::span<const ReportFinding> findings);
+/// Every place where something was ever found, with how often: drawing and table; nothing without a finding.
+void recurringBlocks(Paper &paper);
 /// Where a finding was seen first, as far as anybody knows: the look's own place, else that of its walk.
 [[nodiscard]] std::optional<GeoPoint> whereSeen(const Paper &paper, const FindingHistory &history);
 /// Where they were seen, each by its number; with `trips` the rig's ways too, where places are exact. Nothing
@@ -44,6 +46,12 @@ void changeBlocks(Paper &paper, const Comparison &comparison, const std::vector<
 [[nodiscard]] std::string reasonsOf(const Paper &paper, const DueBand &band);
 /// Due points that somebody has looked at before, `most` at most, and how many more there are.
 void dueBlocks(Paper &paper, std::size_t most);
+
+/// Readings on their way to a limit, those that meet it first, `most` at most; of each the place that is
+/// first.
+void readingPlots(Paper &paper, std::size_t most);
+/// Weathering and shake by month, cost by year, the worst concern from walk to walk: those with data.
+void overTimePlots(Paper &paper);
 
 /// "Wheel nut torque 130 N·m, wheel 1L, with torque wrench".
 [[nodiscard]] std::string readingOf(const Paper &paper, const Reading &reading);

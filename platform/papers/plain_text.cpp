@@ -73,6 +73,21 @@ public:
         for (const MapSpot &spot : b.spots)
             lines(spot.text, std::to_string(spot.number) + ". ", "   ");
     }
+    void operator()(const PlotBlock &b)
+    {
+        const Plot &plot = b.plot;
+        (*this)(HeadingBlock{3, plot.title});
+        lines(plot.empty.empty() ? plot.about : plot.empty, "", "");
+        if (!plot.rows.empty()) {
+            TableBlock table{plot.head, std::vector<bool>(plot.head.size(), true), {}};
+            table.numeric.front() = false;
+            for (const PlotRow &row : plot.rows)
+                table.rows.push_back(row.cells);
+            (*this)(table);
+        }
+        for (const std::string &note : plot.notes)
+            lines(note, "", "");
+    }
     void operator()(const BlankBlock &b)
     {
         const std::string label = b.label.empty() ? "" : b.label + ": ";
@@ -88,6 +103,12 @@ public:
     void operator()(const SignatureBlock &b)
     {
         gap();
+        if (b.drawn) {
+            (*this)(TextBlock{b.who + ": " + m_texts.phrase("paper_signed_on_screen") + ", " +
+                                  b.drawn->placeAndDate,
+                              TextTone::Plain});
+            return;
+        }
         (*this)(BlankBlock{b.who, 1});
         (*this)(BlankBlock{m_texts.phrase("paper_place_and_date"), 1});
     }

@@ -34,6 +34,7 @@ struct Maker {
     Pieces operator()(const PairBlock &b) const { return pairPieces(b, parts, width); }
     Pieces operator()(const RigDrawingBlock &b) const { return drawingPieces(b, parts, width); }
     Pieces operator()(const MapBlock &b) const { return mapPieces(b, parts, width); }
+    Pieces operator()(const PlotBlock &b) const { return plotPieces(b, width); }
     Pieces operator()(const BlankBlock &b) const { return blankPieces(b, width); }
     Pieces operator()(const SignatureBlock &b) const { return signaturePieces(b, parts.texts, width); }
     Pieces operator()(const PageBreakBlock &) const { return {}; }

@@ -12,6 +12,7 @@
 #include "html/drawing_svg.hpp"
 #include "html/map_svg.hpp"
 #include "html/photo_svg.hpp"
+#include "html/plot_svg.hpp"
 
 namespace snugwalk::pdf {
 namespace {
@@ -200,21 +201,27 @@ Pieces pairPieces(const PairBlock &block, const html::PageParts &parts, double w
 
 Pieces drawingPieces(const RigDrawingBlock &block, const html::PageParts &parts, double width)
 {
-    const html::DrawingWords words{html::drawingSpoken(block, parts.texts), parts.texts.phrase("kerb_side"),
-                                   parts.texts.phrase("from_above")};
-    return {svgPiece(html::drawingSvg(block, words), width, html::drawingAspect(block.rig))};
+    Pieces pieces;
+    for (const html::DrawingSheet &sheet : html::drawingSheets(block, html::drawingWords(block, parts.texts)))
+        pieces.push_back(svgPiece(sheet.svg, width, sheet.aspect));
+    const std::string legend = html::drawingLegend(block, parts.texts);
+    if (legend.empty())
+        return pieces;
+    pieces.back().keepWithNext = true;
+    for (Piece &piece : linePieces(LaidText(legend, letters(smallPoints), width, quietInk), 0, millimetre))
+        pieces.push_back(std::move(piece));
+    return pieces;
 }
 
 Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double width)
 {
-    const std::string map = html::mapSvg(block, parts.coast, "");
+    const std::string map = html::mapSvg(block, {parts.coast, parts.places, parts.units}, "");
     if (map.empty())
         return {};
     Pieces pieces{svgPiece(map, width, html::mapAspect)};
     pieces.back().keepWithNext = true;
-    const std::string coast = parts.coast == nullptr ? "" : " " + parts.texts.phrase("page_coast");
-    const std::string caption =
-        parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") + block.caption + "." + coast;
+    const std::string caption = parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") +
+                                block.caption + "." + html::mapSources(parts);
     for (Piece &piece : linePieces(LaidText(caption, letters(smallPoints), width, quietInk), 0, millimetre))
         pieces.push_back(std::move(piece));
     for (const MapSpot &spot : block.spots) {
@@ -222,6 +229,27 @@ Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double wid
             continue;
         const LaidText text(std::to_string(spot.number) + ": " + spot.text, letters(bodyPoints), width);
         for (Piece &piece : linePieces(text, 0, millimetre))
+            pieces.push_back(std::move(piece));
+    }
+    return pieces;
+}
+
+Pieces plotPieces(const PlotBlock &block, double width)
+{
+    const Plot &plot = block.plot;
+    Pieces pieces = headingPieces({3, plot.title}, width);
+    const std::string svg = html::plotSvg(plot);
+    if (!svg.empty()) {
+        const Svg drawn = svgOf(svg);
+        const QSizeF size = drawn ? drawn->viewBoxF().size() : QSizeF(1, 1);
+        pieces.push_back(svgPiece(svg, width, size.width() / size.height()));
+        pieces.back().keepWithNext = true;
+    }
+    const std::string words = plot.empty.empty() ? plot.about : plot.empty;
+    for (Piece &piece : linePieces(LaidText(words, letters(bodyPoints), width), 0, millimetre))
+        pieces.push_back(std::move(piece));
+    for (const std::string &note : plot.notes) {
+        for (Piece &piece : linePieces(LaidText(note, letters(smallPoints), width, quietInk), 0, millimetre))
             pieces.push_back(std::move(piece));
     }
     return pieces;

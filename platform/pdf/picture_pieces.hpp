@@ -15,4 +15,7 @@ namespace snugwalk::pdf {
 [[nodiscard]] Pieces drawingPieces(const RigDrawingBlock &block, const html::PageParts &parts, double width);
 [[nodiscard]] Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double width);
 
+/// Title, lines and bars, what one sees in them.
+[[nodiscard]] Pieces plotPieces(const PlotBlock &block, double width);
+
 } // namespace snugwalk::pdf

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include <QPainterPath>
+
 namespace snugwalk::pdf {
 namespace {
 
@@ -14,6 +16,24 @@ void rule(QPainter &painter, double x1, double x2, double y, const QColor &colou
 {
     painter.setPen(QPen(colour, width));
     painter.drawLine(QPointF(x1, y), QPointF(x2, y));
+}
+
+// In a box of that width; a stroke of one spot is a dot, which round caps draw.
+QPainterPath pathOf(const Signature &signature, double width)
+{
+    QPainterPath path;
+    for (const std::vector<Signature::Spot> &line : signature.lines) {
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            const QPointF at(line[i].across * width, line[i].down * width);
+            if (i == 0)
+                path.moveTo(at);
+            else
+                path.lineTo(at);
+        }
+        if (line.size() == 1)
+            path.lineTo(path.currentPosition() + QPointF(0.01, 0));
+    }
+    return path;
 }
 
 } // namespace
@@ -131,14 +151,20 @@ Pieces signaturePieces(const SignatureBlock &block, const Texts &texts, double w
     const double gap = 8 * millimetre;
     const double half = (width - gap) / 2;
     const LaidText who(block.who, letters(bodyPoints, true), width);
-    const LaidText where(texts.phrase("page_place_date"), letters(smallPoints), half, quietInk);
-    const LaidText sign(texts.phrase("page_signature"), letters(smallPoints), half, quietInk);
+    const LaidText where(block.drawn ? block.drawn->placeAndDate : texts.phrase("page_place_date"),
+                         letters(smallPoints), half, quietInk);
+    const LaidText sign(texts.phrase(block.drawn ? "paper_signed_on_screen" : "page_signature"),
+                        letters(smallPoints), half, quietInk);
     Piece piece;
-    const double line = who.height() + 13 * millimetre;
+    const double room = block.drawn ? half * signatureHeight : 13 * millimetre;
+    const double line = who.height() + room;
+    const QPen signing(ink, 0.6 * millimetre, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    const QPainterPath drawn = block.drawn ? pathOf(*block.drawn, half) : QPainterPath();
     piece.height = line + where.lineHeight() + millimetre;
     piece.above = 5 * millimetre;
     piece.draw = [=](QPainter &painter) {
         who.draw(painter, {0, 0});
+        painter.strokePath(drawn.translated(half + gap, line - room), signing);
         rule(painter, 0, half, line, ink);
         rule(painter, half + gap, width, line, ink);
         where.draw(painter, {0, line + millimetre});

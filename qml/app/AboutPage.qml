@@ -15,6 +15,7 @@ Scroll {
         qsTr("Temperature and rain: Legates and Willmott 1989 and CRU CL 2.0 (New, Lister, Hulme, Makin 2002), as mapped by Marble; adapted. Licence: CC BY-SA 3.0."),
         qsTr("Heights and sea air: ETOPO5 and COADS, NOAA, as packed with Ferret."),
         qsTr("Coastline: made with Natural Earth, public domain."),
+        qsTr("Place names: GeoNames (geonames.org), a choice of them with rounded coordinates. Licence: CC BY 4.0, creativecommons.org/licenses/by/4.0."),
         qsTr("The invented rig, its tracks and photos: made for this program, CC0 1.0.")]
     // as the packages' own copyright files say
     readonly property var works: [

@@ -14,7 +14,7 @@ Window {
     required property Session session
     /// "rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish",
     /// "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why",
-    /// "what_if", "trip", "import", "search", "reports", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "edit_rig", "settings",
+    /// "what_if", "trip", "map", "import", "search", "reports", "went", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "edit_rig", "settings",
     /// "about" or "emergency".
     property string currentPlace: "rig"
     /// What the place is about: a finding's id on "finding", a photo on "draw", a question; "" is the first there is.

@@ -11,6 +11,7 @@ import Snugwalk.Rig
 import Snugwalk.Walk
 import Snugwalk.Due
 import Snugwalk.Logbook
+import Snugwalk.Map
 import Snugwalk.Bench
 import Snugwalk.Sync
 
@@ -118,15 +119,16 @@ FocusScope {
             onLeftOpen: { root.session.walk.stop(); root.homeAsked() }
         }
     }
-    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; fresh: root.session.rig.fresh && !root.session.rig.walkOpen; onStartAsked: root.went("start", ""); onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", "") } }
+    Once { wanted: root.page === "due"; DuePage { anchors.fill: root; due: root.session.due; fresh: root.session.rig.fresh && !root.session.rig.walkOpen; onStartAsked: root.went("start", ""); onOpened: point => root.went("why", point); onSuppliesAsked: root.went("supplies", ""); onWhatIfAsked: root.went("what_if", ""); onWentAsked: root.went("went", "") } }
     Once { wanted: root.page === "why"; WhyPage { anchors.fill: root; why: root.session.why; point: root.thing; onTrendAsked: point => root.went("trend", point); onWhatIfAsked: root.went("what_if", "") } }
     Once { wanted: root.page === "what_if"; WhatIfPage { anchors.fill: root; whatIf: root.session.whatIf; onOpened: point => root.went("why", point) } }
     Once {
         wanted: root.page === "logbook"
-        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onSearchAsked: root.went("search", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
+        LogbookPage { anchors.fill: root; book: root.session.book; waiting: root.session.sync.mark; lastAct: root.session.lastAct.what; Component.onCompleted: root.session.lastAct.look(); onTakenBack: root.session.lastAct.takeBack(); onReportsAsked: root.went("reports", ""); onWentAsked: root.went("went", ""); onSearchAsked: root.went("search", ""); onMapAsked: root.went("map", ""); onExchangeAsked: root.went("sync", ""); onCompareAsked: root.went("compare", ""); onPhotoAsked: photo => root.went("draw", photo); onTripAsked: trip => root.went("trip", trip); onImportAsked: root.went("import", "") }
     }
-    Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind, id) } }
+    Once { wanted: root.page === "search"; SearchPage { anchors.fill: root; search: root.session.search; onOpened: (kind, id) => root.went(kind === "point" ? "why" : kind === "stay" ? "map" : kind, id) } }
     Once { wanted: root.page === "trip"; TripPage { anchors.fill: root; trip: root.session.trip; tripId: root.thing; onImportAsked: what => root.went("import", what) } }
+    Once { wanted: root.page === "map"; MapPage { anchors.fill: root; map: root.session.map; thing: root.thing; onOpened: (kind, id) => root.went(kind, id); onImportAsked: root.went("import", "track") } }
     Once { wanted: root.page === "import"; ImportPage { anchors.fill: root; intake: root.session.intake; wish: root.thing } }
     Once {
         wanted: root.page === "sync"
@@ -138,10 +140,11 @@ FocusScope {
     Once { wanted: root.page === "recover"; RecoverPage { anchors.fill: root; sync: root.session.sync; onDone: root.went("sync", "") } }
     Once { wanted: root.page === "conflicts"; ConflictsPage { anchors.fill: root; conflicts: root.session.sync.conflicts } }
     Once { wanted: root.page === "reports"; ReportsPage { anchors.fill: root; reports: root.session.reports; kind: root.thing } }
+    Once { wanted: root.page === "went"; WentPage { anchors.fill: root; plots: root.session.plots; thing: root.thing } }
     Once { wanted: root.page === "compare"; ComparePage { anchors.fill: root; book: root.session.book } }
     Once {
         wanted: root.page === "finding"
-        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onPhotoAsked: photo => root.went("draw", photo) }
+        HistoryPage { anchors.fill: root; rig: root.session.rig; findingId: root.thing; onDone: root.backAsked(); onMapAsked: id => root.went("map", id); onPhotoAsked: photo => root.went("draw", photo) }
     }
     Once { wanted: root.page === "draw"; DrawPage { anchors.fill: root; drawing: root.session.drawing; sync: root.session.sync; photo: root.thing } }
     Once { wanted: root.page === "camera"; CameraPage { anchors.fill: root; camera: root.session.camera; plain: true } }

@@ -12,6 +12,8 @@ Item {
     property real spacing: Tone.gap
     /// Widest column that eyes and fingers follow; a drawing may ask for more.
     property real widest: Tone.px(720)
+    /// While something on the page is dragged by itself.
+    property bool held: false
     readonly property bool more: flick.contentHeight > flick.height + 1
     readonly property Item focused: Window.activeFocusItem
 
@@ -39,7 +41,7 @@ Item {
         anchors { left: parent.left; right: parent.right; top: parent.top; bottom: turns.visible ? turns.top : parent.bottom }
         contentWidth: width
         contentHeight: column.implicitHeight + Tone.margin
-        interactive: !Tone.gloves && root.more
+        interactive: !Tone.gloves && root.more && !root.held
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         ColumnLayout {

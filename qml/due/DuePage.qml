@@ -15,6 +15,7 @@ Item {
     signal opened(string point)
     signal suppliesAsked()
     signal whatIfAsked()
+    signal wentAsked()
     signal startAsked()
 
     readonly property var months: root.due.months
@@ -51,6 +52,7 @@ Item {
             spacing: 12
             WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what if it goes elsewhere"); onClicked: root.whatIfAsked() }
             WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("what to buy for it"); onClicked: root.suppliesAsked() }
+            WordButton { width: Math.min(implicitWidth, head.width); text: qsTr("how it went", "weather, roads, costs over time"); onClicked: root.wentAsked() }
         }
         DueFilters { id: filters; width: parent.width; due: root.due }
         BodyText {

@@ -26,26 +26,31 @@ Scroll {
     }
     BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("No reading was taken here yet."); Layout.fillWidth: true; Layout.topMargin: Tone.gap }
     BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend."); quiet: true; Layout.fillWidth: true }
-    BodyText {
-        visible: root.trends.rows.length > 0
-        text: qsTr("Dots: readings. Heavy dashes: limit. Thin dashes: the line on. Ring: likely to meet the limit, between early and late. Upright: today.")
-        level: "small"
-        quiet: true
-        Layout.fillWidth: true
-        Layout.topMargin: Tone.gap
-    }
     Repeater {
         model: root.trends.rows
         ColumnLayout {
             id: row
             required property var modelData
+            required property int index
+            property int spot: -1
+            readonly property var told: [...modelData.before, ...modelData.points]
             spacing: 2
             Layout.fillWidth: true
             Layout.topMargin: Tone.gap
             Rule { Layout.fillWidth: true }
             BodyText { text: row.modelData.title; level: "head"; Layout.fillWidth: true; Layout.topMargin: 4 }
             BodyText { text: row.modelData.sentence; Layout.fillWidth: true }
-            TrendPlot { visible: row.modelData.points.length + row.modelData.before.length > 0; trend: row.modelData; Layout.fillWidth: true; Layout.topMargin: 4 }
+            PlotBoard {
+                visible: row.told.length > 0
+                picture: row.told.length > 0 ? root.trends.picture(row.index, width, Math.max(Tone.px(230), Math.min(width * 0.55, 420)), Tone.small, Tone.stroke, Tone.words) : ({})
+                spoken: row.modelData.spoken
+                row: row.spot
+                told: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""
+                Layout.fillWidth: true
+                Layout.topMargin: 4
+                onMoved: at => row.spot = at
+            }
+            BodyText { visible: row.spot >= 0; text: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""; font.bold: true; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
             BodyText { visible: text !== ""; text: row.modelData.basis; level: "small"; quiet: true; Layout.fillWidth: true }
             GridLayout {
                 columns: Math.max(1, Math.floor(row.width / Tone.px(330)))

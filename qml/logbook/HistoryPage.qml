@@ -13,6 +13,7 @@ Scroll {
     required property RigModel rig
     required property string findingId
     signal done()
+    signal mapAsked(string finding)
     signal photoAsked(string photo)
 
     readonly property var finding: root.rig.finding(root.findingId) ?? ({})
@@ -32,6 +33,12 @@ Scroll {
     }
     BodyText { visible: root.known; text: root.finding.callText ?? ""; level: "head"; Layout.fillWidth: true }
     BodyText { visible: text !== ""; text: Format.join([root.finding.defect, root.finding.place, root.finding.statusText], "; "); Layout.fillWidth: true }
+    WordButton {
+        visible: text !== ""
+        text: root.finding.near ? qsTr("first seen %1: on the map", "where").arg(root.finding.near) : ""
+        Layout.fillWidth: true
+        onClicked: root.mapAsked(root.finding.id)
+    }
     Repeater {
         model: root.finding.why ?? []
         BodyText { required property string modelData; text: modelData; level: "small"; quiet: true; Layout.fillWidth: true }

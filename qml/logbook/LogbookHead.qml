@@ -19,6 +19,8 @@ ColumnLayout {
     signal exchangeAsked()
     signal searchAsked()
     signal reportsAsked()
+    signal wentAsked()
+    signal mapAsked()
 
     spacing: 6
 
@@ -31,7 +33,9 @@ ColumnLayout {
         BodyText { text: qsTr("Logbook"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
         WordButton { text: root.waiting === "" ? qsTr("exchange", "with other devices") : qsTr("exchange: %1", "what waits").arg(root.waiting); onClicked: root.exchangeAsked() }
         WordButton { text: qsTr("search"); onClicked: root.searchAsked() }
+        WordButton { text: qsTr("map"); onClicked: root.mapAsked() }
         WordButton { text: qsTr("reports"); onClicked: root.reportsAsked() }
+        WordButton { text: qsTr("how it went", "weather, roads, costs over time"); onClicked: root.wentAsked() }
     }
     Choice {
         answers: [{ slug: "walks", name: qsTr("walks") }, { slug: "trips", name: qsTr("trips") }, { slug: "mends", name: qsTr("mends") }, { slug: "photos", name: qsTr("photos") }]

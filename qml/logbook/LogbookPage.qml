@@ -22,8 +22,10 @@ ColumnLayout {
     property string lastAct: ""
     signal exchangeAsked()
     signal searchAsked()
+    signal mapAsked()
     signal takenBack()
     signal reportsAsked()
+    signal wentAsked()
 
     property string shelf: "walks"
     property var pair: []
@@ -72,7 +74,7 @@ ColumnLayout {
         Layout.fillHeight: true
         topMargin: rowsHead.height
         // Qt 6.4 makes no bound component for a header
-        LogbookHead { id: rowsHead; parent: list.contentItem; y: -height; width: list.width; side: Tone.margin; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onReportsAsked: root.reportsAsked(); none: list.count > 0 ? "" : root.shelf === "walks" ? qsTr("No walk yet.") : root.shelf === "trips" ? qsTr("No trip yet.") : qsTr("No mend yet."); onHeightChanged: if (list.contentY <= 0) list.contentY = -height }
+        LogbookHead { id: rowsHead; parent: list.contentItem; y: -height; width: list.width; side: Tone.margin; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onMapAsked: root.mapAsked(); onReportsAsked: root.reportsAsked(); onWentAsked: root.wentAsked(); none: list.count > 0 ? "" : root.shelf === "walks" ? qsTr("No walk yet.") : root.shelf === "trips" ? qsTr("No trip yet.") : qsTr("No mend yet."); onHeightChanged: if (list.contentY <= 0) list.contentY = -height }
     }
     PhotoStrip {
         id: strip
@@ -84,7 +86,7 @@ ColumnLayout {
         Layout.leftMargin: Tone.margin - 4
         Layout.rightMargin: Tone.margin - 4
         topMargin: photosHead.height
-        LogbookHead { id: photosHead; parent: strip.contentItem; y: -height; width: strip.width; side: 4; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onReportsAsked: root.reportsAsked(); none: strip.count > 0 ? "" : qsTr("No photo yet."); onHeightChanged: if (strip.contentY <= 0) strip.contentY = -height }
+        LogbookHead { id: photosHead; parent: strip.contentItem; y: -height; width: strip.width; side: 4; shelf: root.shelf; waiting: root.waiting; onPicked: slug => root.shelf = slug; onExchangeAsked: root.exchangeAsked(); onSearchAsked: root.searchAsked(); onMapAsked: root.mapAsked(); onReportsAsked: root.reportsAsked(); onWentAsked: root.wentAsked(); none: strip.count > 0 ? "" : qsTr("No photo yet."); onHeightChanged: if (strip.contentY <= 0) strip.contentY = -height }
     }
     MoreWord { scroll: strip.visible ? strip : list; whole: 0; Layout.fillWidth: true; Layout.margins: Tone.gap }
     WordButton { visible: root.lastAct !== ""; text: qsTr("take back: %1", "what was written last").arg(root.lastAct); Layout.fillWidth: true; Layout.leftMargin: Tone.gap; Layout.rightMargin: Tone.gap; onClicked: root.takenBack() }

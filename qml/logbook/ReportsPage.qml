@@ -63,6 +63,10 @@ Scroll {
             BodyText { visible: text !== ""; text: root.fault.act ?? ""; font.bold: true; Layout.fillWidth: true }
         }
     }
+    Once {
+        wanted: !root.choosing
+        ReportScope { reports: root.reports; Layout.fillWidth: true; Layout.fillHeight: false }
+    }
     BodyText { visible: !root.choosing && root.reports.busy; text: qsTr("Drawing the pages …"); quiet: true; Layout.fillWidth: true }
     GridLayout {
         visible: !root.choosing
@@ -147,6 +151,7 @@ Scroll {
                 Layout.fillWidth: true
                 onPicked: slug => root.reports.ownData = slug === "kept"
             }
+            ReportSigners { reports: root.reports; Layout.fillWidth: true; Layout.preferredWidth: 10 }
             BodyText { text: qsTr("The file lies where you put it; nothing is sent anywhere."); level: "small"; quiet: true; Layout.fillWidth: true }
         }
     }

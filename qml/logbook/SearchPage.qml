@@ -14,7 +14,7 @@ Scroll {
     signal opened(string kind, string id)
 
     /// Kinds that have a page to open.
-    readonly property var pages: ["point", "finding", "trip"]
+    readonly property var pages: ["point", "finding", "trip", "stay"]
 
     spacing: 6
 

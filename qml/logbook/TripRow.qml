@@ -13,6 +13,7 @@ Press {
     required property string date
     required property string length
     required property string roadText
+    required property string wayText
     required property string note
     required property var points
     signal opened(string trip)
@@ -21,7 +22,7 @@ Press {
     bottomPadding: 10
     leftPadding: Tone.margin
     rightPadding: Tone.margin
-    spoken: Format.join([root.title, root.date, root.length, root.roadText, root.note], ", ")
+    spoken: Format.join([root.title, root.date, root.length, root.wayText, root.roadText, root.note], ", ")
     onClicked: root.opened(root.tripId)
 
     contentItem: RowLayout {
@@ -31,6 +32,7 @@ Press {
             spacing: 1
             BodyText { text: root.title; font.bold: true; Layout.fillWidth: true; Accessible.ignored: true }
             BodyText { text: Format.join([root.date, root.length], ", "); level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
+            BodyText { visible: text !== ""; text: root.wayText; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
             BodyText { visible: text !== ""; text: root.roadText; level: "small"; Layout.fillWidth: true; Accessible.ignored: true }
             BodyText { visible: text !== ""; text: root.note; level: "small"; quiet: true; Layout.fillWidth: true; Accessible.ignored: true }
         }

@@ -25,6 +25,7 @@ struct WalkRow {
     QString kindName;
     QString by;
     std::shared_ptr<const WalkRecord> walk; ///< counted when shown: "24 pass, 2 attention, 3 could not look"
+    std::shared_ptr<const Voice> voice;     ///< in which words
     bool finished = false;                  ///< otherwise it is open
 };
 class WalkListModel : public RowModel<WalkRow> {
@@ -44,8 +45,8 @@ struct TripRow {
     QString length;
     QString roadText;
     QString note;
-    std::shared_ptr<const Trip>
-        trip; ///< its outline is made when shown, [{lat, lon}], degrees: for a sketch only
+    std::shared_ptr<const Trip> trip; ///< its outline and the nearest named places are looked up when shown
+    Shown shown;                      ///< in which words, from which map
 };
 class TripListModel : public RowModel<TripRow> {
     Q_OBJECT
@@ -76,7 +77,10 @@ public:
 };
 
 [[nodiscard]] QString walkCounts(const WalkRecord &walk);
+/// For a sketch only: [{lat, lon}], degrees.
 [[nodiscard]] QVariantList tripOutline(const Trip &trip);
+/// From where to where, by the nearest named places.
+[[nodiscard]] QString tripWay(const TripRow &row);
 [[nodiscard]] std::vector<WalkRow> walkRows(const Shown &shown);
 [[nodiscard]] std::vector<TripRow> tripRows(const Shown &shown);
 [[nodiscard]] std::vector<MendRow> mendRows(const Shown &shown);

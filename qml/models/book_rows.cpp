@@ -3,6 +3,7 @@
 #include <set>
 
 #include "book_lists.hpp"
+#include "near_text.hpp"
 #include "walk/progress.hpp"
 
 namespace snugwalk {
@@ -13,6 +14,7 @@ struct Words {
 public:
     static QString counts(const Counts &counts);
     static QString road(RoadClass road);
+    static QString way(const Shown &shown, const Trip &trip);
 };
 
 QString Words::counts(const Counts &counts)
@@ -50,6 +52,15 @@ QString Words::road(RoadClass road)
     return {};
 }
 
+QString Words::way(const Shown &shown, const Trip &trip)
+{
+    if (trip.outline.size() < 2)
+        return {};
+    const QString from = nearText(shown, trip.outline.front());
+    const QString to = nearText(shown, trip.outline.back());
+    return from.isEmpty() ? QString() : tr("from: %1; to: %2", "places").arg(from, to);
+}
+
 // By lines of the tape, as the walk itself counts: one walk has one count everywhere.
 Counts countLines(const Walk &walk, const std::vector<Mark> &marks)
 {
@@ -81,6 +92,8 @@ Counts countLines(const Walk &walk, const std::vector<Mark> &marks)
 
 QString walkCounts(const WalkRecord &walk) { return Words::counts(countLines(walk.walk, walk.marks)); }
 
+QString tripWay(const TripRow &row) { return Words::way(row.shown, *row.trip); }
+
 QVariantList tripOutline(const Trip &trip)
 {
     QVariantList points;
@@ -101,7 +114,8 @@ std::vector<WalkRow> walkRows(const Shown &shown)
         const Walk &walk = it->walk;
         rows.push_back({Voice::text(walk.id.text()), shown.voice->dateTime(walk.started),
                         Voice::text(shown.voice->texts.kindName(walk.kind)), Voice::text(walk.by),
-                        std::shared_ptr<const WalkRecord>(shown.snapshot, &*it), walk.finished.has_value()});
+                        std::shared_ptr<const WalkRecord>(shown.snapshot, &*it), shown.voice,
+                        walk.finished.has_value()});
     }
     return rows;
 }
@@ -115,7 +129,7 @@ std::vector<TripRow> tripRows(const Shown &shown)
     for (auto it = trips.rbegin(); it != trips.rend(); ++it)
         rows.push_back({Voice::text(it->id.text()), Voice::text(it->title), shown.voice->date(it->start),
                         shown.voice->quantity(it->summary.length), Words::road(it->road),
-                        Voice::text(it->note), std::shared_ptr<const Trip>(shown.snapshot, &*it)});
+                        Voice::text(it->note), std::shared_ptr<const Trip>(shown.snapshot, &*it), shown});
     return rows;
 }
 

@@ -6,8 +6,10 @@
 #include <cmath>
 
 #include "finding_model.hpp"
+#include "near_text.hpp"
 #include "reason_text.hpp"
 #include "rig/names.hpp"
+#include "round/where_seen.hpp"
 #include "walk/mend_part.hpp"
 
 namespace snugwalk {
@@ -106,6 +108,7 @@ QVariantMap findingDetail(const Shown &shown, const FindingHistory &history)
                     {QStringLiteral("point"), Voice::text(finding.point)},
                     {QStringLiteral("defect"), voice.word("defects", finding.defect)},
                     {QStringLiteral("place"), voice.place(shown.history()->rig, finding.place)},
+                    {QStringLiteral("near"), nearText(shown, whereSeen(*shown.history(), history))},
                     {QStringLiteral("status"), Voice::text(status)},
                     {QStringLiteral("statusText"), voice.findingStatus(status)},
                     {QStringLiteral("since"), voice.date(finding.opened)},

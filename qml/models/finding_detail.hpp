@@ -8,7 +8,7 @@
 
 namespace snugwalk {
 
-/// {id, number, title, place, face, defect, status, statusText, callText, kind, concern, why: [text],
+/// {id, number, title, place, near, face, defect, status, statusText, callText, kind, concern, why: [text],
 /// looks: [{date, by, gradeText, grade, extentText, note, photos: [hash]}], mends: [{date, by, what, parts,
 /// cost}], photos: [{hash, caption, date, place}]}; newest look and photo first.
 [[nodiscard]] QVariantMap findingDetail(const Shown &shown, const FindingHistory &history);

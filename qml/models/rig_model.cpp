@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "base/text.hpp"
+#include "drawn_rig.hpp"
 #include "finding_detail.hpp"
 #include "rig/names.hpp"
 #include "rig/usual_fittings.hpp"
@@ -28,12 +29,6 @@ RigModel::RigModel(const ActDesk *desk, const WalkModel *walk, QObject *parent)
 }
 
 const Rig *RigModel::rig() const { return m_shown.history() == nullptr ? nullptr : &m_shown.history()->rig; }
-
-const Measures &RigModel::measures() const
-{
-    static const Measures none;
-    return rig() == nullptr ? none : rig()->measures;
-}
 
 QString RigModel::name() const { return rig() == nullptr ? QString() : Voice::text(rig()->name); }
 QString RigModel::about() const { return aboutWords(m_shown); }
@@ -100,8 +95,6 @@ QVariantList RigModel::fittingChoices() const
 
 bool RigModel::kerbLeft() const { return rig() != nullptr && kerbIsLeft(*rig()); }
 
-QString RigModel::kindSlug() const { return rig() == nullptr ? QString() : Voice::text(slug(rig()->kind)); }
-
 QStringList RigModel::placeNames() const
 {
     QStringList names;
@@ -114,15 +107,7 @@ QStringList RigModel::placeNames() const
     return names;
 }
 
-QVariantList RigModel::axles() const
-{
-    QVariantList list;
-    for (const Length &axle : measures().axles)
-        list << axle.si();
-    return list;
-}
-
-QVariantList RigModel::openings() const { return rig() == nullptr ? QVariantList() : openingList(*rig()); }
+QVariantMap RigModel::drawn() const { return rig() == nullptr ? QVariantMap() : drawnRig(*rig()); }
 
 QVariantMap RigModel::draft(const QVariantMap &map, bool own) const
 {

@@ -7,6 +7,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "act_desk.hpp"
+#include "ever_places.hpp"
 #include "finding_model.hpp"
 #include "start/first_look.hpp"
 #include "walk_budget.hpp"
@@ -27,17 +28,12 @@ class RigModel : public QObject {
     Q_PROPERTY(QStringList hiddenPoints READ hiddenPoints NOTIFY changed)
     Q_PROPERTY(bool fresh READ isFresh NOTIFY changed)
     Q_PROPERTY(int budget READ budget NOTIFY changed)
-    Q_PROPERTY(QString kindSlug READ kindSlug NOTIFY changed)
     Q_PROPERTY(QStringList placeNames READ placeNames NOTIFY changed)
     Q_PROPERTY(int findingCount READ findingCount NOTIFY changed)
+    Q_PROPERTY(QVariantMap drawn READ drawn NOTIFY changed)
+    Q_PROPERTY(QVariantList everPlaces READ everPlaces NOTIFY changed)
+    Q_PROPERTY(QString everElsewhere READ everElsewhere NOTIFY changed)
     Q_PROPERTY(bool kerbLeft READ kerbLeft NOTIFY changed)
-    Q_PROPERTY(double bodyLength READ bodyLength NOTIFY changed)
-    Q_PROPERTY(double bodyWidth READ bodyWidth NOTIFY changed)
-    Q_PROPERTY(double bodyHeight READ bodyHeight NOTIFY changed)
-    Q_PROPERTY(double floorHeight READ floorHeight NOTIFY changed)
-    Q_PROPERTY(double hitchLength READ hitchLength NOTIFY changed)
-    Q_PROPERTY(QVariantList axles READ axles NOTIFY changed)
-    Q_PROPERTY(QVariantList openings READ openings NOTIFY changed)
     Q_PROPERTY(snugwalk::FindingModel *findings READ findings CONSTANT)
     Q_PROPERTY(QVariantList fittings READ fittingChoices NOTIFY changed)
     Q_PROPERTY(QVariantList kinds READ kinds NOTIFY changed)
@@ -63,20 +59,15 @@ public:
     [[nodiscard]] bool isFresh() const { return wantsFirstLook(m_shown); }
     /// Minutes there are for a walk; 0 for all of it.
     [[nodiscard]] int budget() const { return m_budget; }
-    [[nodiscard]] QString kindSlug() const;
     /// Wheels and openings: what `place.named` of a finding may be.
     [[nodiscard]] QStringList placeNames() const;
     [[nodiscard]] int findingCount() const { return m_findings.rowCount(); }
     [[nodiscard]] bool kerbLeft() const;
-    // metres
-    [[nodiscard]] double bodyLength() const { return measures().length.si(); }
-    [[nodiscard]] double bodyWidth() const { return measures().width.si(); }
-    [[nodiscard]] double bodyHeight() const { return measures().height.si(); }
-    [[nodiscard]] double floorHeight() const { return measures().floorHeight.si(); }
-    [[nodiscard]] double hitchLength() const { return measures().hitchLength.si(); }
-    [[nodiscard]] QVariantList axles() const;
-    /// [{name, kind, face, x, y, z, w, h}]
-    [[nodiscard]] QVariantList openings() const;
+    /// What a drawing of it needs, see sheet/drawn_rig.hpp; empty without a rig.
+    [[nodiscard]] QVariantMap drawn() const;
+    /// Every place where something was ever found, see ever_places.hpp.
+    [[nodiscard]] QVariantList everPlaces() const { return everPlaceList(m_shown); }
+    [[nodiscard]] QString everElsewhere() const { return everElsewhereWords(m_shown); }
     [[nodiscard]] FindingModel *findings() { return &m_findings; }
     /// [{slug, name, about, lines, minutes, jobs, suggested, leftOut, holdsLeftOut}], the likely one first;
     /// one with `budget` is started within these minutes.
@@ -126,7 +117,6 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] const Rig *rig() const;
-    [[nodiscard]] const Measures &measures() const;
     void findFirstLook();
 
     const ActDesk *m_desk;

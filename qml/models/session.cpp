@@ -42,6 +42,7 @@ Session::Session(AppParts parts, QObject *parent)
     m_why = new WhyModel(&m_desk, this);
     m_whatIf = new WhatIfModel(&m_desk, this);
     m_trip = new TripModel(&m_desk, this);
+    m_map = new MapModel(&m_desk, this);
     m_intake = new IntakeModel(&m_desk, this);
     m_unmade = m_parts.bookMissing;
     connect(m_books, &BooksModel::changed, this, &Session::busyChanged);
@@ -53,10 +54,13 @@ Session::Session(AppParts parts, QObject *parent)
     connect(m_lastAct, &LastActModel::changed, this, &Session::busyChanged);
     m_reports = new ReportModel(&m_desk, this);
     connect(m_reports, &ReportModel::changed, this, &Session::busyChanged);
+    m_plots = new PlotsModel(&m_desk, this);
+    connect(m_plots, &PlotsModel::changed, this, &Session::busyChanged);
     connect(m_due, &DueModel::changed, this, &Session::busyChanged);
     connect(m_why, &WhyModel::changed, this, &Session::busyChanged);
     connect(m_whatIf, &WhatIfModel::changed, this, &Session::busyChanged);
     connect(m_trip, &TripModel::changed, this, &Session::busyChanged);
+    connect(m_map, &MapModel::changed, this, &Session::busyChanged);
     connect(m_intake, &IntakeModel::changed, this, &Session::busyChanged);
     connect(m_sync, &SyncModel::changed, this, &Session::busyChanged);
     connect(m_supplies, &SuppliesModel::changed, this, &Session::busyChanged);
@@ -164,11 +168,13 @@ void Session::showAll()
     m_why->show(m_shown);
     m_whatIf->show(m_shown);
     m_trip->show(m_shown);
+    m_map->show(m_shown);
     m_intake->show(m_shown);
     m_sync->show(m_shown);
     m_search->show(m_shown);
     m_lastAct->show(m_shown);
     m_reports->show(m_shown);
+    m_plots->show(m_shown);
     m_walk->setNumbered(m_rig->numbered());
 }
 

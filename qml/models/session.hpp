@@ -17,6 +17,8 @@
 #include "feedback_source.hpp"
 #include "intake_model.hpp"
 #include "last_act_model.hpp"
+#include "map_model.hpp"
+#include "plots_model.hpp"
 #include "points_model.hpp"
 #include "position_model.hpp"
 #include "report_model.hpp"
@@ -73,11 +75,13 @@ class Session : public QObject {
     Q_PROPERTY(snugwalk::WhyModel *why READ why CONSTANT)
     Q_PROPERTY(snugwalk::WhatIfModel *whatIf READ whatIf CONSTANT)
     Q_PROPERTY(snugwalk::TripModel *trip READ trip CONSTANT)
+    Q_PROPERTY(snugwalk::MapModel *map READ map CONSTANT)
     Q_PROPERTY(snugwalk::IntakeModel *intake READ intake CONSTANT)
     Q_PROPERTY(snugwalk::SyncModel *sync READ sync CONSTANT)
     Q_PROPERTY(snugwalk::SearchModel *search READ search CONSTANT)
     Q_PROPERTY(snugwalk::LastActModel *lastAct READ lastAct CONSTANT)
     Q_PROPERTY(snugwalk::ReportModel *reports READ reports CONSTANT)
+    Q_PROPERTY(snugwalk::PlotsModel *plots READ plots CONSTANT)
 public:
     /// Starts opening the logbook at once; `loaded` tells when the first answer came.
     explicit Session(AppParts parts, QObject *parent = nullptr);
@@ -90,8 +94,9 @@ public:
     {
         return m_walk->isBusy() || m_reading || m_trends->isBusy() || m_rig->isFitting() ||
                m_supplies->isBusy() || m_due->isBusy() || m_why->isBusy() || m_whatIf->isBusy() ||
-               m_trip->isBusy() || m_intake->isBusy() || m_bench->isBusy() || m_sync->isBusy() ||
-               m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy() || m_books->isBusy();
+               m_trip->isBusy() || m_map->isBusy() || m_intake->isBusy() || m_bench->isBusy() ||
+               m_sync->isBusy() || m_search->isBusy() || m_lastAct->isBusy() || m_reports->isBusy() ||
+               m_books->isBusy() || m_plots->isBusy();
     }
     [[nodiscard]] bool isStill() const { return m_parts.still; }
     [[nodiscard]] QString errorWhat() const { return m_errorWhat; }
@@ -140,11 +145,13 @@ public:
     [[nodiscard]] WhyModel *why() const { return m_why; }
     [[nodiscard]] WhatIfModel *whatIf() const { return m_whatIf; }
     [[nodiscard]] TripModel *trip() const { return m_trip; }
+    [[nodiscard]] MapModel *map() const { return m_map; }
     [[nodiscard]] IntakeModel *intake() const { return m_intake; }
     [[nodiscard]] SyncModel *sync() const { return m_sync; }
     [[nodiscard]] SearchModel *search() const { return m_search; }
     [[nodiscard]] LastActModel *lastAct() const { return m_lastAct; }
     [[nodiscard]] ReportModel *reports() const { return m_reports; }
+    [[nodiscard]] PlotsModel *plots() const { return m_plots; }
 
     Q_INVOKABLE void clearError();
     Q_INVOKABLE void chooseRig(const QString &id);
@@ -209,11 +216,13 @@ private:
     WhyModel *m_why;
     WhatIfModel *m_whatIf;
     TripModel *m_trip;
+    MapModel *m_map;
     IntakeModel *m_intake;
     SyncModel *m_sync;
     SearchModel *m_search;
     LastActModel *m_lastAct;
     ReportModel *m_reports;
+    PlotsModel *m_plots;
 };
 
 } // namespace snugwalk

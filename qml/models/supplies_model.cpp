@@ -2,7 +2,10 @@
 // From the list of the worker to lines, and a count back.
 #include "supplies_model.hpp"
 
+#include <algorithm>
 #include <set>
+
+#include "base/text.hpp"
 
 namespace snugwalk {
 namespace {
@@ -128,15 +131,16 @@ void SuppliesModel::setOnHand(const QString &item, const QString &amount)
         m_desk->refuse({Errc::InvalidInput, "the amount is not understood", amount.toStdString(),
                         "write it as 2 cartridges, 450 mL or 12"});
     };
-    const QString typed = amount.trimmed();
-    qsizetype end = 0;
-    while (end < typed.size() && (typed[end].isDigit() || typed[end] == u'.' || typed[end] == u','))
-        ++end;
-    bool isNumber = false;
-    const double quantity = typed.left(end).replace(u',', u'.').toDouble(&isNumber);
-    if (known == nullptr || !isNumber || m_shown.history() == nullptr)
+    const Result<std::string> plain = m_shown.voice->plain(amount.trimmed());
+    if (!plain) {
+        m_desk->refuse(plain.error());
+        return;
+    }
+    const std::size_t end = std::min(plain->find_first_not_of("0123456789."), plain->size());
+    const std::optional<double> quantity = parseDouble(plain->substr(0, end));
+    if (known == nullptr || !quantity || m_shown.history() == nullptr)
         return refuse();
-    const auto si = amountOf(*known, quantity, typed.mid(end).trimmed().toStdString());
+    const auto si = amountOf(*known, *quantity, trim(std::string_view(*plain).substr(end)));
     if (!si)
         return refuse();
     Stock stock;

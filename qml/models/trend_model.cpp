@@ -3,25 +3,14 @@
 #include "trend_model.hpp"
 
 #include <algorithm>
-#include <map>
 
 #include "due_words.hpp"
+#include "plot_picture.hpp"
+#include "report/plot/plot_ask.hpp"
 #include "trend_words.hpp"
 
 namespace snugwalk {
 namespace {
-
-std::string mostRead(const RigHistory &history)
-{
-    std::map<std::string, std::size_t> counts;
-    for (const WalkRecord &record : history.walks) {
-        for (const Mark &mark : record.marks)
-            counts[mark.point] += mark.readings.size();
-    }
-    const auto most = std::max_element(counts.begin(), counts.end(),
-                                       [](const auto &a, const auto &b) { return a.second < b.second; });
-    return most == counts.end() ? std::string() : most->first;
-}
 
 // What has a limit to be held against comes before what only goes with it, such as the air's temperature.
 std::vector<Trend> limitsFirst(std::vector<Trend> trends)
@@ -59,10 +48,20 @@ void TrendModel::show(const Shown &shown)
     m_shown = shown;
     m_rows.clear();
     for (const Trend &trend : m_trends)
-        m_rows << trendMap(*shown.voice, trend, civilDate(shown.snapshot->now));
+        m_rows << trendMap(*shown.voice, trend);
     Q_EMIT changed();
     if (isNew && !m_point.empty())
         open(Voice::text(m_point));
+}
+
+QVariantMap TrendModel::picture(int row, double width, double height, double letter, double stroke,
+                                const QString &family) const
+{
+    if (row < 0 || row >= static_cast<int>(m_trends.size()))
+        return {};
+    const Plot plot = readingPlot(m_trends[static_cast<std::size_t>(row)], civilDate(m_shown.snapshot->now),
+                                  screenVoice(*m_shown.voice));
+    return plotPicture(plot, {width, height, letter, stroke, family});
 }
 
 void TrendModel::open(const QString &point)
@@ -70,7 +69,7 @@ void TrendModel::open(const QString &point)
     const RigHistory *history = m_shown.history();
     if (history == nullptr)
         return;
-    m_point = point.isEmpty() ? mostRead(*history) : point.toStdString();
+    m_point = point.isEmpty() ? mostReadPoint(*history) : point.toStdString();
     m_trends.clear();
     m_rows.clear();
     ++m_waiting;

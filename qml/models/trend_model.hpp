@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QStringList>
 #include <QVariantList>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include "act_desk.hpp"
@@ -37,6 +38,9 @@ public:
     void show(const Shown &shown);
     /// Works the trends out on the worker. An empty slug is the point with the most readings.
     Q_INVOKABLE void open(const QString &point);
+    /// The plot of a row laid out, see plots/plot_picture.hpp; empty where there is none.
+    Q_INVOKABLE QVariantMap picture(int row, double width, double height, double letter, double stroke,
+                                    const QString &family) const;
 
 Q_SIGNALS:
     void changed();

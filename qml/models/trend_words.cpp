@@ -1,54 +1,32 @@
 // SPDX-License-Identifier: Apache-2.0
-// From a trend to a plot and a sentence.
+// From a trend to sentences.
 #include "trend_words.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
-
-#include "trend_axis.hpp"
 
 namespace snugwalk {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
-constexpr double daysAYear = 365.25;
-constexpr double roomAtTheSides = 0.04; ///< of the span, before the first dot and after the last
-constexpr double roomAboveAndBelow = 0.12;
-
 class TrendReader {
     Q_DECLARE_TR_FUNCTIONS(Trend)
 public:
-    TrendReader(const Voice &voice, const Trend &trend, CivilDate today)
-        : m_voice(voice), m_trend(trend), m_today(today), m_unit(unitOf(trend))
+    TrendReader(const Voice &voice, const Trend &trend)
+        : m_voice(voice), m_trend(trend), m_unit(unitOf(trend))
     {}
     QVariantMap read();
 
 private:
-    struct Spot {
-        double day;
-        double value;
-    };
-
     static std::string unitOf(const Trend &trend);
-    [[nodiscard]] double shown(double si) const;
     [[nodiscard]] QString words(double si) const { return m_voice.inUnit(m_trend.dimension, si, m_unit); }
-    [[nodiscard]] double day(const std::optional<CivilDate> &date) const
-    {
-        return date ? static_cast<double>(daysBetween(m_today, *date)) : nan;
-    }
     [[nodiscard]] QVariantList spots(const std::vector<TrendPoint> &points) const;
-    [[nodiscard]] QVariantList limits() const;
-    [[nodiscard]] QVariantList line(double lastDay) const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString slope() const;
     [[nodiscard]] QString crossing() const;
     [[nodiscard]] QString sentence() const;
-    void addAxes(QVariantMap &map) const;
 
     const Voice &m_voice;
     const Trend &m_trend;
-    const CivilDate m_today;
     const std::string m_unit;
 };
 
@@ -59,62 +37,14 @@ std::string TrendReader::unitOf(const Trend &trend)
     return trend.before.empty() ? std::string() : trend.before.back().unit;
 }
 
-// In the unit of the last reading; a unit that nobody knows any more is told in SI.
-double TrendReader::shown(double si) const
-{
-    const auto unit = findUnit(m_trend.dimension, m_unit);
-    return unit ? fromSi(*unit, si) : si;
-}
-
 QVariantList TrendReader::spots(const std::vector<TrendPoint> &points) const
 {
     QVariantList list;
     for (const TrendPoint &point : points)
-        list << QVariantMap{{QStringLiteral("day"), day(civilDate(point.at))},
-                            {QStringLiteral("value"), shown(point.si)},
-                            {QStringLiteral("leftOut"), point.leftOut},
+        list << QVariantMap{{QStringLiteral("leftOut"), point.leftOut},
                             {QStringLiteral("date"), m_voice.date(point.at)},
                             {QStringLiteral("text"), words(point.si)}};
     return list;
-}
-
-QVariantList TrendReader::limits() const
-{
-    QVariantList list;
-    const auto add = [&](double si, const QString &text) {
-        list << QVariantMap{{QStringLiteral("value"), shown(si)}, {QStringLiteral("text"), text}};
-    };
-    if (m_trend.lowSi)
-        add(*m_trend.lowSi, tr("at least %1").arg(words(*m_trend.lowSi)));
-    if (m_trend.highSi)
-        add(*m_trend.highSi, tr("at most %1").arg(words(*m_trend.highSi)));
-    return list;
-}
-
-// Least squares runs through the middle of the readings it was made from.
-QVariantList TrendReader::line(double lastDay) const
-{
-    double days = 0.0;
-    double si = 0.0;
-    int count = 0;
-    double first = nan;
-    for (const TrendPoint &point : m_trend.points) {
-        if (point.leftOut)
-            continue;
-        const double at = day(civilDate(point.at));
-        first = count == 0 ? at : first;
-        days += at;
-        si += point.si;
-        ++count;
-    }
-    if (!m_trend.perYearSi || count < 2)
-        return {};
-    const auto spot = [&](double at) {
-        const double value = si / count + *m_trend.perYearSi * (at - days / count) / daysAYear;
-        return QVariantMap{{QStringLiteral("day"), at}, {QStringLiteral("value"), shown(value)}};
-    };
-    const double likely = day(m_trend.likely);
-    return {spot(first), spot(std::isnan(likely) ? std::min(lastDay, std::max(0.0, first)) : likely)};
 }
 
 QString TrendReader::title() const
@@ -172,49 +102,6 @@ QString TrendReader::sentence() const
     return parts.join(u' ');
 }
 
-void TrendReader::addAxes(QVariantMap &map) const
-{
-    double firstDay = 0.0;
-    double lastDay = 0.0;
-    double least = std::numeric_limits<double>::max();
-    double most = std::numeric_limits<double>::lowest();
-    const auto value = [&](double si) {
-        least = std::min(least, shown(si));
-        most = std::max(most, shown(si));
-    };
-    for (const auto *points : {&m_trend.before, &m_trend.points}) {
-        for (const TrendPoint &point : *points) {
-            firstDay = std::min(firstDay, day(civilDate(point.at)));
-            value(point.si);
-        }
-    }
-    for (const auto &limit : {m_trend.lowSi, m_trend.highSi}) {
-        if (limit)
-            value(*limit);
-    }
-    for (const auto &date : {m_trend.likely, m_trend.late})
-        lastDay = date ? std::max(lastDay, day(date)) : lastDay;
-    const double sides = std::max(7.0, (lastDay - firstDay) * roomAtTheSides);
-    const double room =
-        most > least ? (most - least) * roomAboveAndBelow : std::max(1e-9, std::abs(most) * 0.1);
-    firstDay -= sides;
-    lastDay += sides;
-    least -= room;
-    most += room;
-    QVariantList ticks;
-    const auto unit = findUnit(m_trend.dimension, m_unit);
-    for (const double step : roundSteps(least, most))
-        ticks << QVariantMap{{QStringLiteral("value"), step},
-                             {QStringLiteral("text"), words(unit ? toSi(*unit, step) : step)}};
-    map[QStringLiteral("firstDay")] = firstDay;
-    map[QStringLiteral("lastDay")] = lastDay;
-    map[QStringLiteral("least")] = least;
-    map[QStringLiteral("most")] = most;
-    map[QStringLiteral("ticks")] = ticks;
-    map[QStringLiteral("dates")] = dateTicks(m_voice, m_today, firstDay, lastDay);
-    map[QStringLiteral("line")] = line(lastDay);
-}
-
 QVariantMap TrendReader::read()
 {
     QVariantMap map{
@@ -222,23 +109,13 @@ QVariantMap TrendReader::read()
         {QStringLiteral("sentence"), sentence()},
         {QStringLiteral("basis"), m_trend.basis.empty() ? QString() : m_voice.basis(m_trend.basis)},
         {QStringLiteral("points"), spots(m_trend.points)},
-        {QStringLiteral("before"), spots(m_trend.before)},
-        {QStringLiteral("limits"), limits()},
-        {QStringLiteral("low"), m_trend.lowSi ? shown(*m_trend.lowSi) : nan},
-        {QStringLiteral("high"), m_trend.highSi ? shown(*m_trend.highSi) : nan},
-        {QStringLiteral("early"), day(m_trend.early)},
-        {QStringLiteral("likely"), day(m_trend.likely)},
-        {QStringLiteral("late"), day(m_trend.late)}};
+        {QStringLiteral("before"), spots(m_trend.before)}};
     map[QStringLiteral("spoken")] = tr("%1, plot: %2", "reading, sentence").arg(title(), sentence());
-    addAxes(map);
     return map;
 }
 
 } // namespace
 
-QVariantMap trendMap(const Voice &voice, const Trend &trend, CivilDate today)
-{
-    return TrendReader(voice, trend, today).read();
-}
+QVariantMap trendMap(const Voice &voice, const Trend &trend) { return TrendReader(voice, trend).read(); }
 
 } // namespace snugwalk

@@ -9,9 +9,7 @@
 
 namespace snugwalk {
 
-/// {title, sentence, basis, points, before: [{day, value, leftOut, date, text}], low, high,
-/// line: [{day, value}], early, likely, late, firstDay, lastDay, least, most, ticks: [{value, text}],
-/// dates: [{day, text}], limits: [{value, text}], spoken}; NaN where there is none.
-[[nodiscard]] QVariantMap trendMap(const Voice &voice, const Trend &trend, CivilDate today);
+/// {title, sentence, basis, points, before: [{leftOut, date, text}], spoken}; its plot is `readingPlot`'s.
+[[nodiscard]] QVariantMap trendMap(const Voice &voice, const Trend &trend);
 
 } // namespace snugwalk

@@ -92,6 +92,12 @@ Result<std::string> Voice::plain(const QString &typed) const
     return std::move(plain.text);
 }
 
+QString Voice::twoWays(const DoubtfulNumber &number) const
+{
+    return tr("%1 can be read two ways. Write %2 or %3.")
+        .arg(text(number.typed), text(number.taken), text(number.other));
+}
+
 Result<double> Voice::typed(Dimension dimension, const QString &text, std::optional<Unit> bare) const
 {
     const Result<std::string> plain = this->plain(text.trimmed());

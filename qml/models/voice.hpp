@@ -53,6 +53,8 @@ public:
     /// What a person typed with its numbers made plain for the core.
     /// \returns `InvalidInput` for a number that can be read two ways, with both in `act`.
     [[nodiscard]] Result<std::string> plain(const QString &typed) const;
+    /// "1.250 can be read two ways. Write 1250 or 1,250."
+    [[nodiscard]] QString twoWays(const DoubtfulNumber &number) const;
     /// A quantity as typed, in SI; `bare` is the unit of a number without one. Errors as `plain` and
     /// `parseSi`.
     [[nodiscard]] Result<double> typed(Dimension dimension, const QString &text,

@@ -167,11 +167,7 @@ ReadingCheck checkTyped(const Shown &shown, const Point &point, const ReadingSpe
     const bool hasUnit = unitWritten(spec.dimension, plain.text).has_value() || bare.symbol.empty();
     const std::string forCore = hasUnit ? plain.text : plain.text + ' ' + std::string(bare.symbol);
     if (plain.doubtful) // a slip of the mark is a slip by a thousand: it is asked
-        return {false,
-                Words::tr("%1 can be read two ways. Write %2 or %3.")
-                    .arg(Voice::text(plain.doubtful->typed), Voice::text(plain.doubtful->taken),
-                         Voice::text(plain.doubtful->other)),
-                {}};
+        return {false, voice.twoWays(*plain.doubtful), {}};
     const Limits limits = limitsFor(spec, point, shown.history()->rig);
     const QString value = voice.inUnit(spec.dimension, *si, spec.unit);
     if (isOutside(limits, *si))

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Snugwalk.Style
 import Snugwalk.Controls
-import "geometry.js" as Geometry
+import Snugwalk.Sheet
 
 Press {
     id: root
@@ -13,8 +13,7 @@ Press {
     required property var rig
     property bool chosen: false
 
-    readonly property var extent: Geometry.extent("left", root.rig)
-    readonly property real drawn: Math.min((root.width - 24) / root.extent.across, Tone.px(58) / root.extent.up)
+    readonly property real drawn: Math.min((root.width - 20) / sheet.across, Tone.px(60) / sheet.up)
 
     checkable: false
     padding: 8
@@ -27,12 +26,11 @@ Press {
             Layout.fillWidth: true
             Layout.preferredHeight: Tone.px(62)
             Rectangle { anchors.fill: parent; color: Tone.paper; visible: root.chosen; radius: Tone.corner }
+            RigSheet { id: sheet; rig: root.rig; face: "left" }
             RigOutline {
                 anchors.fill: parent
-                rig: root.rig
-                face: "left"
-                noseLeft: true
-                box: ({ scale: root.drawn, x: (width - root.extent.across * root.drawn) / 2, y: height - 4 - root.extent.up * root.drawn })
+                sheet: sheet
+                box: ({ scale: root.drawn, x: (width - sheet.across * root.drawn) / 2, y: height - sheet.up * root.drawn })
             }
         }
         BodyText {

@@ -23,13 +23,18 @@ Scroll {
     readonly property bool walking: root.stand !== ""
 
     widest: root.width
+    held: board.held
     // told once the page has settled, for the faces' heights follow from it
     Binding { target: board; property: "mostHeight"; value: root.listed ? 320 : Math.max(90, Math.floor((root.height - head.implicitHeight - board.around - 40) / 2)); delayed: true }
     Item { implicitHeight: 4 }
     RigHead { id: head; rig: root.rig; brief: !root.listed; Layout.fillWidth: true; onSettingsAsked: root.settingsAsked(); onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() }
     RigBoard { id: board; rig: root.rig; stand: root.stand; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     // beside another place the drawing comes first, and its words follow
-    Once { wanted: !root.listed && !root.walking; RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() } }
-    FindingList { visible: root.listed; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
+    Once { wanted: !root.listed && !root.walking && !board.ever; RigWords { rig: root.rig; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onWhyAsked: root.whyAsked(); onEditAsked: root.editAsked() } }
+    Once {
+        wanted: board.ever
+        EverList { rig: root.rig; chosen: board.chosen; Layout.fillWidth: true; Layout.topMargin: Tone.gap; onOpened: id => root.opened(id); onShown: row => Qt.callLater(root.reveal, row) } // qmllint disable
+    }
+    FindingList { visible: root.listed && !board.ever; rig: root.rig; Layout.fillWidth: true; onOpened: id => root.opened(id) }
     BodyText { visible: root.footer !== ""; text: root.footer; level: "small"; quiet: true; Layout.fillWidth: true; Layout.topMargin: Tone.gap }
 }

@@ -4,116 +4,153 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
 import Snugwalk.Controls
-import "geometry.js" as Geometry
+import Snugwalk.Sheet
 
 Item {
     id: root
 
-    /// Measures: bodyLength, bodyWidth, bodyHeight, floorHeight, hitchLength, axles, openings, kindSlug.
+    /// What is drawn of the rig, as models give it under `drawn` or `draft`.
     required property var rig
     required property string face
     property bool noseLeft: true
-    /// Findings of every face, as `Spots.all` gives them.
+    /// Findings of every face, as `Spots.all` gives them, or places with `times` and `open`.
     property var spots: []
     property bool balloonsBelow: false
     property string label: ""
     property bool measured: true
-    property var stand: null
+    /// A stand to show where it is on this face; "" for none.
+    property string stand: ""
     property string standLabel: ""
     property bool placing: false
     /// Without numbers a finding is its shape alone, and takes no room at the edge.
     property bool numbered: true
+    property bool zoomable: false
     property real mostHeight: 320
     signal opened(string findingId)
     signal placed(real x, real y, real z)
 
+    readonly property alias area: area
     readonly property var mine: root.spots.filter(one => one.face === root.face && !isNaN(one.x))
-    readonly property var extent: Geometry.extent(root.face, root.rig)
     readonly property real balloonSide: Math.max(Tone.target, Tone.px(36))
-    readonly property var layout: Geometry.balloons(root.mine.map(one => root.paper(one).x), root.width, root.balloonSide)
-    readonly property int rows: root.mine.length === 0 || !root.numbered ? 0 : Math.ceil(root.mine.length / Math.max(1, Math.floor(root.width / root.balloonSide)))
+    readonly property int rows: root.numbered ? sheet.balloonRows(root.mine.length, root.width, root.balloonSide) : 0
     readonly property real balloonRoom: root.rows * root.balloonSide + (root.rows ? 6 : 0)
-    readonly property real foot: foot.implicitHeight + 14
+    readonly property real foot: foot.implicitHeight + 6
     /// Height beside the face itself, whatever its scale.
-    readonly property real trim: root.balloonRoom + 10 + 14 + (root.measured ? 2 : 1) * Math.ceil(Tone.small * 1.4)
-    readonly property real scale1: Math.min((root.width - 2 * Tone.margin) / root.extent.across, root.mostHeight / root.extent.up)
-    readonly property var box: ({ scale: root.scale1, x: (root.width - root.extent.across * root.scale1) / 2,
-        y: (root.balloonsBelow ? 0 : root.balloonRoom) + 10 })
-    readonly property real low: root.box.y + root.extent.up * root.scale1
+    readonly property real trim: root.balloonRoom + 8 + (root.measured ? 2 : 1) * Math.ceil(Tone.small * 1.4)
+    readonly property real scale1: Math.max(0, Math.min((root.width - 8) / sheet.across, root.mostHeight / sheet.up))
+    readonly property var box: ({ scale: area.scaled, x: area.origin.x, y: area.y + area.origin.y })
+    readonly property real low: area.y + area.height
+    /// Those in sight with their spots: all of them, unless the drawing is looked at nearer.
+    readonly property var seen: root.mine.map(one => ({ one: one, spot: root.paper(one) })).filter(one => !area.near || root.isInSight(one.spot))
+    readonly property var centres: root.numbered ? sheet.balloons(root.seen.map(one => one.spot), root.width, root.balloonSide, root.balloonsBelow ? root.low + root.foot : root.balloonRoom - 6, root.balloonsBelow) : []
 
-    function standOf(slug: string, rig: var, kerbLeft: bool): var {
-        return Geometry.standPlace(slug, rig, kerbLeft);
-    }
     function paper(spot: var): point {
-        const p = Geometry.project(root.face, root.rig, root.box, root.noseLeft, spot.x, spot.y, spot.z);
-        return Qt.point(p.x, p.y);
+        if (!(sheet.across > 0)) // read, so that whoever asks is told of another rig or face
+            return Qt.point(0, 0);
+        const box = root.box, p = sheet.paper(spot.x, spot.y, spot.z);
+        return Qt.point(box.x + p.x * box.scale, box.y + p.y * box.scale);
+    }
+    function isInSight(spot: point): bool {
+        return spot.x >= 0 && spot.x <= root.width && spot.y >= area.y && spot.y <= root.low;
     }
     function balloonPlace(index: int): point {
-        const one = root.layout[index] ?? { x: 0, row: 0 }, above = (root.rows - 1 - one.row) * root.balloonSide + root.balloonSide / 2;
-        return Qt.point(one.x, root.balloonsBelow ? root.low + root.foot + root.balloonRoom - above : above);
+        return root.centres[index] ?? Qt.point(0, 0);
+    }
+    function speak(one: var): string {
+        return one.times > 0 ? qsTr("place %1: %2, %3", "number, where, how often and when").arg(one.number).arg(one.where).arg(one.when)
+            : qsTr("finding %1: %2, %3", "number, what, call").arg(one.number).arg(one.title).arg(one.callText);
     }
 
+    onFaceChanged: area.whole()
     implicitHeight: root.low + root.foot + (root.balloonsBelow ? root.balloonRoom : 0)
+    activeFocusOnTab: root.zoomable
+    Keys.enabled: root.zoomable
+    Keys.onPressed: event => event.accepted = area.key(event)
     Accessible.role: Accessible.Graphic
     Accessible.name: root.label === "" ? qsTr("drawing of the rig") : qsTr("drawing of the rig, %1", "which face").arg(root.label)
+    Accessible.focusable: root.zoomable
 
-    RigOutline {
-        anchors.fill: parent
-        rig: root.rig
-        face: root.face
-        box: root.box
-        noseLeft: root.noseLeft
-        stand: root.stand
+    RigSheet { id: sheet; rig: root.rig ?? ({}); face: root.face; noseLeft: root.noseLeft; stand: root.stand }
+    ZoomArea {
+        id: area
+        y: root.balloonsBelow ? 2 : root.balloonRoom + 2
+        width: root.width
+        height: Math.ceil(sheet.up * root.scale1)
+        fit: root.scale1
+        across: sheet.across
+        up: sheet.up
+        active: root.zoomable
+        RigOutline {
+            anchors.fill: parent
+            sheet: sheet
+            box: ({ scale: area.scaled, x: area.origin.x, y: area.origin.y })
+            z: -1
+        }
+        Repeater {
+            model: sheet.tanks
+            Digits {
+                required property var modelData
+                text: modelData.letter
+                size: Tone.px(13)
+                color: Tone.quiet
+                x: Math.round(area.origin.x + modelData.x * area.scaled - width / 2)
+                y: Math.round(area.origin.y + modelData.y * area.scaled - height / 2)
+                visible: x > 0 && x + width < area.width && y > 0 && y + height < area.height
+                Accessible.ignored: true
+            }
+        }
     }
+    FocusEdge { around: area; shown: root.zoomable && root.activeFocus }
     TapHandler {
         enabled: root.placing
         onTapped: point => {
-            const at = Geometry.unproject(root.face, root.rig, root.box, root.noseLeft, point.position.x, point.position.y);
+            const box = root.box, at = sheet.place((point.position.x - box.x) / box.scale, (point.position.y - box.y) / box.scale);
             root.placed(at.x, at.y, at.z);
         }
     }
-    Item {
+    RigFoot {
         id: foot
-        readonly property point front: root.paper({ x: 0, y: 0, z: 0 })
-        readonly property point rear: root.paper({ x: root.rig.bodyLength, y: 0, z: 0 })
-        y: Math.round(root.low + 10)
+        y: Math.round(root.low + 2)
         width: root.width
-        implicitHeight: name.height + (size.visible ? size.height : 0)
-        Item {
-            id: size
-            visible: root.measured && Math.abs(foot.rear.x - foot.front.x) > metres.implicitWidth + 40
-            x: Math.round(Math.min(foot.front.x, foot.rear.x))
-            width: Math.round(Math.abs(foot.rear.x - foot.front.x))
-            height: visible ? metres.height : 0
-            Rectangle { y: Math.round(parent.height / 2); width: parent.width; height: Tone.hair; color: Tone.quiet }
-            Rectangle { y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
-            Rectangle { x: parent.width - width; y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
-            Rectangle { anchors { fill: metres; leftMargin: -8; rightMargin: -8 } color: Tone.paper }
-            BodyText { id: metres; level: "small"; wrapMode: Text.NoWrap; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.rig.bodyLength); Accessible.ignored: true }
-        }
-        BodyText {
-            id: name
-            y: size.height
-            width: parent.width
-            text: root.stand && root.standLabel !== "" ? root.standLabel : root.label
-            level: "small"
-            quiet: !root.stand
-            horizontalAlignment: Text.AlignHCenter
-            Accessible.ignored: true
+        from: Math.min(root.paper({ x: 0, y: 0, z: 0 }).x, root.paper({ x: root.rig?.bodyLength ?? 0, y: 0, z: 0 }).x)
+        to: Math.max(root.paper({ x: 0, y: 0, z: 0 }).x, root.paper({ x: root.rig?.bodyLength ?? 0, y: 0, z: 0 }).x)
+        metres: root.rig?.bodyLength ?? 0
+        measured: root.measured && !area.near
+        text: sheet.stands && root.standLabel !== "" ? root.standLabel : root.label
+        strong: sheet.stands
+        tanks: sheet.tanks
+    }
+    Repeater {
+        model: root.numbered ? root.seen.length : 0
+        Rectangle { // a leader, under every shape and balloon
+            id: leader
+            required property int index
+            readonly property point from: root.seen[leader.index]?.spot ?? Qt.point(0, 0)
+            readonly property point to: root.balloonPlace(leader.index)
+            x: leader.from.x
+            y: leader.from.y - height / 2
+            width: Math.hypot(leader.to.x - leader.from.x, leader.to.y - leader.from.y)
+            height: Tone.hair
+            color: Tone.ink
+            antialiasing: true
+            transformOrigin: Item.Left
+            rotation: Math.atan2(leader.to.y - leader.from.y, leader.to.x - leader.from.x) * 180 / Math.PI
         }
     }
     Repeater {
-        model: root.mine
+        model: root.seen
         SpotMark {
             required property var modelData
             required property int index
-            number: modelData.number
-            kind: modelData.kind
-            spoken: qsTr("finding %1: %2, %3", "number, what, call").arg(modelData.number).arg(modelData.title).arg(modelData.callText)
+            number: modelData.one.number
+            kind: modelData.one.kind
+            spoken: root.speak(modelData.one)
+            times: modelData.one.times ?? 0
+            open: modelData.one.open ?? true
             numbered: root.numbered
-            spot: root.paper(modelData)
+            spot: modelData.spot
             balloon: root.balloonPlace(index)
-            onOpened: root.opened(modelData.findingId)
+            onOpened: root.opened(modelData.one.findingId)
         }
     }
 }

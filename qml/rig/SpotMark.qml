@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// One finding on the drawing: its shape at the spot, a thin leader, a numbered balloon at the edge.
+// One finding on the drawing: its shape at the spot, a numbered balloon at the edge; the leader lies below.
 pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Style
@@ -15,38 +15,35 @@ Item {
     required property point spot
     required property point balloon
     property bool numbered: true
+    /// How often something was found here; 0 for a finding of its own.
+    property int times: 0
+    property bool open: true
     property real balloonSize: Tone.px(32)
     signal opened()
 
-    readonly property real run: Math.hypot(root.balloon.x - root.spot.x, root.balloon.y - root.spot.y)
-    readonly property real turn: Math.atan2(root.balloon.y - root.spot.y, root.balloon.x - root.spot.x) * 180 / Math.PI
-
     anchors.fill: parent
 
-    Rectangle {
-        visible: root.numbered
-        x: root.spot.x
-        y: root.spot.y - height / 2
-        width: Math.max(0, root.run - root.balloonSize / 2)
-        height: Tone.hair
-        color: Tone.ink
-        antialiasing: true
-        transformOrigin: Item.Left
-        rotation: root.turn
-    }
     Glyph {
+        visible: root.times === 0
         kind: root.kind
         size: Tone.px(20)
         x: root.spot.x - width / 2
         y: root.spot.y - height / 2
         Accessible.ignored: true
     }
-    MouseArea {
+    EverShape {
+        visible: root.times > 0
+        times: root.times
+        open: root.open
+        x: root.spot.x - width / 2
+        y: root.spot.y - height / 2
+    }
+    Item { // lets a drag through to what lies below
         width: Tone.target
         height: Tone.target
         x: root.spot.x - width / 2
         y: root.spot.y - height / 2
-        onClicked: root.opened()
+        TapHandler { onTapped: root.opened() }
     }
     Press {
         visible: root.numbered

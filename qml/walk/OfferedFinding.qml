@@ -43,7 +43,7 @@ ColumnLayout {
     OpenFinding { finding: root.finding; Layout.fillWidth: true }
     RigView {
         visible: root.spot !== null
-        rig: root.rig
+        rig: root.rig.drawn
         face: root.spot?.face ?? "left"
         noseLeft: root.rig.kerbLeft
         spots: root.spot ? [root.spot] : []

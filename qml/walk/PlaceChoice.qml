@@ -7,6 +7,7 @@ import Snugwalk.Style
 import Snugwalk.Controls
 import Snugwalk.Models
 import Snugwalk.Rig
+import Snugwalk.Sheet
 
 ColumnLayout {
     id: root
@@ -16,7 +17,7 @@ ColumnLayout {
     /// {named} or {face, x, y, z} in metres; empty when not told.
     property var place: ({})
 
-    readonly property string usual: view.standOf(root.standSlug, root.rig, root.rig.kerbLeft).face
+    readonly property string usual: sheet.standFace
     property string face: root.usual
     readonly property string kerb: root.rig.kerbLeft ? "left" : "right"
     readonly property var faces: [
@@ -51,9 +52,10 @@ ColumnLayout {
 
     BodyText { text: qsTr("Where: %1", "place on the rig").arg(root.words); level: "small"; quiet: !root.place.face && !root.place.named; Layout.fillWidth: true }
     Choice { answers: root.faces; chosen: root.face; Layout.fillWidth: true; onPicked: slug => root.face = slug }
+    RigSheet { id: sheet; rig: root.rig.drawn; stand: root.standSlug }
     RigView {
         id: view
-        rig: root.rig
+        rig: root.rig.drawn
         face: root.face
         noseLeft: root.rig.kerbLeft
         label: qsTr("touch the spot")

@@ -4,23 +4,24 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Snugwalk.Models
 import Snugwalk.Rig
+import Snugwalk.Sheet
 
 RigView {
     id: root
 
     required property RigModel model
     required property string standSlug
-    readonly property var place: root.standOf(root.standSlug, root.model, root.model.kerbLeft)
 
-    rig: root.model
-    face: root.place.face
+    rig: root.model.drawn
+    face: where.standFace || (root.model.kerbLeft ? "left" : "right")
     noseLeft: root.model.kerbLeft
     spots: found.all
-    stand: root.place.level === "" ? null : root.place
-    standLabel: root.place.level === "inside" ? qsTr("stand inside, here") : root.place.level === "roof" ? qsTr("from the ladder, or a camera on a pole")
-        : root.place.level === "under" ? qsTr("look from the edges") : qsTr("stand here")
+    stand: root.standSlug
+    standLabel: where.standLevel === "inside" ? qsTr("stand inside, here") : where.standLevel === "roof" ? qsTr("from the ladder, or a camera on a pole")
+        : where.standLevel === "under" ? qsTr("look from the edges") : qsTr("stand here")
     measured: false
     numbered: false
 
     Spots { id: found; model: root.model.findings }
+    RigSheet { id: where; rig: root.model.drawn; stand: root.standSlug }
 }

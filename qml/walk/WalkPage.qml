@@ -246,15 +246,24 @@ FocusScope {
             onDone: root.leaveKeypad()
         }
         Rule { Layout.fillWidth: true }
-        Flow {
+        RowLayout {
             spacing: 10
-            Layout.fillWidth: true
             Layout.leftMargin: Tone.margin - 4
             Layout.rightMargin: Tone.margin - 4
-            WordButton { visible: root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; onClicked: root.walk.undo() }
-            WordButton { visible: !root.warned && !root.cramped && !root.keyed; text: qsTr("pass at a glance", "act"); onClicked: root.pass("glance") }
-            WordButton { visible: (!root.cramped || root.warned) && !root.keyed; text: qsTr("stop here"); onClicked: root.asked("finish") }
-            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; onClicked: root.asked("emergency") }
+            Item {
+                implicitHeight: ends.height
+                Layout.fillWidth: true
+                Flow {
+                    id: ends
+                    width: parent.width
+                    spacing: 10
+                    WordButton { visible: root.cramped; text: qsTr("undo"); enabled: root.walk.canUndo; onClicked: root.walk.undo() }
+                    WordButton { visible: !root.warned && !root.cramped && !root.keyed; text: qsTr("pass at a glance", "act"); onClicked: root.pass("glance") }
+                    WordButton { visible: (!root.cramped || root.warned) && !root.keyed; text: qsTr("stop here"); onClicked: root.asked("finish") }
+                }
+            }
+            // in the lower right corner, as on every page
+            WordButton { text: qsTr("emergency", "opens the emergency card"); strong: true; Layout.alignment: Qt.AlignBottom; onClicked: root.asked("emergency") }
         }
     }
 }

@@ -281,6 +281,7 @@ def wanted_texts(points, sets):
             "events": set(sets["events"]) | set(USES), "emergency": ["title", "gas", "co", "fire", "tingle"],
             "holds": HOLDS + ["grade_5", "could_not_look"],
             "forbids": ["move", "sleep", "plug", "light"], "fittings": FITTINGS,
+            "tanks": ["fresh_water", "grey_water", "black_water", "gas", "battery"],
             "places": PLACES, "statuses": ["open", "mended", "confirmed", "gone"],
             "own": ["look", "pass", *(f"grade_{grade}" for grade in range(1, 6))]}
 

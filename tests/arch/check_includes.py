@@ -10,6 +10,7 @@ ARROWS = {
     "rig": "base",
     "trip": "base",
     "weather": "base trip",
+    "map": "base trip weather",
     "road": "base trip",
     "catalogue": "base rig",
     "walk": "base rig catalogue",
@@ -20,8 +21,8 @@ ARROWS = {
     "logbook": "base keys rig catalogue walk trip",
     "exchange": "base keys walk logbook sync",
     "sync": "base keys logbook",
-    "round": "base rig catalogue walk trip weather road due concern compare bench logbook",
-    "report": "base rig catalogue walk trip concern compare due round",
+    "round": "base rig catalogue walk trip weather map road due concern compare bench logbook",
+    "report": "base rig catalogue walk trip map concern compare due round",
 }
 OUTSIDE = ("platform/", "qml/", "tests/")
 QUOTED = re.compile(r'^\s*#\s*include\s*"([^"]+)"', re.M)

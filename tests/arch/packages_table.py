@@ -45,6 +45,8 @@ PKG_CONFIG = {
 }
 
 PROGRAMS = {
+    "rsvg-convert": ["librsvg2-bin"],
+    "node": ["nodejs"],
     "GeodSolve": ["geographiclib-tools"],
     "Rscript": ["r-base-core", "r-cran-survival"],
     "b2sum": [],

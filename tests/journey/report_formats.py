@@ -84,8 +84,9 @@ def on_the_map(program):
     left_out = features(program)
     check(left_out and all(f["geometry"] is None for f in left_out), "a place nobody asked for")
     known = {f["id"] for f in program.json(*NOW, "finding", "list", "--all")["findings"]}
-    trips = program.json("trip", "list")["trips"]
-    check(len(left_out) == len(known) + len(trips), "not one feature a finding and a trip")
+    kept = program.json("trip", "list")
+    there = len(known) + len(kept["trips"]) + len(kept["stays"])
+    check(kept["stays"] and len(left_out) == there, "not one feature a finding, a trip and a stay")
     seen = {}
     for detail in ("coarse", "exact"):
         placed = [f for f in features(program, "--place", detail) if f["geometry"] is not None]

@@ -33,6 +33,7 @@ private Q_SLOTS:
     void everyWorkedExampleHasAnAnswer();
     void theRigsPlatesAreFilledIn();
     void aFaultStandsAtItsField();
+    void figuresAreReadByTheMarksOfTheLanguage();
     void whatIsMissingIsNamed();
     void oneOfTwoThatMayStayEmptyIsAskedFor();
     void whatWasTypedStaysWithItsQuestion();
@@ -110,6 +111,31 @@ void TstBench::aFaultStandsAtItsField()
     // beyond what can be typed: the limits are told
     bench.type(QStringLiteral("load"), QStringLiteral("60 t"));
     QVERIFY(field(bench, QStringLiteral("load"), "problem").remove(u',').contains(QStringLiteral("5000")));
+}
+
+// Decimal marks: the locale's own (Unicode CLDR), as Qt's QLocale carries them.
+void TstBench::figuresAreReadByTheMarksOfTheLanguage()
+{
+    AppFixture app(AppFixture::Book::Empty);
+    Session &session = app.open();
+    session.setLanguage(QStringLiteral("de"));
+    BenchModel &bench = *session.bench();
+    const QString load = QStringLiteral("load");
+    bench.open(pressure);
+    bench.type(load, QStringLiteral("512,5 kg"));
+    QCOMPARE(field(bench, load, "typed"), QStringLiteral("512,5 kg"));
+    QVERIFY2(field(bench, load, "understood").contains(QStringLiteral("512,5")),
+             qPrintable(field(bench, load, "understood")));
+    bench.type(load, QStringLiteral("1.250 kg")); // 1250 in German, 1.25 on a gauge made elsewhere
+    QVERIFY2(field(bench, load, "problem").contains(QStringLiteral("1250")),
+             qPrintable(field(bench, load, "problem")));
+    QVERIFY(bench.figures().isEmpty());
+    bench.showExample(); // plain, whatever the language
+    QCOMPARE(field(bench, load, "problem"), QString());
+    QVERIFY(!bench.figures().isEmpty());
+    session.setLanguage(QStringLiteral("en"));
+    bench.type(load, QStringLiteral("1,050 kg"));
+    QCOMPARE(field(bench, load, "problem"), QString());
 }
 
 void TstBench::whatIsMissingIsNamed()

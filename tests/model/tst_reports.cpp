@@ -26,6 +26,10 @@ public:
         return m_desk.kinds(texts);
     }
     [[nodiscard]] std::vector<std::string> endings() const override { return m_desk.endings(); }
+    [[nodiscard]] ReportChoices choices(const Shown &shown, const std::string &kind) const override
+    {
+        return m_desk.choices(shown, kind);
+    }
     [[nodiscard]] Result<ReportLook> look(Logbook &book, const Shown &shown, const ReportWish &wish,
                                           int width) const override
     {
@@ -38,6 +42,11 @@ public:
     {
         note();
         return m_desk.bytes(book, shown, wish, ending);
+    }
+    [[nodiscard]] Result<std::string> plotBytes(const Plot &plot, const std::string &ending) const override
+    {
+        note();
+        return m_desk.plotBytes(plot, ending);
     }
     mutable std::atomic<int> looks = 0;
     mutable std::atomic<int> onMain = 0;
@@ -84,6 +93,8 @@ private Q_SLOTS:
     void eachKindIsNamedAndDrawn();
     void aChangeMeanwhileIsDrawnOnce();
     void filesAreWhatTheirEndingSays();
+    void whatItIsAboutIsChosen();
+    void whatIsSignedStaysAsItStood();
     void aFileThatCannotBeWrittenIsTold();
     void withoutAWalkThereIsStillAPage();
     void cleanupTestCase() { m_demo.reset(); }
@@ -171,6 +182,79 @@ void TstReports::filesAreWhatTheirEndingSays()
     }
     QCOMPARE(home.desk.onMain.load(), 0);
     QVERIFY(home.reports().suggested(QStringLiteral("pdf")).endsWith(QStringLiteral("-walk-2026-11-24.pdf")));
+}
+
+void TstReports::whatItIsAboutIsChosen()
+{
+    Home &home = *m_demo;
+    ReportModel &reports = home.reports();
+    const auto slugOf = [](const QVariant &one) { return one.toMap()[QStringLiteral("slug")].toString(); };
+    reports.setKind(QStringLiteral("then_and_now"));
+    reports.open();
+    home.fixture.settle();
+    const QVariantList walks = reports.walks();
+    QVERIFY(walks.size() > 3);
+    QVERIFY(slugOf(walks[0]).isEmpty());             // the last one
+    QCOMPARE(reports.others().size(), walks.size()); // all but itself, and the one before the first offered
+    const QString before = reports.words();
+    reports.setWalk(slugOf(walks[2]));
+    QCOMPARE(slugOf(reports.others()[1]), slugOf(walks[3])); // what stands before it
+    reports.setOther(slugOf(walks[3]));
+    home.fixture.settle();
+    QVERIFY2(reports.fault().isEmpty(), qPrintable(reports.words()));
+    QVERIFY(reports.words() != before);
+    QCOMPARE(reports.walk(), slugOf(walks[2]));
+
+    reports.setKind(QStringLiteral("work_order"));
+    home.fixture.settle();
+    QVERIFY(reports.walks().isEmpty());
+    QVERIFY(reports.walk().isEmpty());
+    QVERIFY(reports.hasSite());
+    const QVariantList findings = reports.findings();
+    QVERIFY(findings.size() > 1);
+    reports.setChosen({slugOf(findings[1]), QStringLiteral("no such id")});
+    reports.setSite(QStringLiteral("access"), QStringLiteral(" by the yard gate "));
+    home.fixture.settle();
+    QCOMPARE(reports.chosen(), QStringList{slugOf(findings[1])});
+    QVERIFY(reports.words().contains(QStringLiteral(": by the yard gate\n")));
+    const auto titleOf = [&](qsizetype i) {
+        return findings[i].toMap()[QStringLiteral("name")].toString().section(u':', 0, 0);
+    };
+    QVERIFY(reports.words().contains(titleOf(1)));
+}
+
+void TstReports::whatIsSignedStaysAsItStood()
+{
+    Home &home = *m_demo;
+    ReportModel &reports = home.reports();
+    reports.setKind(QStringLiteral("out_and_back"));
+    reports.open();
+    home.fixture.settle();
+    QCOMPARE(reports.signers().size(), 4);
+    const QVariantMap left{{QStringLiteral("x"), 0.1}, {QStringLiteral("y"), 0.1}};
+    const QVariantMap right{{QStringLiteral("x"), 0.6},
+                            {QStringLiteral("y"), 7.0}}; // off the line: kept on it
+    const QVariantList strokes{QVariant(QVariantList{left, right})};
+    reports.sign(9, strokes); // no such line
+    reports.sign(0, {});      // nothing drawn
+    QVERIFY(!reports.isSigned());
+    reports.sign(0, strokes);
+    home.fixture.settle();
+    QVERIFY(reports.isSigned());
+    QVERIFY(reports.signers()[0].toMap()[QStringLiteral("signed")].toBool());
+    QVERIFY(reports.words().contains(QStringLiteral("signed on the screen, ")));
+    const QString file = home.file("signed.html");
+    reports.save(QStringLiteral("html"), file);
+    home.fixture.settle();
+    QVERIFY(contentOf(file).contains("viewBox='0 0 1000 300'"));
+    QVERIFY(contentOf(file).contains("L600.0 300.0"));
+    reports.setPlace(QStringLiteral("coarse")); // nobody signed that
+    home.fixture.settle();
+    QVERIFY(!reports.isSigned());
+    reports.setPlace(QStringLiteral("left_out"));
+    reports.sign(1, strokes);
+    reports.close();
+    QVERIFY(!reports.isSigned());
 }
 
 void TstReports::aFileThatCannotBeWrittenIsTold()

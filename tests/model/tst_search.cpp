@@ -15,6 +15,7 @@ private Q_SLOTS:
     void wordsFindWhatWasFound();
     void wordsAreOfTheLanguageAtHand();
     void aCountIsTakenBack();
+    void aCountIsReadByTheMarksOfTheLanguage();
     void aRigThatBeganStays();
 };
 
@@ -69,6 +70,23 @@ void TstSearch::aCountIsTakenBack()
     app.close();
     const auto all = allRigs(app.book());
     QVERIFY(stocksOf(app.book(), all->front().id)->empty());
+}
+
+void TstSearch::aCountIsReadByTheMarksOfTheLanguage()
+{
+    AppFixture app;
+    app.open().setLanguage(QStringLiteral("de"));
+    app.session().supplies()->setOnHand(QStringLiteral("lap-sealant"), QStringLiteral("2,5"));
+    app.settle();
+    QCOMPARE(app.session().errorWhat(), QString());
+    app.session().supplies()->setOnHand(QStringLiteral("lap-sealant"), QStringLiteral("1.250")); // or 1,25
+    app.settle();
+    QVERIFY(!app.session().errorWhat().isEmpty());
+    app.close();
+    const auto stocks = stocksOf(app.book(), allRigs(app.book())->front().id);
+    QCOMPARE(stocks->size(), std::size_t{1});
+    const SupplyItem *item = app.parts.supplies->find("lap-sealant");
+    QCOMPARE(stocks->front().si, *amountOf(*item, 2.5, ""));
 }
 
 void TstSearch::aRigThatBeganStays()

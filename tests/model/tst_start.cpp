@@ -98,9 +98,10 @@ void TstStart::threeAnswersMakeARig()
     addRig(app, least());
     const RigModel &rig = *app.session().rig();
     QCOMPARE(rig.name(), QStringLiteral("Kea"));
-    QCOMPARE(rig.axles().size(), 2);
-    QVERIFY(rig.bodyLength() > 5.0 && rig.bodyLength() < 8.0);
-    QVERIFY(rig.hitchLength() > 0.0);
+    QCOMPARE(rig.drawn().value(QStringLiteral("axles")).toList().size(), 2);
+    QVERIFY(rig.drawn().value(QStringLiteral("bodyLength")).toDouble() > 5.0 &&
+            rig.drawn().value(QStringLiteral("bodyLength")).toDouble() < 8.0);
+    QVERIFY(rig.drawn().value(QStringLiteral("hitchLength")).toDouble() > 0.0);
 }
 
 void TstStart::whatIsTypedIsDrawnAtOnce()
@@ -201,7 +202,7 @@ void TstStart::aSheetIsPutRight()
     QVERIFY(!written.isEmpty() || written.wait());
     app.settle();
     QCOMPARE(session.rig()->name(), QStringLiteral("Weka"));
-    QCOMPARE(session.rig()->bodyLength(), 6.7);
+    QCOMPARE(session.rig()->drawn().value(QStringLiteral("bodyLength")).toDouble(), 6.7);
     QCOMPARE(session.rigs().size(), 1); // the same rig, not another one
 
     form[QStringLiteral("length")] = QStringLiteral("far");
@@ -209,7 +210,7 @@ void TstStart::aSheetIsPutRight()
     QCOMPARE(session.rigProblems().size(), 1);
     QCOMPARE(session.rigProblems().first().toMap().value(QStringLiteral("field")).toString(),
              QStringLiteral("length"));
-    QCOMPARE(session.rig()->bodyLength(), 6.7);
+    QCOMPARE(session.rig()->drawn().value(QStringLiteral("bodyLength")).toDouble(), 6.7);
     app.close();
     QVERIFY(checkLogbook(app.book(), true)->faults.empty());
 }

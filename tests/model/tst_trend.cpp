@@ -5,7 +5,6 @@
 #include <QtTest>
 
 #include "app_fixture.hpp"
-#include "trend_axis.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
@@ -46,8 +45,6 @@ private Q_SLOTS:
     void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
     void theLineMeetsTheLimitOnTheDay();
     void aPointWithoutReadingsHasNoPlot();
-    void stepsAreRound_data();
-    void stepsAreRound();
 };
 
 void TstTrend::theLineMeetsTheLimitOnTheDay()
@@ -65,18 +62,37 @@ void TstTrend::theLineMeetsTheLimitOnTheDay()
     const QVariantList points = row.value(QStringLiteral("points")).toList();
     QCOMPARE(points.size(), 6);
     for (int i = 0; i < 6; ++i)
-        QVERIFY(std::abs(number(points[i].toMap(), "value") - (8.0 - 0.5 * i)) < 1e-9);
-    QVERIFY(!std::isnan(number(row, "likely")));
-    QVERIFY(number(row, "early") <= number(row, "likely") && number(row, "likely") <= number(row, "late"));
-    const QVariantList line = row.value(QStringLiteral("line")).toList();
-    QCOMPARE(line.size(), 2);
-    // a date is a whole day: the line is within two days' wear of the limit there
-    QVERIFY(std::abs(number(line[1].toMap(), "value") - number(row, "low")) < 2 * 0.5 / 60);
-    for (const QVariant &point : points) {
-        const QVariantMap at = point.toMap();
-        QVERIFY(number(at, "day") >= number(row, "firstDay") && number(at, "day") <= number(row, "lastDay"));
-        QVERIFY(number(at, "value") >= number(row, "least") && number(at, "value") <= number(row, "most"));
+        QVERIFY(points[i]
+                    .toMap()
+                    .value(QStringLiteral("text"))
+                    .toString()
+                    .contains(QString::number(8.0 - 0.5 * i, 'f', 1)));
+    const QVariantMap picture = trends.picture(0, 400, 300, 14, 2, QStringLiteral("sans"));
+    QCOMPARE(picture.value(QStringLiteral("xs")).toList().size(), 6);
+    QVERIFY(trends.picture(1, 400, 300, 14, 2, QStringLiteral("sans")).isEmpty());
+    const double left = number(picture, "left");
+    double lastX = left;
+    double lastY = 0.0;
+    int dots = 0;
+    QVariantMap ring;
+    for (const QVariant &one : picture.value(QStringLiteral("inks")).toList()) {
+        const QVariantMap ink = one.toMap();
+        const QVariantList xy = ink.value(QStringLiteral("xy")).toList();
+        if (ink.value(QStringLiteral("shape")) == QStringLiteral("ring"))
+            ring = ink;
+        if (ink.value(QStringLiteral("shape")) != QStringLiteral("dot"))
+            continue;
+        ++dots; // each lies further on and further down than the one before, within the field
+        QVERIFY(xy[0].toDouble() > lastX && xy[1].toDouble() > lastY);
+        lastX = xy[0].toDouble();
+        lastY = xy[1].toDouble();
     }
+    QCOMPARE(dots, 6);
+    // where it meets its limit lies ahead of the last reading and below it
+    const QVariantList meets = ring.value(QStringLiteral("xy")).toList();
+    QCOMPARE(meets.size(), 2);
+    QVERIFY(meets[0].toDouble() > lastX && meets[1].toDouble() > lastY);
+    QVERIFY(meets[0].toDouble() < left + number(picture, "across"));
     QVERIFY(row.value(QStringLiteral("sentence")).toString().contains(QStringLiteral("5.5")));
 }
 
@@ -89,30 +105,6 @@ void TstTrend::aPointWithoutReadingsHasNoPlot()
     app.settle();
     QVERIFY(trends.rows().isEmpty());
     QCOMPARE(trends.title(), QStringLiteral("Front cap seam"));
-}
-
-void TstTrend::stepsAreRound_data()
-{
-    QTest::addColumn<double>("least");
-    QTest::addColumn<double>("most");
-    QTest::newRow("small") << 0.0011 << 0.0019;
-    QTest::newRow("tread") << 2.5 << 7.5;
-    QTest::newRow("below zero") << -17.0 << 4.0;
-    QTest::newRow("large") << 9800.0 << 131000.0;
-}
-
-void TstTrend::stepsAreRound()
-{
-    QFETCH(double, least);
-    QFETCH(double, most);
-    const std::vector<double> steps = roundSteps(least, most);
-    QVERIFY(steps.size() >= 2 && steps.size() <= 8);
-    const double step = steps[1] - steps[0];
-    const double lead = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
-    QVERIFY(std::abs(lead - 1) < 1e-6 || std::abs(lead - 2) < 1e-6 || std::abs(lead - 5) < 1e-6 ||
-            std::abs(lead - 10) < 1e-6);
-    for (const double at : steps)
-        QVERIFY(at >= least - step * 1e-6 && at <= most + step * 1e-6);
 }
 
 QTEST_MAIN(TstTrend)

@@ -4,6 +4,7 @@ import QtQuick
 import QtTest
 import Snugwalk.Models
 import Snugwalk.Rig
+import Snugwalk.Sheet
 
 Item {
     id: stage
@@ -11,7 +12,7 @@ Item {
     height: 600
 
     RigModel { id: rigModel }
-    RigView { id: view; rig: rigModel; face: "left"; width: 400; placing: true }
+    RigView { id: view; rig: rigModel.drawn; face: "left"; width: 400; placing: true }
     SignalSpy { id: placed; target: view; signalName: "placed" }
 
     TestCase {
@@ -38,16 +39,46 @@ Item {
             fuzzyCompare(placed.signalArguments[0][1], data.y, near);
             fuzzyCompare(placed.signalArguments[0][2], data.z, near);
         }
-        function test_facesLookAsSeenFromOutside() {
+        // how faces look is the core's (tests/unit/rig); here that the page asks it again when the face changes
+        function test_eachFaceIsAskedAnew() {
             const x = (face, one) => { view.face = face; return view.paper(one).x; };
             verify(x("left", { x: 0, y: 0, z: 1 }) < x("left", { x: 5, y: 0, z: 1 }), "left: front at the left");
             verify(x("right", { x: 0, y: 0, z: 1 }) > x("right", { x: 5, y: 0, z: 1 }), "right: front at the right");
-            verify(x("rear", { x: 0, y: 1, z: 1 }) > x("rear", { x: 0, y: -1, z: 1 }), "rear: right side at the right");
-            verify(x("front", { x: 0, y: 1, z: 1 }) < x("front", { x: 0, y: -1, z: 1 }), "front: right side at the left");
-            view.face = "top";
-            verify(view.paper({ x: 1, y: 1, z: 0 }).y < view.paper({ x: 1, y: -1, z: 0 }).y, "from above, front at the left: right side up");
+            view.spots = [spot("left", 1, -1, 1), spot("right", 1, 1, 1)];
+            view.face = "left";
+            const left = view.seen[0].spot.x;
+            view.face = "right";
+            compare(view.seen.length, 1);
+            fuzzyCompare(view.seen[0].spot.x, 400 - left, 0.01);
+        }
+        function test_standsAreShownOnTheirOwnFace() {
+            const sheet = createTemporaryQmlObject("import Snugwalk.Sheet; RigSheet {}", stage);
+            sheet.rig = rigModel.drawn;
+            sheet.stand = "kerb-front";
+            compare(sheet.standFace, "left");
+            compare(sheet.standLevel, "ground");
+            verify(sheet.stands);
+            sheet.face = "top";
+            verify(!sheet.stands);
+            sheet.stand = "roof";
+            verify(sheet.stands);
+            sheet.stand = "scales";
+            compare(sheet.standLevel, "none");
+            verify(!sheet.stands);
+        }
+        function test_tanksAreNamedUnderTheirLetters() {
             view.face = "underside";
-            verify(view.paper({ x: 1, y: 1, z: 0 }).y > view.paper({ x: 1, y: -1, z: 0 }).y, "from below: right side down");
+            const letters = findAll(view, item => /^[A-E]$/.test(item.text ?? ""));
+            compare(letters.map(item => item.text).sort().join(""), "ABCDDE");
+            verify(findAll(view, item => /^Dashed: .*: A fresh water, B grey water, C black water, D gas cylinder, E house battery\.$/.test(item.text ?? "")).length === 1);
+            view.face = "left";
+            compare(findAll(view, item => /^[A-E]$/.test(item.text ?? "")).length, 0);
+        }
+        function findAll(item: Item, wanted: var): var {
+            const found = item.visible && wanted(item) ? [item] : [];
+            for (let i = 0; i < item.children.length; ++i)
+                found.push.apply(found, findAll(item.children[i], wanted));
+            return found;
         }
         function test_balloonsKeepApart() {
             view.spots = [0.1, 0.2, 0.25, 3, 3.1, 3.2, 3.3, 5, 6, 6.1, 6.2].map(x => spot("left", x, -1, 1));

@@ -18,7 +18,7 @@ Item {
         name: "Places"
         when: windowShown
 
-        readonly property var places: ["rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish", "reports", "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why", "what_if", "trip", "import", "search", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "edit_rig", "settings", "about", "emergency"]
+        readonly property var places: ["rig", "due", "logbook", "bench", "bench_question", "start", "walk", "lines", "attention", "look_reasons", "finish", "reports", "went", "compare", "finding", "draw", "camera", "trend", "state", "accept", "points", "add_point", "supplies", "why", "what_if", "trip", "map", "import", "search", "sync", "share", "join", "recover", "paper", "conflicts", "new_rig", "edit_rig", "settings", "about", "emergency"]
         property var win: null
         property var models: null
 

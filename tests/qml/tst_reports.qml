@@ -79,6 +79,44 @@ Item {
             press("Letter");
             compare(reports.sheet, "letter");
         }
+        function test_whatItIsAboutIsChosen() {
+            page.pick("walk");
+            waitForRendering(page);
+            press("The walk: the last one");
+            waitForRendering(page);
+            press("Before the road, 2 Jan 2027");
+            compare(reports.walk, "a");
+            page.pick("work_order");
+            waitForRendering(page);
+            press("Findings: all that suit");
+            waitForRendering(page);
+            press("Roof sealant: crack");
+            compare(Array.from(reports.chosen), ["f2"]);
+            const access = all(page, one => one.label === "Where it stands, how to get there")[0];
+            access.edited("by the yard gate");
+            compare(reports.site.access, "by the yard gate");
+        }
+        function test_aFingerSigns() {
+            page.pick("out_and_back");
+            waitForRendering(page);
+            tryVerify(() => button("sign on the screen: Hands it over").height < 100); // laid out
+            press("sign on the screen: Hands it over");
+            waitForRendering(page);
+            const pad = all(page, one => one.Accessible.name === "sign here: Hands it over")[0];
+            page.reveal(pad);
+            wait(0);
+            verify(!button("Signed").enabled);
+            mousePress(pad, 20, 20);
+            mouseMove(pad, 60, 40);
+            mouseRelease(pad, 60, 40);
+            press("Signed");
+            const lines = reports.signatures[0];
+            compare(lines.length, 1);
+            fuzzyCompare(lines[0][0].x, 20 / pad.width, 0.01);
+            fuzzyCompare(lines[0][lines[0].length - 1].y, 40 / pad.width, 0.01);
+            press("take the signature away: Takes it");
+            compare(reports.signers[1].signed, false);
+        }
         function test_nothingIsSavedThatIsNotThere() {
             reports.pages = [];
             page.pick("walk");

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // Every page of the app over a real logbook, at sizes, themes, languages and scales of text: what a person
-// could not read, reach or name. usage: tst_screens BOOK [--all | --only PAGE] [--shots FOLDER] Without --all
-// each page is drawn in settings that show every pair of choices once. With --shots pictures stay, and one
-// sheet of them. BOOK may be "-": an empty logbook.
+// could not read, reach or name. usage: tst_screens BOOK [--all | --third] [--only PAGE] [--shots FOLDER]
+// Without --all each page is drawn in settings that show every pair of choices once; with --third in a third
+// of those, the next page in another third. With --shots pictures stay, and one sheet of them. BOOK may be
+// "-": an empty logbook.
 #include <array>
 #include <cstdio>
 #include <exception>
@@ -178,7 +179,7 @@ int run(int argc, char **argv)
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     QStringList arguments = QGuiApplication::arguments();
     if (arguments.size() < 2) {
-        std::printf("usage: tst_screens BOOK [--all | --only PAGE] [--shots FOLDER]\n");
+        std::printf("usage: tst_screens BOOK [--all | --third] [--only PAGE] [--shots FOLDER]\n");
         return 2;
     }
     const auto after = [&](const char *option) {
@@ -218,10 +219,13 @@ int run(int argc, char **argv)
         std::printf("%d pairs are not shown\n", failed);
 
     Screens screens(**wiring, shots);
-    for (const Row &row : rows) {
-        for (const QString &page : pageNames()) {
-            if (only.isEmpty() || page.startsWith(only))
-                screens.draw(page, settingOf(row, languages));
+    const bool third = arguments.contains(QStringLiteral("--third"));
+    const QStringList pages = pageNames();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        for (qsizetype page = 0; page < pages.size(); ++page) {
+            const bool isTurn = !third || (i + static_cast<std::size_t>(page)) % 3 == 0;
+            if (isTurn && (only.isEmpty() || pages[page].startsWith(only)))
+                screens.draw(pages[page], settingOf(rows[i], languages));
         }
     }
     for (const QString &line : watch.warnings())

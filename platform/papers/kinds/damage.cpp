@@ -4,6 +4,7 @@
 
 #include "papers/kinds/kinds.hpp"
 #include "papers/parts.hpp"
+#include "round/where_seen.hpp"
 
 namespace snugwalk::papers {
 namespace {
@@ -52,12 +53,13 @@ Result<Document> damagePaper(Paper paper)
         thenAndNowBlock(paper, history);
         paper.text(paper.say("first_seen", {timeWithZone(history.finding.opened)}));
         if (paper.options().place != PlaceDetail::LeftOut)
-            placeBlock(paper, whereSeen(paper, history));
+            placeBlock(paper, whereSeen(paper.history(), history));
         photos.insert(photos.end(), history.photos.begin(), history.photos.end());
     }
     mapBlock(paper, *chosen, false);
     if (paper.options().place == PlaceDetail::LeftOut)
-        placeBlock(paper, whereSeen(paper, chosen->front().history)); // says that it is left out, once
+        placeBlock(paper,
+                   whereSeen(paper.history(), chosen->front().history)); // says that it is left out, once
     happeningTable(paper, *chosen);
     paper.add(BlankBlock{paper.say("blank_how"), 4});
     if (!photos.empty()) {

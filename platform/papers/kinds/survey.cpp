@@ -11,6 +11,8 @@
 namespace snugwalk::papers {
 namespace {
 
+constexpr std::size_t mostReadings = 4;
+
 std::string number(int count) { return std::to_string(count); }
 
 void fittingsLine(Paper &paper)
@@ -134,7 +136,10 @@ Result<Document> surveyPaper(Paper paper)
     walksTable(paper);
     mendsTable(paper);
     closedTable(paper);
+    recurringBlocks(paper);
     roadLines(paper);
+    overTimePlots(paper);
+    readingPlots(paper, mostReadings);
     mapBlock(paper, paper.report().findings, true);
     proof(paper);
     paper.add(SignatureBlock{paper.say("sign_sells")});

@@ -7,6 +7,7 @@ namespace snugwalk::papers {
 namespace {
 
 constexpr std::size_t mostDueLines = 15;
+constexpr std::size_t mostReadings = 2;
 
 } // namespace
 
@@ -38,6 +39,7 @@ Result<Document> walkPaper(Paper paper)
     }
     paper.add(HeadingBlock{2, paper.texts().phrase("due")});
     dueBlocks(paper, mostDueLines);
+    readingPlots(paper, mostReadings);
     std::string title = paper.say("title_walk");
     return std::move(paper).finish(std::move(title));
 }

@@ -58,8 +58,15 @@ void beforeTheWork(Paper &paper, const Findings &findings)
          }));
     if (!ticks.lines.empty())
         paper.add(std::move(ticks));
-    for (const char *label : {"blank_access", "blank_power", "blank_key"})
-        paper.add(BlankBlock{paper.say(label), 1});
+    const SiteWords &site = paper.options().site;
+    const std::pair<const char *, const std::string &> lines[] = {
+        {"blank_access", site.access}, {"blank_power", site.power}, {"blank_key", site.key}};
+    for (const auto &[label, typed] : lines) {
+        if (typed.empty())
+            paper.add(BlankBlock{paper.say(label), 1});
+        else
+            paper.text(paper.say(label) + ": " + typed);
+    }
 }
 
 std::string toolsOf(const Paper &paper, const Point &point)

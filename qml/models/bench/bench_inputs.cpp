@@ -122,8 +122,17 @@ BenchInputModel::BenchInputModel(QObject *parent)
                parent)
 {}
 
+PlainNumbers plainInput(const Voice &voice, const BenchInput &input, const std::string &typed)
+{
+    const bool isList = input.kind == AskKind::List;
+    const bool isNumber = input.kind == AskKind::Quantity || input.kind == AskKind::Count || isList;
+    if (!isNumber || (isList && voice.numberStyle().decimal == '.'))
+        return {typed, std::nullopt};
+    return plainNumbers(typed, voice.numberStyle());
+}
+
 std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestion &question,
-                                          const BenchTexts &texts, CivilDate today)
+                                          const BenchTexts &texts, const BenchTexts &byHand, CivilDate today)
 {
     std::vector<BenchInputRow> rows;
     for (const BenchInput &input : question.inputs) {
@@ -138,8 +147,14 @@ std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestio
         row.required = input.required;
         const auto found = texts.find(input.name);
         if (found != texts.end() && !trim(found->second).empty()) {
-            row.typed = Voice::text(found->second);
-            readAlone(voice, question, input, found->second, today, row);
+            const auto typed = byHand.find(input.name);
+            row.typed = Voice::text(typed == byHand.end() ? found->second : typed->second);
+            const PlainNumbers plain = typed == byHand.end() ? PlainNumbers{found->second, std::nullopt}
+                                                             : plainInput(voice, input, typed->second);
+            if (plain.doubtful)
+                row.problem = voice.twoWays(*plain.doubtful);
+            else
+                readAlone(voice, question, input, plain.text, today, row);
         }
         rows.push_back(std::move(row));
     }

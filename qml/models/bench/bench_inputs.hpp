@@ -33,8 +33,14 @@ public:
     explicit BenchInputModel(QObject *parent);
 };
 
+/// What a person typed, as the bench reads it: numbers by the marks of their language. In English a list
+/// keeps its commas, which part its figures.
+[[nodiscard]] PlainNumbers plainInput(const Voice &voice, const BenchInput &input, const std::string &typed);
+
 /// One row an input, each read by itself, so that a fault stands at its own field.
+/// \param texts as the bench reads them; \param byHand as a person typed them, where one did
 [[nodiscard]] std::vector<BenchInputRow> benchInputRows(const Voice &voice, const BenchQuestion &question,
-                                                        const BenchTexts &texts, CivilDate today);
+                                                        const BenchTexts &texts, const BenchTexts &byHand,
+                                                        CivilDate today);
 
 } // namespace snugwalk

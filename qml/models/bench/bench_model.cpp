@@ -136,10 +136,24 @@ QVariantMap BenchModel::fitting() const
             {QStringLiteral("why"), isOpen ? dueWhy(voice, *band) : QStringList()}};
 }
 
+const BenchTexts &BenchModel::byHand() const
+{
+    static const BenchTexts none;
+    const auto found = m_open == nullptr ? m_byHand.end() : m_byHand.find(std::string(m_open->name));
+    return found == m_byHand.end() ? none : found->second;
+}
+
 BenchTexts BenchModel::texts() const
 {
     const auto found = m_typed.find(std::string(m_open->name));
     BenchTexts typed = found == m_typed.end() ? BenchTexts() : found->second;
+    for (const BenchInput &input : m_open->inputs) {
+        const auto hand = byHand().find(input.name);
+        if (hand == byHand().end())
+            continue;
+        const PlainNumbers plain = plainInput(*m_shown.voice, input, hand->second);
+        typed[hand->first] = plain.doubtful ? hand->second + "?" : plain.text; // no parser takes a question
+    }
     if (m_shown.history() == nullptr)
         return typed;
     return withTextsOfRig(*m_open, std::move(typed), *m_shown.history(), m_shown.snapshot->world.get(),
@@ -170,6 +184,7 @@ void BenchModel::type(const QString &input, const QString &text)
     if (m_open == nullptr)
         return;
     m_typed[std::string(m_open->name)][input.toStdString()] = text.toStdString();
+    m_byHand[std::string(m_open->name)][input.toStdString()] = text.toStdString();
     m_kept.clear();
     work();
 }
@@ -182,6 +197,7 @@ void BenchModel::showExample()
     for (const BenchInput &input : m_open->inputs)
         typed.try_emplace(std::string(input.name)); // nothing of this rig beside the example's figures
     m_typed[std::string(m_open->name)] = std::move(typed);
+    m_byHand.erase(std::string(m_open->name));
     m_kept.clear();
     work();
 }
@@ -191,6 +207,7 @@ void BenchModel::clear()
     if (m_open == nullptr)
         return;
     m_typed.erase(std::string(m_open->name));
+    m_byHand.erase(std::string(m_open->name));
     m_kept.clear();
     work();
 }
@@ -228,7 +245,7 @@ void BenchModel::work()
     m_problem.clear();
     const BenchTexts all = m_open == nullptr ? BenchTexts() : texts();
     if (m_open != nullptr) {
-        auto rows = benchInputRows(*m_shown.voice, *m_open, all, today());
+        auto rows = benchInputRows(*m_shown.voice, *m_open, all, byHand(), today());
         Result<BenchAnswer> answer = askBench(*m_open, all, m_shown.voice->units, today());
         if (answer && !answer->figures.empty())
             m_answer = std::move(answer).value();

@@ -84,6 +84,7 @@ Q_SIGNALS:
     void picturesChanged();
 
 private:
+    [[nodiscard]] const BenchTexts &byHand() const;
     [[nodiscard]] BenchTexts texts() const;
     [[nodiscard]] CivilDate today() const { return civilDate(m_desk->parts->clock->now()); }
     [[nodiscard]] const Catalogue &catalogue() const { return m_shown.catalogue(*m_desk->parts->catalogue); }
@@ -97,7 +98,8 @@ private:
     Shown m_shown;
     QVariantList m_subjects;
     const BenchQuestion *m_open = nullptr;
-    std::map<std::string, BenchTexts> m_typed; ///< by question
+    std::map<std::string, BenchTexts> m_typed;  ///< by question, plain where nobody typed
+    std::map<std::string, BenchTexts> m_byHand; ///< of those what a person typed, as it stands in the field
     BenchInputModel m_inputs;
     std::optional<BenchAnswer> m_answer;
     QVariantList m_pictures;

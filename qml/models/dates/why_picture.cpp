@@ -4,20 +4,49 @@
 
 #include <algorithm>
 
+#include "report/plot/plot_voice.hpp"
 #include "shift_words.hpp"
-#include "trend_axis.hpp"
 
 namespace snugwalk {
 namespace {
 
 constexpr double roomAtTheSides = 0.06; // of the span
-constexpr double leastSpan = 60.0;      // days, so that a band of a week is no wide thing
+constexpr std::size_t mostDates = 5;
+constexpr std::size_t mostLongDates = 3; // "Feb 2025" takes a third of a phone
+constexpr double leastSpan = 60.0;       // days, so that a band of a week is no wide thing
 
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(WhyPicture)
 };
 
 double dayOf(CivilDate today, CivilDate date) { return static_cast<double>(daysBetween(today, date)); }
+
+// [{day, text}] in days from `today`: the finest level of dates that a phone has room for.
+QVariantList dateTicks(const Voice &voice, CivilDate today, double firstDay, double lastDay)
+{
+    const auto word = [&voice](CivilDate date, bool ofYear) {
+        const int month = static_cast<int>(static_cast<unsigned>(date.month()));
+        const QString name = voice.locale.standaloneMonthName(month, QLocale::ShortFormat);
+        return (ofYear ? name + u' ' + QString::number(static_cast<int>(date.year())) : name).toStdString();
+    };
+    const double now = plotDay(today);
+    const auto levels = dateLevels(now + firstDay, now + lastDay,
+                                   {[&](CivilDate date) { return word(date, false); },
+                                    [&](CivilDate date) { return word(date, true); }});
+    QVariantList ticks;
+    for (const std::vector<PlotTick> &level : levels) {
+        const bool isLong = std::any_of(level.begin(), level.end(), [](const PlotTick &tick) {
+            return tick.text.find(' ') != std::string::npos;
+        });
+        if (level.size() > (isLong ? mostLongDates : mostDates))
+            continue;
+        for (const PlotTick &tick : level)
+            ticks << QVariantMap{{QStringLiteral("day"), tick.at - now},
+                                 {QStringLiteral("text"), Voice::text(tick.text)}};
+        break;
+    }
+    return ticks;
+}
 
 } // namespace
 

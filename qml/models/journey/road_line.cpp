@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <limits>
 
+#include "report/plot/plot_ticks.hpp"
 #include "road/shake.hpp"
-#include "trend_axis.hpp"
 
 namespace snugwalk {
 namespace {
@@ -15,12 +15,13 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(RoadLine)
 };
 
+constexpr int stepsWanted = 4;
 constexpr double leastTop = 4.0; // m/km: a smooth road fills no page
 
 QVariantList ticks(const Voice &voice, double most)
 {
     QVariantList list;
-    for (const double step : roundSteps(0.0, most))
+    for (const double step : niceTicks(0.0, most, stepsWanted))
         list << QVariantMap{{QStringLiteral("value"), step},
                             {QStringLiteral("text"), voice.number(step, step < 1.0 && step > 0.0 ? 1 : 0)}};
     return list;

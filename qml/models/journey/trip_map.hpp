@@ -2,38 +2,24 @@
 // A trip laid on the outline of the land, flat and in kilometres, ready to be drawn at any size.
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include <QVariantMap>
 
+#include "map/grid.hpp"
+#include "map/land.hpp"
 #include "trip/trip.hpp"
 #include "voice.hpp"
-#include "weather/coast.hpp"
 
 namespace snugwalk {
 
-/// Kilometres east of the west edge and south of the north edge.
-struct FlatPoint {
-    double x = 0.0;
-    double y = 0.0;
-};
-
-/// A meridian or a parallel across the whole map.
-struct GridLine {
-    double at = 0.0;      ///< x of a meridian, y of a parallel
-    double degrees = 0.0; ///< of longitude or latitude
-    bool meridian = false;
-};
-
-/// \note The longitudes are stretched by the cosine of the middle latitude: true to 0.4 % in both directions
-///       on a map 400 km high at 45 degrees.
+/// In kilometres of the middle parallel, see `MapFrame`.
 struct TripMap {
-    double width = 0.0; ///< kilometres; 0: the trip has no track to draw
+    double width = 0.0; ///< 0: the trip has no track to draw
     double height = 0.0;
     std::vector<FlatPoint> track;
-    std::vector<FlatPoint> stops;             ///< as the trip's summary has them
-    std::vector<std::vector<FlatPoint>> land; ///< closed rings, even-odd; reach a little over the edges
+    std::vector<FlatPoint> stops; ///< as the trip's summary has them
+    std::vector<FlatRing> land;   ///< even-odd; reach a little over the edges
     std::vector<GridLine> grid;
     bool coastKnown = false; ///< a coast was at hand; without one nothing says where the sea is
     bool seaInView = false;

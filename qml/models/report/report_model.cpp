@@ -2,11 +2,8 @@
 // Asking for pages and files; the worker draws and writes them.
 #include "report_model.hpp"
 
-#include <QDir>
-#include <QUrl>
-
 #include "error_text.hpp"
-#include "logbook/files.hpp"
+#include "file_names.hpp"
 
 namespace snugwalk {
 namespace {
@@ -24,25 +21,6 @@ QVariantMap formOf(const std::string &ending)
     return {{QStringLiteral("slug"), slug},
             {QStringLiteral("name"), name},
             {QStringLiteral("filter"), name + QStringLiteral(" (*.") + slug + u')'}};
-}
-
-// Only what every file system takes.
-QString plainName(const QString &name)
-{
-    QString out;
-    for (const QChar c : name.normalized(QString::NormalizationForm_D).toLower()) {
-        if ((c >= u'a' && c <= u'z') || (c >= u'0' && c <= u'9'))
-            out += c;
-        else if (c.category() != QChar::Mark_NonSpacing && !out.isEmpty() && !out.endsWith(u'-'))
-            out += u'-';
-    }
-    return out;
-}
-
-std::filesystem::path pathOf(const QString &file)
-{
-    const QUrl url(file);
-    return (url.isLocalFile() ? url.toLocalFile() : file).toStdString();
 }
 
 } // namespace
@@ -73,9 +51,11 @@ QVariantList ReportModel::forms() const
     return list;
 }
 
-void ReportModel::wish(const ReportWish &wish)
+void ReportModel::wish(ReportWish wish)
 {
-    m_wish = wish;
+    wish.signatures.clear(); // nobody signed that
+    m_wish = std::move(wish);
+    m_drawn = m_shown;
     m_saved.clear();
     lookAgain();
 }
@@ -83,22 +63,27 @@ void ReportModel::wish(const ReportWish &wish)
 void ReportModel::setKind(const QString &kind)
 {
     ReportWish next = m_wish;
+    if (next.kind != kind.toStdString()) {
+        next.walk.reset();
+        next.other.reset();
+        next.findings.clear();
+    }
     next.kind = kind.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setSheet(const QString &sheet)
 {
     ReportWish next = m_wish;
     next.sheet = sheet.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setPlace(const QString &place)
 {
     ReportWish next = m_wish;
     next.place = place.toStdString();
-    wish(next);
+    wish(std::move(next));
 }
 
 void ReportModel::setOwnData(bool kept)
@@ -111,6 +96,8 @@ void ReportModel::setOwnData(bool kept)
 void ReportModel::show(const Shown &shown)
 {
     m_shown = shown;
+    if (!isSigned())
+        m_drawn = shown;
     lookAgain();
 }
 
@@ -121,7 +108,12 @@ void ReportModel::open()
     lookAgain();
 }
 
-void ReportModel::close() { m_open = false; }
+void ReportModel::close()
+{
+    m_open = false;
+    m_wish.signatures.clear();
+    m_drawn = m_shown;
+}
 
 void ReportModel::lookAgain()
 {
@@ -136,7 +128,7 @@ void ReportModel::lookAgain()
         asked.by = m_desk->doer().by;
         m_desk->worker->run<ReportLook>(
             this,
-            [reports = m_desk->parts->reports, shown = m_shown, asked](Logbook &book) {
+            [reports = m_desk->parts->reports, shown = m_drawn, asked](Logbook &book) {
                 return reports->look(book, shown, asked, pagePixels);
             },
             [this](Result<ReportLook> look) { take(std::move(look)); });
@@ -175,14 +167,9 @@ void ReportModel::tell(const Error &error)
 QString ReportModel::suggested(const QString &ending) const
 {
     const RigHistory *history = m_shown.history();
-    QStringList parts;
-    for (const QString &part :
-         {history == nullptr ? QString() : plainName(Voice::text(history->rig.name)), plainName(kind()),
-          Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))}) {
-        if (!part.isEmpty())
-            parts << part;
-    }
-    return QUrl::fromLocalFile(QDir::homePath() + u'/' + parts.join(u'-') + u'.' + ending).toString();
+    return homeFile({history == nullptr ? QString() : Voice::text(history->rig.name), kind(),
+                     Voice::text(formatDate(civilDate(m_desk->parts->clock->now())))},
+                    ending);
 }
 
 void ReportModel::save(const QString &ending, const QString &file)
@@ -195,16 +182,14 @@ void ReportModel::save(const QString &ending, const QString &file)
     Q_EMIT changed();
     ReportWish asked = m_wish;
     asked.by = m_desk->doer().by;
-    const std::filesystem::path path = pathOf(file);
     m_desk->worker->run<std::string>(
         this,
-        [reports = m_desk->parts->reports, shown = m_shown, asked, form = ending.toStdString(),
-         path](Logbook &book) -> Result<std::string> {
+        [reports = m_desk->parts->reports, shown = m_drawn, asked, form = ending.toStdString(),
+         file](Logbook &book) -> Result<std::string> {
             const Result<std::string> bytes = reports->bytes(book, shown, asked, form);
             if (!bytes)
                 return bytes.error();
-            SNUG_TRY(replaceFile(path, *bytes));
-            return path.filename().string();
+            return writeToFile(file, *bytes);
         },
         [this](Result<std::string> name) {
             --m_saving;

@@ -28,6 +28,16 @@ class ReportModel : public QObject {
     Q_PROPERTY(QString sheet READ sheet WRITE setSheet NOTIFY changed)
     Q_PROPERTY(QString place READ place WRITE setPlace NOTIFY changed)
     Q_PROPERTY(bool ownData READ ownData WRITE setOwnData NOTIFY changed)
+    Q_PROPERTY(QVariantList walks READ walks NOTIFY changed)
+    Q_PROPERTY(QVariantList others READ others NOTIFY changed)
+    Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)
+    Q_PROPERTY(QString walk READ walk WRITE setWalk NOTIFY changed)
+    Q_PROPERTY(QString other READ other WRITE setOther NOTIFY changed)
+    Q_PROPERTY(QStringList chosen READ chosen WRITE setChosen NOTIFY changed)
+    Q_PROPERTY(bool hasSite READ hasSite NOTIFY changed)
+    Q_PROPERTY(QVariantMap site READ site NOTIFY changed)
+    Q_PROPERTY(QVariantList signers READ signers NOTIFY changed)
+    Q_PROPERTY(bool isSigned READ isSigned NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString words READ words NOTIFY changed)
     Q_PROPERTY(QStringList pages READ pages NOTIFY changed)
@@ -50,6 +60,33 @@ public:
     void setPlace(const QString &place);
     [[nodiscard]] bool ownData() const { return m_wish.ownData; }
     void setOwnData(bool kept);
+
+    /// [{slug, name}] of the walks it may tell of, "" being the last that suits; empty for other kinds.
+    [[nodiscard]] QVariantList walks() const;
+    /// The same for the earlier one of two; empty for a kind that tells of one.
+    [[nodiscard]] QVariantList others() const;
+    /// [{slug, name}] of the findings it may tell of; empty for other kinds.
+    [[nodiscard]] QVariantList findings() const;
+    [[nodiscard]] QString walk() const;
+    void setWalk(const QString &id);
+    [[nodiscard]] QString other() const;
+    void setOther(const QString &id);
+    /// Ids of findings; none: all that suit.
+    [[nodiscard]] QStringList chosen() const;
+    void setChosen(const QStringList &ids);
+    /// Whether it says how to get at the rig.
+    [[nodiscard]] bool hasSite() const;
+    /// {access, power, key}, as typed.
+    [[nodiscard]] QVariantMap site() const;
+    Q_INVOKABLE void setSite(const QString &part, const QString &text);
+    /// [{name, signed}], a line to sign on each.
+    [[nodiscard]] QVariantList signers() const;
+    [[nodiscard]] bool isSigned() const { return !m_wish.signatures.empty(); }
+    /// Puts a signature on a line. What is signed stays as it stood; choosing anything anew takes all away.
+    /// \param strokes a list of lists of {x, y} in shares of the width
+    Q_INVOKABLE void sign(int line, const QVariantList &strokes);
+    Q_INVOKABLE void unsign(int line);
+
     [[nodiscard]] QString title() const { return m_look.title; }
     [[nodiscard]] QString words() const { return m_look.words; }
     /// Addresses of the first pages.
@@ -75,13 +112,15 @@ Q_SIGNALS:
     void changed();
 
 private:
-    void wish(const ReportWish &wish);
+    void wish(ReportWish wish);
+    [[nodiscard]] ReportChoices choices() const;
     void lookAgain();
     void take(Result<ReportLook> look);
     void tell(const Error &error);
 
     const ActDesk *m_desk;
     Shown m_shown;
+    Shown m_drawn; ///< what the pages tell of: `m_shown`, or what it was when the first one signed
     ReportWish m_wish;
     ReportLook m_look;
     std::shared_ptr<ReportSheets> m_sheets = std::make_shared<ReportSheets>();

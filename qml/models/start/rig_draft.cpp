@@ -2,43 +2,11 @@
 // Never without a picture: a field that is wrong leaves the usual measure in its place.
 #include "rig_draft.hpp"
 
-#include "rig/names.hpp"
+#include "drawn_rig.hpp"
 #include "rig/usual_measures.hpp"
 #include "rig_form.hpp"
 
 namespace snugwalk {
-
-QVariantList openingList(const Rig &rig)
-{
-    QVariantList list;
-    for (const Opening &o : rig.openings) {
-        list << QVariantMap{{QStringLiteral("name"), Voice::text(o.name)},
-                            {QStringLiteral("kind"), Voice::text(slug(o.kind))},
-                            {QStringLiteral("face"), Voice::text(slug(o.face))},
-                            {QStringLiteral("x"), o.at.aft.si()},
-                            {QStringLiteral("y"), o.at.right.si()},
-                            {QStringLiteral("z"), o.at.up.si()},
-                            {QStringLiteral("w"), o.width.si()},
-                            {QStringLiteral("h"), o.height.si()}};
-    }
-    return list;
-}
-
-QVariantMap drawnRig(const Rig &rig)
-{
-    QVariantList axles;
-    for (const Length &axle : rig.measures.axles)
-        axles << axle.si();
-    return {{QStringLiteral("kindSlug"), Voice::text(slug(rig.kind))},
-            {QStringLiteral("bodyLength"), rig.measures.length.si()},
-            {QStringLiteral("bodyWidth"), rig.measures.width.si()},
-            {QStringLiteral("bodyHeight"), rig.measures.height.si()},
-            {QStringLiteral("floorHeight"), rig.measures.floorHeight.si()},
-            {QStringLiteral("hitchLength"), rig.measures.hitchLength.si()},
-            {QStringLiteral("axles"), axles},
-            {QStringLiteral("openings"), openingList(rig)},
-            {QStringLiteral("kerbLeft"), kerbIsLeft(rig)}};
-}
 
 QVariantMap draftOfForm(const QVariantMap &map, const Rig *openingsOf, const Voice &voice)
 {

@@ -35,8 +35,8 @@ QtObject {
             { walkId: "w2", date: "3 February, 17:40", kindName: "After the road", by: "B.", counts: "24 of 24 looked at", finished: true, isOpen: false },
             { walkId: "w1", date: "12 January, 09:05", kindName: "Full round", by: "A.", counts: "136 of 138 looked at, 3 attentions", finished: true, isOpen: false }];
         trips.rows = [
-            { tripId: "t1", title: "To the coast", date: "14 January", length: "412 km", roadText: "412 km that shook like 1 310 km", note: "gravel after the pass", points: [[-44.2, 170.1], [-44.3, 170.3], [-44.6, 170.2], [-44.9, 170.7], [-45.1, 170.9], [-45.4, 170.8]].map(p => ({ lat: p[0], lon: p[1] })) },
-            { tripId: "t2", title: "Weigh bridge and back", date: "2 November", length: "38 km", roadText: "smooth all the way", note: "", points: [[-44.2, 170.1], [-44.25, 170.0], [-44.3, 170.05]].map(p => ({ lat: p[0], lon: p[1] })) }];
+            { tripId: "t1", title: "To the coast", date: "14 January", length: "412 km", roadText: "412 km that shook like 1 310 km", wayText: "from: near Twizel; to: 7 km north of Oamaru", note: "gravel after the pass", points: [[-44.2, 170.1], [-44.3, 170.3], [-44.6, 170.2], [-44.9, 170.7], [-45.1, 170.9], [-45.4, 170.8]].map(p => ({ lat: p[0], lon: p[1] })) },
+            { tripId: "t2", title: "Weigh bridge and back", date: "2 November", length: "38 km", roadText: "smooth all the way", wayText: "", note: "", points: [[-44.2, 170.1], [-44.25, 170.0], [-44.3, 170.05]].map(p => ({ lat: p[0], lon: p[1] })) }];
         mends.rows = [{ date: "3 February", what: "Rear marker lamp: replaced, sealed again", cost: "NZ$ 38.00" }];
     }
 }

@@ -9,13 +9,14 @@ QtObject {
     property string about: "twin-axle travel trailer, 6.4 m, 2 500 kg; 31 204 km"
     property string state: "1 on hold: do not move it. 2 to mend soon, 1 to watch. 131 of 138 points looked at on 12 March; 6 are past due. This says what was looked at, not that nothing will fail."
     property bool kerbLeft: true
-    property string kindSlug: "travel_trailer"
-    property real bodyLength: 6.4
-    property real bodyWidth: 2.3
-    property real bodyHeight: 2.2
-    property real floorHeight: 0.55
-    property real hitchLength: 1.25
-    property var axles: [3.3, 4.15]
+    readonly property var drawn: ({ kindSlug: "travel_trailer", practice: "australia_new_zealand", hitch: "ball", bodyLength: 6.4, bodyWidth: 2.3, bodyHeight: 2.2, floorHeight: 0.55, hitchLength: 1.25,
+        axles: [3.3, 4.15], openings: root.openings, fitted: ["fresh_water", "waste_tanks", "toilet", "lp_gas", "house_battery"], kerbLeft: root.kerbLeft })
+    property string everElsewhere: "1 finding written without a place"
+    property var everPlaces: [
+        { number: 1, findingId: "f4", kind: "", face: "top", x: 3.55, y: 0.2, z: 2.75, times: 4, open: true, where: "roof, 3.6 m from the front, 0.2 m to the road side", what: "Lap sealant, middle vent", when: "4 times, first on 3 May 2024, last on 12 March; last mend on 14 January" },
+        { number: 2, findingId: "f1", kind: "", face: "left", x: 0.12, y: -1.15, z: 2.05, times: 2, open: true, where: "kerb side, 0.1 m from the front, 2.1 m up", what: "Front cap seam", when: "2 times, first on 9 June 2025, last on 12 March; no mend written" },
+        { number: 3, findingId: "f7", kind: "", face: "left", x: 3.3, y: -1.15, z: 0.35, times: 1, open: false, where: "wheel 1L", what: "Wheel nuts; Tread depth", when: "once, on 1 August 2025; last mend on 2 August 2025; nothing open" },
+        { number: 4, findingId: "f8", kind: "", face: "", x: NaN, y: NaN, z: NaN, times: 1, open: false, where: "stove flue", what: "Heater flue", when: "once, on 4 August 2025; no mend written; nothing open" }]
     property var openings: [
         { name: "vent 1", kind: "vent", face: "top", x: 1.1, y: 0, z: 2.75, w: 0.4, h: 0.4 },
         { name: "vent 2", kind: "vent", face: "top", x: 5.6, y: 0.35, z: 2.75, w: 0.35, h: 0.35 },
@@ -47,12 +48,12 @@ QtObject {
     function draft(map: var, own: bool): var {
         const kind = map.kind ?? "travel_trailer", usual = lengths[kind] ?? 6.4, typed = parseFloat(map.length ?? ""), length = typed > 1.5 && typed < 20 ? typed : usual;
         const low = kind === "folding_trailer" ? 0.95 : kind === "teardrop" ? 1.25 : 2.2, count = kind === "truck_camper" ? 0 : Number(map.axle_count ?? 2);
-        return { kindSlug: kind, bodyLength: length, bodyWidth: 2.3, bodyHeight: low, floorHeight: 0.55, hitchLength: /trailer|teardrop/.test(kind) ? 1.2 : 0,
+        return { kindSlug: kind, practice: "australia_new_zealand", hitch: kind === "fifth_wheel" ? "fifth_wheel" : "ball", fitted: [], bodyLength: length, bodyWidth: 2.3, bodyHeight: low, floorHeight: 0.55, hitchLength: /trailer|teardrop/.test(kind) ? 1.2 : 0,
             axles: [0.55 * length, 0.55 * length + 0.85, 0.55 * length + 1.7].slice(0, count), openings: own ? openings : [], kerbLeft: true, axleCount: count,
             usual: { length: usual + " m", width: "2.3 m", height: low + " m", floor_height: "0.55 m", hitch_length: "1.2 m", axles: ["3.5 m", "4.35 m"], roof: "metal" } };
     }
     function formTexts(): var {
-        return { name: name, kind: kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
+        return { name: name, kind: root.drawn.kindSlug, practice: "north_america", length: "6.4 m", width: "2.3 m", height: "2.2 m", floor_height: "0.55 m", hitch_length: "1.25 m", axle_count: "2",
             axles: ["3.3 m", "4.15 m"], roof: "membrane", roof_walk: "no", fittings: ["lp_gas", "awning"], gross: "2500 kg", placard: "450 kPa", tire_size: "205/75 R14 105", load_range: "D", max_load: "925 kg", max_pressure: "450 kPa", torque: "120 N·m" };
     }
     property bool fresh: false

@@ -44,11 +44,13 @@ QtObject {
     property WhyModel why: WhyModel {}
     property WhatIfModel whatIf: WhatIfModel {}
     property TripModel trip: TripModel {}
+    property MapModel map: MapModel {}
     property IntakeModel intake: IntakeModel {}
     property SyncModel sync: SyncModel {}
     property SearchModel search: SearchModel {}
     property LastActModel lastAct: LastActModel {}
     property ReportModel reports: ReportModel {}
+    property PlotsModel plots: PlotsModel {}
     property var added: []
 
     signal rigAdded()

@@ -119,3 +119,17 @@ TEST_CASE("blanks and signatures give lines to write on")
     CHECK(count(out, "class='row'") == 3 + 2);
     CHECK(count(out, "class='box'") == 2);
 }
+
+TEST_CASE("what was signed on the screen is drawn, what was not is a line")
+{
+    const std::string empty = page({SignatureBlock{"Hands it over"}});
+    CHECK(count(empty, "<svg") == 0);
+    CHECK(count(empty, "class='row'") == 2);
+    const Signature drawn{{{{0.1, 0.05}, {0.5, 0.25}}, {{0.9, 0.1}}}, "12 March 2027 <noon>"};
+    const std::string signedPage = page({SignatureBlock{"Hands it over", drawn}});
+    CHECK(count(signedPage, "viewBox='0 0 1000 300'") == 1);
+    CHECK(count(signedPage, "d='M100.0 50.0L500.0 250.0'") == 1);
+    CHECK(count(signedPage, "d='M900.0 100.0h0.1'") == 1);
+    CHECK(count(signedPage, "12 March 2027 &lt;noon&gt;") == 1);
+    CHECK(count(signedPage, "class='row'") == 0);
+}

@@ -82,6 +82,28 @@ TEST_CASE("what is left out or not known is null, and its title goes with it")
     CHECK(geometryOf(withTrip({}), PlaceDetail::Exact).isNull());
 }
 
+TEST_CASE("a stay is a point, named only where its place is exact")
+{
+    Standing standing;
+    Stay stay;
+    stay.id = Id::fromBytes(std::string(16, 's'));
+    stay.from = timeAt("2026-11-01T09:00:00+13:00");
+    stay.place = at(-44.12, 170.65);
+    stay.name = "the willow ground";
+    standing.history.stays = {stay};
+    CHECK(geometryOf(standing, PlaceDetail::LeftOut).isNull());
+    const Value rough = geometryOf(standing, PlaceDetail::Coarse);
+    CHECK(rough["type"].asString() == "Point");
+    CHECK(numbersIn(rough["coordinates"]) == std::vector<double>{170.66, -44.14});
+    CHECK(numbersIn(geometryOf(standing, PlaceDetail::Exact)["coordinates"]) ==
+          std::vector<double>{170.65, -44.12});
+    for (const PlaceDetail detail : {PlaceDetail::LeftOut, PlaceDetail::Coarse})
+        CHECK(geoJsonText(standing, realTexts(), detail).find("willow") == std::string::npos);
+    const std::string exact = geoJsonText(standing, realTexts(), PlaceDetail::Exact);
+    CHECK(exact.find("willow") != std::string::npos);
+    CHECK(exact.find("\"to\":null") != std::string::npos); // still there
+}
+
 TEST_CASE("a coarse line goes from cell to cell; one that stays in its cell is a point")
 {
     const Value line = geometryOf(withTrip({at(-44.1, 170.65), at(-44.1001, 170.6501), at(-44.9, 170.9)}),

@@ -182,7 +182,7 @@ TEST_CASE("stock is the last count less the parts of later mends; packs are what
     CHECK(lineOf(listOf(history), "rivets")->packs == 0);
 }
 
-TEST_CASE("items by what people call them, in both languages; amounts by pack, unit or piece")
+TEST_CASE("items by what people call them, in every language; amounts by pack, unit or piece")
 {
     const auto slugOf = [](const char *typed) {
         const SupplyItem *item = realSupplies().named(typed);
@@ -194,11 +194,20 @@ TEST_CASE("items by what people call them, in both languages; amounts by pack, u
     CHECK(slugOf("sellador autonivelante") == "lap-sealant");
     CHECK(slugOf("4.8 mm rivets") == "rivets");
     CHECK(slugOf("remaches ciegos") == "rivets");
+    CHECK(slugOf("Dachdichtmasse") == "lap-sealant");
+    CHECK(slugOf("ruban butyle 20 mm") == "butyl-tape");
+    CHECK(slugOf("Blindnieten") == ""); // a word of its own, not a name that stands in it
+    CHECK(slugOf("12 Nieten") == "rivets");
+    CHECK(slugOf("8 écrous de roue") == "wheel-nuts");
+    CHECK(slugOf("2 aimants de frein") == "brake-magnets");
     CHECK(slugOf("trivet").empty());
     CHECK(slugOf("").empty());
     const SupplyItem &lap = *realSupplies().find("lap-sealant");
     CHECK(amountOf(lap, 2, "").value() == doctest::Approx(600e-6));
     CHECK(amountOf(lap, 2, "Cartridges").value() == doctest::Approx(600e-6));
+    CHECK(amountOf(lap, 2, "Kartuschen").value() == doctest::Approx(600e-6));
+    CHECK(amountOf(lap, 2, "cartouches").value() == doctest::Approx(600e-6));
+    CHECK(amountOf(*realSupplies().find("rivets"), 12, "Stück").value() == 12.0);
     CHECK(amountOf(lap, 450, "mL").value() == doctest::Approx(450e-6));
     CHECK_FALSE(amountOf(lap, 2, "kg"));
     CHECK(amountOf(*realSupplies().find("bearing-grease"), 85, "g").value() == doctest::Approx(0.085));
