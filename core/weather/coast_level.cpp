@@ -86,6 +86,7 @@ Status CoastLevel::readRing(DataBytes &bytes, std::size_t mostLeft)
 
 void CoastLevel::cutIntoPieces()
 {
+    m_pieces.reserve(m_corners.size() / pieceCorners + m_rings.size());
     for (const Ring &ring : m_rings) {
         for (std::size_t from = 0; from + 1 < ring.count; from += pieceCorners) {
             Piece piece{ring.first + from, std::min(pieceCorners + 1, ring.count - from), {}, {}, 0.0};

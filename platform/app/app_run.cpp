@@ -57,6 +57,7 @@ void leaveWhenUsable(Wiring &wiring)
         if (!wiring.session().isLoaded())
             return;
         std::printf("usable\n");
+        std::fflush(stdout);
         QGuiApplication::quit();
     });
 }

@@ -23,6 +23,8 @@
 namespace snugwalk {
 namespace {
 
+const QUrl mainPage(QStringLiteral("qrc:/qt/qml/Snugwalk/App/Main.qml"));
+
 QString systemLanguage()
 {
     const QString code = QLocale::system().name().section(u'_', 0, 0);
@@ -74,6 +76,7 @@ Result<std::unique_ptr<Wiring>> Wiring::make(const Options &options, Mode mode)
     wiring->m_mode = mode;
     wiring->readKept();
     wiring->m_bookFile = wiring->m_ownBook;
+    wiring->beginPages();
     loadFonts();
     SNUG_TRY(wiring->makePosition(options, mode));
     SNUG_TRY(wiring->makeCamera(options, mode));
@@ -167,15 +170,22 @@ void Wiring::speak(const QString &language)
         QCoreApplication::installTranslator(&m_translator);
 }
 
-Status Wiring::loadPages()
+// The engine's own thread reads the pages' types while this one makes what they show: `loadPages` then finds
+// them read, or waits for the rest.
+void Wiring::beginPages()
 {
     m_engine = std::make_unique<QQmlApplicationEngine>();
     m_engine->addImportPath(QStringLiteral(":/qt/qml"));
+    m_pages = std::make_unique<QQmlComponent>(m_engine.get(), mainPage, QQmlComponent::Asynchronous);
+}
+
+Status Wiring::loadPages()
+{
     const std::filesystem::path photos = m_bookFile.toStdString() + ".photos";
     m_engine->addImageProvider(QStringLiteral("photo"), new PhotoProvider(photos)); // the engine owns it
     m_engine->addImageProvider(QStringLiteral("report"), new ReportPictures(m_session->reports()->sheets()));
     m_engine->setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(m_session.get())}});
-    m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Snugwalk/App/Main.qml")));
+    m_engine->load(mainPage);
     if (!m_engine->rootObjects().isEmpty())
         m_window = qobject_cast<QQuickWindow *>(m_engine->rootObjects().first());
     if (m_window == nullptr)

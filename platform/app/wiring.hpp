@@ -5,6 +5,7 @@
 #include <memory>
 
 #include <QQmlApplicationEngine>
+#include <QQmlComponent>
 #include <QTranslator>
 
 #include "base/time.hpp"
@@ -41,6 +42,7 @@ private:
     [[nodiscard]] Status makeCamera(const Options &options, Mode mode);
     void readKept();
     void makeSession();
+    void beginPages();
     [[nodiscard]] Status loadPages();
     void speak(const QString &language);
     [[nodiscard]] BookPlaces bookPlaces();
@@ -64,6 +66,7 @@ private:
     std::unique_ptr<ReportDesk> m_desk;
     std::unique_ptr<Session> m_session;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
+    std::unique_ptr<QQmlComponent> m_pages; ///< holds the pages' types while they are read
     QQuickWindow *m_window = nullptr;
 };
 

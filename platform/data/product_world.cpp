@@ -10,10 +10,10 @@ ProductWorld productWorld()
 {
     ProductWorld product;
     const auto read = [&](std::string_view name) {
-        const Result<std::string> bytes = worldData(name);
+        Result<std::string> bytes = worldData(name);
         if (!bytes)
             product.faults.push_back(bytes.error());
-        return bytes ? *bytes : std::string();
+        return bytes ? std::move(bytes).value() : std::string();
     };
     const auto take = [&](Result<World> part, auto World::*member) {
         if (part)

@@ -3,15 +3,16 @@
 #include "data/world_data.hpp"
 
 #include <cstdlib>
-#include <fstream>
-#include <iterator>
 #include <system_error>
+
+#include "logbook/files.hpp"
 
 namespace snugwalk {
 namespace {
 
 namespace fs = std::filesystem;
 
+constexpr std::size_t mostBytes = std::size_t{64} << 20;
 constexpr const char *remedy =
     "put the file there or name its folder in SNUGWALK_DATA; until then days without a weather record of "
     "their own "
@@ -41,9 +42,8 @@ Result<std::string> worldData(std::string_view name)
         std::error_code failed;
         if (!fs::is_regular_file(path, failed))
             continue;
-        std::ifstream file(path, std::ios::binary);
-        std::string bytes((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
-        if (!file)
+        Result<std::string> bytes = readFile(path, mostBytes);
+        if (!bytes)
             return Error{Errc::Io, "this data file cannot be read", path.string(), remedy};
         return bytes;
     }

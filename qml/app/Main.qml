@@ -128,7 +128,7 @@ Window {
         Rectangle { visible: root.wide && !root.alone; color: Tone.ink; Layout.preferredWidth: Tone.hair; Layout.fillHeight: true }
         ColumnLayout {
             spacing: 0
-            PlaceView {
+            PlaceHost {
                 id: view
                 session: root.session
                 place: root.currentPlace

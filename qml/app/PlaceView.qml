@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// The place that is open, and what its page's wishes lead to.
+// Every place but the home, and what its page's wishes lead to. `PlaceHost` makes it once the home is drawn.
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
@@ -28,8 +28,7 @@ FocusScope {
     signal homeAsked()
 
     /// The page shown: without a rig there is only its form, and what must always be at hand.
-    readonly property string page: !root.session.loaded ? "waiting"
-        : !root.session.hasRig && !/^(emergency|settings|about|sync|join|recover)$/.test(root.place) ? "new_rig" : root.place
+    readonly property string page: !root.session.hasRig && !/^(emergency|settings|about|sync|join|recover)$/.test(root.place) ? "new_rig" : root.place
 
     /// Takes away what lies over the page; false when nothing does.
     function uncover(): bool {
@@ -42,27 +41,6 @@ FocusScope {
 
     focus: true
 
-    Once { wanted: root.page === "waiting"; BodyText { text: qsTr("Opening the logbook …"); quiet: true; padding: Tone.margin } }
-    Once {
-        wanted: root.page === "rig" && !root.wide
-        RigPage {
-            anchors.fill: root
-            rig: root.session.rig
-            footer: root.session.footer
-            onOpened: id => root.went("finding", id)
-            onSettingsAsked: root.went("settings", "")
-            onWhyAsked: root.went("state", "")
-            onEditAsked: root.went("edit_rig", "")
-        }
-    }
-    Once {
-        wanted: root.page === "rig" && root.wide
-        Scroll {
-            anchors.fill: root
-            Item { implicitHeight: 10 }
-            FindingList { rig: root.session.rig; Layout.fillWidth: true; onOpened: id => root.went("finding", id) }
-        }
-    }
     Once {
         wanted: root.page === "new_rig"
         SetupForm {

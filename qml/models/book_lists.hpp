@@ -2,6 +2,9 @@
 // Lists of the logbook place: walks, trips, mends and photos, newest first.
 #pragma once
 
+#include <memory>
+
+#include <QMetaMethod>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
@@ -10,13 +13,20 @@
 
 namespace snugwalk {
 
+/// A page that shows a list listens to it.
+[[nodiscard]] inline QMetaMethod rowsCome()
+{
+    return QMetaMethod::fromSignal(&QAbstractItemModel::rowsInserted);
+}
+
 struct WalkRow {
     QString key;
     QString date;
     QString kindName;
     QString by;
-    QString counts;        ///< "24 pass, 2 attention, 3 could not look"
-    bool finished = false; ///< otherwise it is open
+    std::shared_ptr<const WalkRecord> walk; ///< counted when shown: "24 pass, 2 attention, 3 could not look"
+    std::shared_ptr<const Voice> voice;     ///< in which words
+    bool finished = false;                  ///< otherwise it is open
 };
 class WalkListModel : public RowModel<WalkRow> {
     Q_OBJECT
@@ -24,6 +34,8 @@ class WalkListModel : public RowModel<WalkRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit WalkListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
 struct TripRow {
@@ -32,9 +44,9 @@ struct TripRow {
     QString date;
     QString length;
     QString roadText;
-    QString wayText; ///< from where to where, by the nearest named places
     QString note;
-    QVariantList points; ///< [{lat, lon}], degrees: for a sketch only
+    std::shared_ptr<const Trip> trip; ///< its outline and the nearest named places are looked up when shown
+    Shown shown;                      ///< in which words, from which map
 };
 class TripListModel : public RowModel<TripRow> {
     Q_OBJECT
@@ -42,6 +54,8 @@ class TripListModel : public RowModel<TripRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit TripListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
 struct MendRow {
@@ -58,8 +72,15 @@ class MendListModel : public RowModel<MendRow> {
     QML_UNCREATABLE("made by the logbook")
 public:
     explicit MendListModel(QObject *parent);
+    /// Whether a page shows it.
+    [[nodiscard]] bool isWatched() const { return isSignalConnected(rowsCome()); }
 };
 
+[[nodiscard]] QString walkCounts(const WalkRecord &walk);
+/// For a sketch only: [{lat, lon}], degrees.
+[[nodiscard]] QVariantList tripOutline(const Trip &trip);
+/// From where to where, by the nearest named places.
+[[nodiscard]] QString tripWay(const TripRow &row);
 [[nodiscard]] std::vector<WalkRow> walkRows(const Shown &shown);
 [[nodiscard]] std::vector<TripRow> tripRows(const Shown &shown);
 [[nodiscard]] std::vector<MendRow> mendRows(const Shown &shown);

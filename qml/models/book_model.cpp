@@ -15,13 +15,40 @@ BookModel::BookModel(const ActDesk *desk, QObject *parent)
       m_comparison(nullptr)
 {}
 
+template <typename List, typename Rows>
+List *BookModel::filled(List &list, Rows (*rows)(const Shown &), Shown &filledFrom)
+{
+    if (filledFrom.snapshot != m_shown.snapshot || filledFrom.voice != m_shown.voice) {
+        filledFrom = m_shown;
+        list.assign(rows(m_shown));
+    }
+    return &list;
+}
+
+// Rows that nobody shows would hold an older snapshot.
+template <typename List, typename Rows>
+void BookModel::keepUp(List &list, Rows (*rows)(const Shown &), Shown &filledFrom)
+{
+    if (list.isWatched()) {
+        (void)filled(list, rows, filledFrom);
+        return;
+    }
+    list.assign({});
+    filledFrom = {};
+}
+
+WalkListModel *BookModel::walks() { return filled(m_walks, walkRows, m_walksOf); }
+
+TripListModel *BookModel::trips() { return filled(m_trips, tripRows, m_tripsOf); }
+
+MendListModel *BookModel::mends() { return filled(m_mends, mendRows, m_mendsOf); }
+
 void BookModel::show(const Shown &shown)
 {
     m_shown = shown;
-    m_walks.assign(walkRows(shown));
-    m_trips.assign(tripRows(shown));
-    m_mends.assign(mendRows(shown));
-    m_photos = photoList(shown);
+    keepUp(m_walks, walkRows, m_walksOf);
+    keepUp(m_trips, tripRows, m_tripsOf);
+    keepUp(m_mends, mendRows, m_mendsOf);
     if (m_asked)
         compare(QString(m_asked->first), QString(m_asked->second));
     Q_EMIT changed();

@@ -27,11 +27,13 @@ class BookModel : public QObject {
 public:
     BookModel(const ActDesk *desk, QObject *parent);
 
-    [[nodiscard]] WalkListModel *walks() { return &m_walks; }
-    [[nodiscard]] TripListModel *trips() { return &m_trips; }
-    [[nodiscard]] MendListModel *mends() { return &m_mends; }
+    /// The lists are filled when they are asked for and kept up while a page shows them: a mark on a walk
+    /// must not wait for twenty years of trips.
+    [[nodiscard]] WalkListModel *walks();
+    [[nodiscard]] TripListModel *trips();
+    [[nodiscard]] MendListModel *mends();
     /// [{hash, date, title, caption, place, findingId}]
-    [[nodiscard]] QVariantList photos() const { return m_photos; }
+    [[nodiscard]] QVariantList photos() const { return photoList(m_shown); }
     [[nodiscard]] ComparisonModel *comparison() { return &m_comparison; }
     /// Whether there are two walks with marks to lay side by side.
     [[nodiscard]] bool isComparable() const;
@@ -53,6 +55,10 @@ Q_SIGNALS:
     void compared();
 
 private:
+    template <typename List, typename Rows>
+    List *filled(List &list, Rows (*rows)(const Shown &), Shown &filledFrom);
+    template <typename List, typename Rows>
+    void keepUp(List &list, Rows (*rows)(const Shown &), Shown &filledFrom);
     void showComparison(std::optional<Compared> compared);
 
     const ActDesk *m_desk;
@@ -63,7 +69,9 @@ private:
     WalkListModel m_walks;
     TripListModel m_trips;
     MendListModel m_mends;
-    QVariantList m_photos;
+    Shown m_walksOf; ///< what each list was filled from
+    Shown m_tripsOf;
+    Shown m_mendsOf;
     ComparisonModel m_comparison;
 };
 

@@ -61,15 +61,6 @@ QString Words::way(const Shown &shown, const Trip &trip)
     return from.isEmpty() ? QString() : tr("from: %1; to: %2", "places").arg(from, to);
 }
 
-QVariantList outline(const Trip &trip)
-{
-    QVariantList points;
-    for (const GeoPoint &point : trip.outline)
-        points << QVariantMap{{QStringLiteral("lat"), point.latitude},
-                              {QStringLiteral("lon"), point.longitude}};
-    return points;
-}
-
 // By lines of the tape, as the walk itself counts: one walk has one count everywhere.
 Counts countLines(const Walk &walk, const std::vector<Mark> &marks)
 {
@@ -99,6 +90,20 @@ Counts countLines(const Walk &walk, const std::vector<Mark> &marks)
 
 } // namespace
 
+QString walkCounts(const WalkRecord &walk) { return Words::counts(countLines(walk.walk, walk.marks)); }
+
+QString tripWay(const TripRow &row) { return Words::way(row.shown, *row.trip); }
+
+QVariantList tripOutline(const Trip &trip)
+{
+    QVariantList points;
+    for (const GeoPoint &point : trip.outline)
+        points << QVariantMap{{QStringLiteral("lat"), point.latitude},
+                              {QStringLiteral("lon"), point.longitude}};
+    return points;
+}
+
+// Rows hold on to the snapshot they were made from.
 std::vector<WalkRow> walkRows(const Shown &shown)
 {
     std::vector<WalkRow> rows;
@@ -109,7 +114,8 @@ std::vector<WalkRow> walkRows(const Shown &shown)
         const Walk &walk = it->walk;
         rows.push_back({Voice::text(walk.id.text()), shown.voice->dateTime(walk.started),
                         Voice::text(shown.voice->texts.kindName(walk.kind)), Voice::text(walk.by),
-                        Words::counts(countLines(walk, it->marks)), walk.finished.has_value()});
+                        std::shared_ptr<const WalkRecord>(shown.snapshot, &*it), shown.voice,
+                        walk.finished.has_value()});
     }
     return rows;
 }
@@ -123,7 +129,7 @@ std::vector<TripRow> tripRows(const Shown &shown)
     for (auto it = trips.rbegin(); it != trips.rend(); ++it)
         rows.push_back({Voice::text(it->id.text()), Voice::text(it->title), shown.voice->date(it->start),
                         shown.voice->quantity(it->summary.length), Words::road(it->road),
-                        Words::way(shown, *it), Voice::text(it->note), outline(*it)});
+                        Voice::text(it->note), std::shared_ptr<const Trip>(shown.snapshot, &*it), shown});
     return rows;
 }
 

@@ -17,6 +17,8 @@ public:
     struct Role {
         const char *name;
         QVariant (*value)(const Row &row);
+        /// Where making the value costs more than looking at what it is made of.
+        bool (*same)(const Row &a, const Row &b) = nullptr;
     };
 
     RowModel(std::vector<Role> roles, QObject *parent) : QAbstractListModel(parent), m_roles(std::move(roles))
@@ -92,7 +94,8 @@ private:
         Row &now = m_rows[static_cast<std::size_t>(at)];
         QList<int> changed;
         for (std::size_t i = 0; i < m_roles.size(); ++i) {
-            if (m_roles[i].value(now) != m_roles[i].value(row))
+            const Role &role = m_roles[i];
+            if (role.same != nullptr ? !role.same(now, row) : role.value(now) != role.value(row))
                 changed << Qt::UserRole + static_cast<int>(i);
         }
         now = std::move(row);

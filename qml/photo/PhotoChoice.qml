@@ -22,6 +22,7 @@ ColumnLayout {
 
     spacing: 4
 
+    TileRows { id: tileRows; photos: root.photos }
     BodyText { text: root.photos.length === 0 ? qsTr("Photos: none yet") : qsTr("%n photo(s); press one to draw on it", "", root.photos.length); level: "small"; quiet: true; Layout.fillWidth: true }
     Flow {
         id: tiles
@@ -29,13 +30,13 @@ ColumnLayout {
         spacing: Tone.gap
         Layout.fillWidth: true
         Repeater {
-            model: root.photos
+            model: tileRows.rows
             Column {
                 id: tile
-                required property string modelData
+                required property string file
                 required property int index
                 width: Math.min(tiles.width, Math.max(Tone.px(132), word.implicitWidth))
-                PhotoTile { width: 132; height: 100; photo: tile.modelData; caption: qsTr("number %1", "photo").arg(tile.index + 1); opens: true; onOpened: file => root.drawAsked(file) }
+                PhotoTile { width: 132; height: 100; photo: tile.file; caption: qsTr("number %1", "photo").arg(tile.index + 1); opens: true; onOpened: file => root.drawAsked(file) }
                 WordButton { id: word; text: qsTr("leave out", "a photo"); level: Tone.small; onClicked: root.photos = root.photos.filter((_, at) => at !== tile.index) }
             }
         }

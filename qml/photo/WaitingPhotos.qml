@@ -21,6 +21,7 @@ ColumnLayout {
 
     spacing: 4
 
+    TileRows { id: tileRows; photos: root.offered }
     BodyText {
         text: root.offered.length === 0 ? qsTr("No photo waits for its mark.")
             : root.picking ? qsTr("%n photo(s) wait for a mark; press those of this finding", "", root.offered.length) : qsTr("%n photo(s) wait for a mark", "", root.offered.length)
@@ -34,21 +35,21 @@ ColumnLayout {
         spacing: Tone.gap
         Layout.fillWidth: true
         Repeater {
-            model: root.offered
+            model: tileRows.rows
             Column {
                 id: one
-                required property string modelData
+                required property string file
                 required property int index
                 width: Math.min(tiles.width, Math.max(Tone.px(132), word.implicitWidth))
                 PhotoTile {
                     width: 132
                     height: 100
-                    photo: one.modelData
+                    photo: one.file
                     caption: qsTr("waiting, number %1", "photo").arg(one.index + 1)
                     opens: root.picking
                     onOpened: file => root.picked(file)
                 }
-                WordButton { id: word; text: qsTr("put away", "a photo"); level: Tone.small; onClicked: root.camera.putAway(one.modelData) }
+                WordButton { id: word; text: qsTr("put away", "a photo"); level: Tone.small; onClicked: root.camera.putAway(one.file) }
             }
         }
     }

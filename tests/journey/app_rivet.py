@@ -1,23 +1,15 @@
 # SPDX-License-Identifier: Apache-2.0
 """A loose rivet through three lives of the app: found, worse two months later and mended, confirmed."""
 import os
-import subprocess
+import re
 import sys
 import tempfile
 
+from app_life import live
 from program import Failed, Program, check
 
 LIVES = [("find", "2026-09-12T09:00:00+12:00"), ("come_back", "2026-11-14T09:00:00+13:00"),
          ("confirm", "2026-11-15T09:00:00+13:00")]
-
-
-def live(app, role, book, camera, shots, now):
-    folder = os.path.dirname(book)
-    environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software",
-                       XDG_DATA_HOME=os.path.join(folder, "data"), XDG_CONFIG_HOME=os.path.join(folder, "config"))
-    run = subprocess.run([app, role, book, camera, shots, now], env=environment, stdout=subprocess.PIPE, text=True,
-                         timeout=500, check=False)
-    check(run.returncode == 0, f"{role}: {run.stdout.strip()}")
 
 
 def main():
@@ -29,8 +21,10 @@ def main():
             line.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
                      "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]',
                      "fittings=leaf_springs,electric_brakes,lp_gas,ball_coupling,safety_chains,belly_pan")
+            taps = None
             for role, now in LIVES:
-                live(app, role, line.book, camera, shots, now)
+                said = live(app, role, line.book, shots, now, camera=camera)
+                taps = re.search(r"^taps (\d+)$", said, re.M) or taps
             findings = line.json("finding", "list", "--all")["findings"]
             check(len(findings) == 1, f"{len(findings)} findings, one was made")
             finding = line.json("finding", "show", findings[0]["id"])
@@ -42,7 +36,7 @@ def main():
         except Failed as fault:
             print("failed:", fault)
             return 1
-    print("found, worse, mended, confirmed")
+    print(f"found, worse, mended, confirmed; a finding with its photo in {taps.group(1)} taps after attention")
     return 0
 
 

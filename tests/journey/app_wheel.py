@@ -3,10 +3,10 @@
 import datetime
 import math
 import os
-import subprocess
 import sys
 import tempfile
 
+from app_life import live
 from program import Failed, Program, check
 
 # The rungs of the trade (common practice, no source): looks at 10 and 25 miles, and between 50 and 100.
@@ -27,28 +27,19 @@ def track(path, kilometers, day):
                    "<trk><trkseg>" + "".join(points) + "</trkseg></trk></gpx>")
 
 
-def live(app, role, book, route, shots, now):
-    folder = os.path.dirname(book)
-    environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software",
-                       XDG_DATA_HOME=os.path.join(folder, "data"), XDG_CONFIG_HOME=os.path.join(folder, "config"))
-    run = subprocess.run([app, role, book, route, shots, now], env=environment, stdout=subprocess.PIPE, text=True,
-                         timeout=500, check=False)
-    check(run.returncode == 0, f"{role}: {run.stdout.strip()}")
-
-
 def main():
-    app, program, shots = sys.argv[1:4]
+    app, program, _, shots = sys.argv[1:5]
     with tempfile.TemporaryDirectory(prefix="snugwalk-wheel-") as folder:
         try:
             line = Program(program, folder)
             line.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
                      "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]',
                      "wheels.studs=6", "fittings=leaf_springs,electric_brakes,ball_coupling,safety_chains")
-            live(app, "fit", line.book, "", shots, "2026-11-14T09:00:00+13:00")
+            live(app, "fit", line.book, shots, "2026-11-14T09:00:00+13:00")
             for name, kilometers, day in DRIVES:
                 route = os.path.join(folder, name + ".gpx")
                 track(route, kilometers, day)
-                live(app, "drive-" + name, line.book, route, shots, day + "T17:00:00+13:00")
+                live(app, "drive", line.book, shots, day + "T17:00:00+13:00", track=route, name=name)
             due = line.json("--at", "2026-11-18T09:00:00+13:00", "due")["due"]
             rules = [one["rule"] for one in due if one["point"] == "wheel-nut-torque"]
             check(rules == ["months"], f"90 km on and looked at three times, the nuts go by {rules}")

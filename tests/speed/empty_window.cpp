@@ -13,6 +13,7 @@ int main(int argc, char **argv)
     view.resize(412, 892);
     QObject::connect(&view, &QQuickWindow::frameSwapped, &app, [] {
         std::printf("usable\n");
+        std::fflush(stdout);
         QGuiApplication::quit();
     });
     view.show();

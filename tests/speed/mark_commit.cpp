@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "bare_commit.hpp"
 #include "logbook/query.hpp"
 #include "support/actions.hpp"
 
@@ -40,23 +41,6 @@ void fill(Walker &walker)
     walker.nextWalk("full_round");
 }
 
-sqlite::Connection bareBook(const std::string &file)
-{
-    auto db = sqlite::Connection::open(file, sqlite::OpenMode::Create).value();
-    SNUG_ASSERT(db.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;"
-                        "CREATE TABLE bare(id INTEGER PRIMARY KEY, bytes BLOB NOT NULL) STRICT")
-                    .has_value());
-    return db;
-}
-
-void commitBare(sqlite::Connection &db, sqlite::Statement &insert, const std::string &bytes)
-{
-    auto transaction = sqlite::Transaction::begin(db).value();
-    insert.bindBytes(1, bytes);
-    SNUG_ASSERT(insert.run().has_value());
-    SNUG_ASSERT(std::move(transaction).commit().has_value());
-}
-
 double median(std::vector<double> values)
 {
     std::sort(values.begin(), values.end());
@@ -72,17 +56,14 @@ int main()
     Walker walker("speed", "full_round");
     fill(walker);
     SNUG_ASSERT(walker.mark(passOf(walker.walk.tape.back().points.front())).has_value());
-    const std::int64_t size =
-        walker.book().db().number("SELECT length(bytes) FROM entry ORDER BY hlc DESC LIMIT 1").value();
-    const std::string bytes(static_cast<std::size_t>(size), 'x');
-    auto bare = bareBook(walker.home.folder().file("bare.db"));
-    auto insert = bare.prepare("INSERT INTO bare(bytes) VALUES(?)").value();
+    const std::size_t size = entrySize(walker.book().db());
+    BareBook bare(walker.home.folder().file("bare.db"), size);
     std::vector<double> marks;
     std::vector<double> commits;
     for (int i = 0; i < warm + counted; ++i) {
         const MarkDraft draft = passOf(walker.walk.tape[static_cast<std::size_t>(i)].points.front());
         const double mark = milliseconds([&] { SNUG_ASSERT(walker.mark(draft).has_value()); });
-        const double commit = milliseconds([&] { commitBare(bare, insert, bytes); });
+        const double commit = milliseconds([&] { bare.commit(); });
         if (i >= warm) {
             marks.push_back(mark);
             commits.push_back(commit);
@@ -93,8 +74,8 @@ int main()
         milliseconds([&] { SNUG_ASSERT(findingHistories(walker.book(), walker.rig.id)->size() > 3); });
     const double again = milliseconds([&] { SNUG_ASSERT(walker.home.reopened().stream().device == device); });
     std::printf("entries in the logbook: %lld\n", static_cast<long long>(entryCount(walker.book())));
-    std::printf("mark made durable: %.3f ms, bare commit of %zu bytes: %.3f ms\n", median(marks),
-                bytes.size(), median(commits));
+    std::printf("mark made durable: %.3f ms, bare commit of %zu bytes: %.3f ms\n", median(marks), size,
+                median(commits));
     std::printf("ratio of a mark to a bare commit: %.2f (budget 1.5)\n", median(marks) / median(commits));
     std::printf("all findings with their histories: %.2f bare commits\n", history / median(commits));
     std::printf("opening the whole logbook again: %.2f bare commits\n", again / median(commits));

@@ -5,14 +5,16 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTest>
 
+#include "wiring.hpp"
+
 namespace snugwalk::journey {
 namespace {
-
-constexpr int patienceMs = 10'000;
 
 // What is written on it and what a screen reader says: either may be what a person goes by.
 bool isCalled(const QQuickItem &item, const std::function<bool(const QString &)> &match)
@@ -82,7 +84,15 @@ void expect(bool condition, const QString &what)
         giveUp(what);
 }
 
-void Finger::waitFor(const std::function<bool()> &condition, const QString &what)
+QQuickWindow &Finger::window() const { return m_app.window(); }
+
+void Finger::press(QPointF at)
+{
+    ++m_taps;
+    QTest::mouseClick(&window(), Qt::LeftButton, Qt::NoModifier, at.toPoint());
+}
+
+void Finger::waitFor(const std::function<bool()> &condition, const QString &what, int patienceMs)
 {
     if (!QTest::qWaitFor(condition, patienceMs))
         giveUp(QStringLiteral("waited in vain for: ") + what);
@@ -90,14 +100,14 @@ void Finger::waitFor(const std::function<bool()> &condition, const QString &what
 
 QQuickItem *Finger::find(const Match &match) const
 {
-    return search(m_window.contentItem(), [&](QQuickItem &item) {
+    return search(window().contentItem(), [&](QQuickItem &item) {
         return isPress(item) && item.isEnabled() && isCalled(item, match);
     });
 }
 
 QQuickItem *Finger::itemOfType(const QString &qmlType) const
 {
-    return search(m_window.contentItem(), [&](QQuickItem &item) {
+    return search(window().contentItem(), [&](QQuickItem &item) {
         return QString::fromLatin1(item.metaObject()->className())
             .startsWith(qmlType + QStringLiteral("_QMLTYPE"));
     });
@@ -105,7 +115,7 @@ QQuickItem *Finger::itemOfType(const QString &qmlType) const
 
 QQuickItem *Finger::itemWith(const char *property, const QVariant &value) const
 {
-    return search(m_window.contentItem(), [&](QQuickItem &item) { return item.property(property) == value; });
+    return search(window().contentItem(), [&](QQuickItem &item) { return item.property(property) == value; });
 }
 
 void Finger::touch(QQuickItem &item, double across, double down)
@@ -113,9 +123,16 @@ void Finger::touch(QQuickItem &item, double across, double down)
     bringIntoView(item);
     QTest::qWait(30);
     const QPointF at = item.mapToScene(QPointF(item.width() * across, item.height() * down));
-    expect(QRectF(QPointF(0, 0), m_window.size()).contains(at), QStringLiteral("a touch outside the window"));
-    QTest::mouseClick(&m_window, Qt::LeftButton, Qt::NoModifier, at.toPoint());
+    expect(QRectF(QPointF(0, 0), window().size()).contains(at), QStringLiteral("a touch outside the window"));
+    press(at);
     QTest::qWait(30);
+}
+
+bool Finger::reads(const QString &words) const
+{
+    return search(window().contentItem(), [&](QQuickItem &item) {
+               return item.property("text").toString().contains(words);
+           }) != nullptr;
 }
 
 bool Finger::sees(const QString &words) const
@@ -126,7 +143,7 @@ bool Finger::sees(const QString &words) const
 void Finger::tapMatching(const Match &match, const QString &what)
 {
     for (int page = 0; page < 40 && !QTest::qWaitFor([&] { return find(match) != nullptr; }, 250); ++page)
-        leafOn(*m_window.contentItem());
+        leafOn(*window().contentItem());
     waitFor([&] { return find(match) != nullptr; }, what);
     // What still moves, as a page grows, is not hit: press and release would come down on two places.
     QPointF middle;
@@ -142,9 +159,9 @@ void Finger::tapMatching(const Match &match, const QString &what)
         if (middle == before)
             break;
     }
-    expect(QRectF(QPointF(0, 0), m_window.size()).contains(middle),
+    expect(QRectF(QPointF(0, 0), window().size()).contains(middle),
            what + QStringLiteral(" lies outside the window"));
-    QTest::mouseClick(&m_window, Qt::LeftButton, Qt::NoModifier, middle.toPoint());
+    press(middle);
 }
 
 void Finger::tap(const QString &words)
@@ -157,19 +174,39 @@ void Finger::tapStarting(const QString &start)
     tapMatching([&](const QString &name) { return name.startsWith(start); }, start);
 }
 
-void Finger::type(const QString &label, const QString &text)
+QQuickItem &Finger::inputOf(const QString &label)
 {
     const auto wanted = [&](QQuickItem &item) {
         return item.property("label").toString() == label && item.property("input").isValid();
     };
-    waitFor([&] { return search(m_window.contentItem(), wanted) != nullptr; }, label);
-    QQuickItem *field = search(m_window.contentItem(), wanted);
+    waitFor([&] { return search(window().contentItem(), wanted) != nullptr; }, label);
+    QQuickItem *field = search(window().contentItem(), wanted);
     auto *input = qvariant_cast<QQuickItem *>(field->property("input"));
     expect(input != nullptr, label + QStringLiteral(" takes no text"));
-    bringIntoView(*input);
-    input->forceActiveFocus();
+    return *input;
+}
+
+void Finger::touchField(const QString &label) { touch(inputOf(label), 0.5, 0.5); }
+
+void Finger::type(const QString &label, const QString &text)
+{
+    QQuickItem &input = inputOf(label);
+    bringIntoView(input);
+    input.forceActiveFocus();
+    ++m_taps;
+    QTest::keyClick(&window(), Qt::Key_A, Qt::ControlModifier);
+    if (text.isEmpty())
+        QTest::keyClick(&window(), Qt::Key_Delete);
     for (const QChar letter : text)
-        QTest::keyClick(&m_window, letter.toLatin1());
+        QTest::keyClick(&window(), letter.toLatin1());
+}
+
+void Finger::paste(const QString &label, const QString &text)
+{
+    type(label, {});
+    QGuiApplication::clipboard()->setText(text);
+    QTest::keyClick(&window(), Qt::Key_V, Qt::ControlModifier);
+    expect(inputOf(label).property("text").toString() == text, label + QStringLiteral(" took nothing in"));
 }
 
 } // namespace snugwalk::journey

@@ -1,27 +1,21 @@
 # SPDX-License-Identifier: Apache-2.0
-"""The main job by taps in the app, with the process killed in the middle of it."""
+"""The main job by taps in the app, a tap a pass, with the process killed in the middle of it."""
 import os
 import re
 import signal
-import subprocess
 import sys
 import tempfile
 
+from app_life import live, start
 from program import Failed, Program, check
 
 LINES_BEFORE_KILL = 17
-
-
-def start(app, role, book, photo, shots):
-    environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software",
-                       XDG_DATA_HOME=os.path.join(os.path.dirname(book), "data"),
-                       XDG_CONFIG_HOME=os.path.join(os.path.dirname(book), "config"))
-    return subprocess.Popen([app, role, book, photo, shots], env=environment, stdout=subprocess.PIPE, text=True)
+NOW = "2026-11-20T08:10:00+13:00"
 
 
 def walk_and_kill(app, book, photo, shots):
     """Reads acknowledged marks, then kills without waiting for the next one; gives their lines."""
-    process = start(app, "walk", book, photo, shots)
+    process = start(app, "walk", book, shots, NOW, photo=photo)
     lines = []
     for line in process.stdout:
         found = re.match(r"marked (\d+)", line)
@@ -39,10 +33,8 @@ def walk_and_kill(app, book, photo, shots):
     return lines
 
 
-def resume(app, book, photo, shots, acknowledged):
-    process = start(app, "resume", book, photo, shots)
-    out, _ = process.communicate(timeout=500)
-    check(process.returncode == 0, out.strip().split("\n")[-1])
+def resume(app, book, shots, acknowledged):
+    out = live(app, "resume", book, shots, NOW)
     found = re.search(r"resumed at (\d+) with((?: \d+)*)", out)
     marks = {int(n) for n in found.group(2).split()}
     lost = set(acknowledged) - marks
@@ -61,7 +53,7 @@ def main():
             line = Program(program, folder)
             line.run("demo", "--from", os.path.join(source, "demo-rig"))
             acknowledged = walk_and_kill(app, line.book, photo, shots)
-            resume(app, line.book, photo, shots, acknowledged)
+            resume(app, line.book, shots, acknowledged)
             check(line.json("check", "--deep")["faults"] == [], "check found faults")
         except Failed as fault:
             print("failed:", fault)
