@@ -5,7 +5,6 @@
 #include <QtTest>
 
 #include "app_fixture.hpp"
-#include "trend_axis.hpp"
 
 using namespace snugwalk;
 using namespace snugwalk::test;
@@ -46,8 +45,6 @@ private Q_SLOTS:
     void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral(".*"))); }
     void theLineMeetsTheLimitOnTheDay();
     void aPointWithoutReadingsHasNoPlot();
-    void stepsAreRound_data();
-    void stepsAreRound();
 };
 
 void TstTrend::theLineMeetsTheLimitOnTheDay()
@@ -108,30 +105,6 @@ void TstTrend::aPointWithoutReadingsHasNoPlot()
     app.settle();
     QVERIFY(trends.rows().isEmpty());
     QCOMPARE(trends.title(), QStringLiteral("Front cap seam"));
-}
-
-void TstTrend::stepsAreRound_data()
-{
-    QTest::addColumn<double>("least");
-    QTest::addColumn<double>("most");
-    QTest::newRow("small") << 0.0011 << 0.0019;
-    QTest::newRow("tread") << 2.5 << 7.5;
-    QTest::newRow("below zero") << -17.0 << 4.0;
-    QTest::newRow("large") << 9800.0 << 131000.0;
-}
-
-void TstTrend::stepsAreRound()
-{
-    QFETCH(double, least);
-    QFETCH(double, most);
-    const std::vector<double> steps = roundSteps(least, most);
-    QVERIFY(steps.size() >= 2 && steps.size() <= 8);
-    const double step = steps[1] - steps[0];
-    const double lead = step / std::pow(10.0, std::floor(std::log10(step) + 1e-9));
-    QVERIFY(std::abs(lead - 1) < 1e-6 || std::abs(lead - 2) < 1e-6 || std::abs(lead - 5) < 1e-6 ||
-            std::abs(lead - 10) < 1e-6);
-    for (const double at : steps)
-        QVERIFY(at >= least - step * 1e-6 && at <= most + step * 1e-6);
 }
 
 QTEST_MAIN(TstTrend)
