@@ -1038,7 +1038,7 @@
     <message>
         <source>how it went</source>
         <comment>weather, roads, costs over time</comment>
-        <translation>comment cela s&apos;est passé</translation>
+        <translation>au fil du temps</translation>
     </message>
 </context>
 <context>
@@ -2156,7 +2156,7 @@
     <message>
         <source>how it went</source>
         <comment>weather, roads, costs over time</comment>
-        <translation>comment cela s&apos;est passé</translation>
+        <translation>au fil du temps</translation>
     </message>
     <message>
         <source>map</source>
@@ -6277,7 +6277,7 @@
     <name>WentPage</name>
     <message>
         <source>How it went</source>
-        <translation>Comment cela s&apos;est passé</translation>
+        <translation>Au fil du temps</translation>
     </message>
     <message>
         <source>Of what</source>

@@ -68,6 +68,9 @@ Result<std::vector<Wanted>> wantedOf(Session &session, const std::vector<std::st
 {
     if (what.size() == 1)
         return ofThing(session, what.front());
+    if (what.size() != 2)
+        return Error{Errc::Usage, "a place has two numbers", what.empty() ? "" : what.back(),
+                     "write latitude and longitude, such as -44.26 170.10"};
     const auto place = placeOf(what[0], what[1]);
     if (!place)
         return place.error();
@@ -126,8 +129,7 @@ void addWhereCommand(CLI::App &app, Registry &registry)
         app.add_subcommand("where", "nearest named place of a finding, a trip, a stay or of coordinates");
     auto o = std::make_shared<WhereOptions>();
     sub->add_option("what", o->what, "an id, whole or its first eight digits; or latitude and longitude")
-        ->required()
-        ->expected(1, 2);
+        ->required();
     sub->add_option("--place", o->place, "exact or coarse: as much of it as a report would tell")
         ->check(CLI::IsMember({"exact", "coarse"}));
     registry.add(*sub, "  snugwalk where 8d3f21c0\n  snugwalk where -44.26 170.10 --json",

@@ -108,8 +108,12 @@ std::vector<Gathered> gather(const MapBlock &block, const Paper &paper)
         const FlatPoint at = paper.at(spot.place);
         spots.push_back({at.x, at.y, static_cast<int>(spot.call.value_or(Call::None))});
     }
+    std::vector<SpotCluster> clusters = clustersOf(spots, spotSize);
+    std::sort(clusters.begin(), clusters.end(), [](const SpotCluster &a, const SpotCluster &b) {
+        return a.members.front() < b.members.front(); // in the order of their numbers
+    });
     std::vector<Gathered> out;
-    for (const SpotCluster &cluster : clustersOf(spots, spotSize)) {
+    for (const SpotCluster &cluster : clusters) {
         std::vector<std::string> numbers;
         for (const std::size_t member : cluster.members)
             numbers.push_back(std::to_string(block.spots[member].number));

@@ -21,7 +21,6 @@ void recurringBlocks(Paper &paper)
     if (all.places.empty())
         return;
     paper.heading("recurring");
-    paper.text(paper.say("recurring_about"), TextTone::Quiet);
     RigDrawingBlock drawing{paper.rig(), {}, {}};
     std::vector<std::vector<std::string>> rows;
     for (const RecurringPlace &place : all.places) {
@@ -39,7 +38,8 @@ void recurringBlocks(Paper &paper)
                         stateWord(paper, place)});
     }
     if (!drawing.spots.empty())
-        paper.add(std::move(drawing));
+        paper.add(std::move(drawing)); // first: a heading stays with what follows it
+    paper.text(paper.say("recurring_about"), TextTone::Quiet);
     paper.table({paper.say("col_number"), paper.say("col_where"), paper.say("col_what"),
                  paper.say("col_times"), paper.say("col_opened"), paper.say("col_last_found"),
                  paper.say("col_mended"), paper.say("col_state")},

@@ -19,7 +19,7 @@ namespace {
 
 constexpr double gap = 6 * millimetre;
 constexpr double tallestPhoto = 52 * millimetre;
-constexpr double tallestDrawing = 80 * millimetre;
+constexpr double tallestDrawing = 95 * millimetre;
 constexpr double dotsPerInch = 200.0;
 
 using Svg = std::shared_ptr<QSvgRenderer>;
@@ -118,10 +118,11 @@ Piece platesPiece(const std::vector<Plate> &plates, double column)
 
 double columnOf(double width) { return (width - gap) / 2; }
 
-Piece svgPiece(const std::string &text, double width, double aspect)
+// In the middle of `width`, at most `wide`.
+Piece svgPiece(const std::string &text, double width, double aspect, double wide)
 {
     const Svg svg = svgOf(text);
-    const double high = std::min(tallestDrawing, width / aspect);
+    const double high = std::min(tallestDrawing, wide / aspect);
     const QRectF where((width - high * aspect) / 2, 0, high * aspect, high);
     Piece piece;
     piece.height = high;
@@ -202,8 +203,12 @@ Pieces pairPieces(const PairBlock &block, const html::PageParts &parts, double w
 Pieces drawingPieces(const RigDrawingBlock &block, const html::PageParts &parts, double width)
 {
     Pieces pieces;
-    for (const html::DrawingSheet &sheet : html::drawingSheets(block, html::drawingWords(block, parts.texts)))
-        pieces.push_back(svgPiece(sheet.svg, width, sheet.aspect));
+    const std::vector<html::DrawingSheet> sheets =
+        html::drawingSheets(block, html::drawingWords(block, parts.texts));
+    // every sheet as wide as the first comes out, so that all their balloons are alike
+    const double wide = std::min(width, tallestDrawing * sheets.front().aspect);
+    for (const html::DrawingSheet &sheet : sheets)
+        pieces.push_back(svgPiece(sheet.svg, width, sheet.aspect, wide));
     const std::string legend = html::drawingLegend(block, parts.texts);
     if (legend.empty())
         return pieces;
@@ -218,7 +223,7 @@ Pieces mapPieces(const MapBlock &block, const html::PageParts &parts, double wid
     const std::string map = html::mapSvg(block, {parts.coast, parts.places, parts.units}, "");
     if (map.empty())
         return {};
-    Pieces pieces{svgPiece(map, width, html::mapAspect)};
+    Pieces pieces{svgPiece(map, width, html::mapAspect, width)};
     pieces.back().keepWithNext = true;
     const std::string caption = parts.texts.phrase("page_map") + (block.caption.empty() ? "" : ": ") +
                                 block.caption + "." + html::mapSources(parts);

@@ -17,6 +17,11 @@ FocusScope {
     property string told: ""
     signal moved(int row)
 
+    /// The width to lay a picture out for: told after the page has laid itself out, for a picture's height is asked for
+    /// by that same page.
+    property real wide: 0
+    function settle() { root.wide = root.width }
+
     readonly property var xs: root.picture.xs ?? []
     readonly property bool drawn: (root.picture.inks ?? []).length > 0
     readonly property color paper: Tone.paper
@@ -83,6 +88,7 @@ FocusScope {
     FocusEdge { around: root; shown: root.activeFocus }
     TapHandler { onTapped: point => { root.forceActiveFocus(); root.moved(root.nearest(point.position.x)) } }
 
+    onWidthChanged: Qt.callLater(root.settle) // qmllint disable
     onLookChanged: pen.requestPaint()
     Canvas {
         id: pen

@@ -41,8 +41,9 @@ Scroll {
             BodyText { text: row.modelData.title; level: "head"; Layout.fillWidth: true; Layout.topMargin: 4 }
             BodyText { text: row.modelData.sentence; Layout.fillWidth: true }
             PlotBoard {
+                id: board
                 visible: row.told.length > 0
-                picture: row.told.length > 0 ? root.trends.picture(row.index, width, Math.max(Tone.px(230), Math.min(width * 0.55, 420)), Tone.small, Tone.stroke, Tone.words) : ({})
+                picture: row.told.length > 0 ? root.trends.picture(row.index, board.wide, Math.max(Tone.px(230), Math.min(board.wide * 0.55, 420)), Tone.small, Tone.stroke, Tone.words) : ({})
                 spoken: row.modelData.spoken
                 row: row.spot
                 told: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""

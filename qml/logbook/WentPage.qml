@@ -58,7 +58,7 @@ Scroll {
     PlotBoard {
         id: board
         visible: root.drawn
-        picture: root.plots.serial >= 0 && root.drawn ? root.plots.picture(width, Math.max(Tone.px(250), Math.min(width * 0.6, 480)), Tone.small, Tone.stroke, Tone.words) : ({})
+        picture: root.plots.serial >= 0 && root.drawn ? root.plots.picture(board.wide, Math.max(Tone.px(250), Math.min(board.wide * 0.6, 480)), Tone.small, Tone.stroke, Tone.words) : ({})
         spoken: root.plot === null ? "" : qsTr("%1, plot: %2", "title, sentence").arg(root.plot.title).arg(root.plot.about)
         row: root.row
         told: root.rows[root.row]?.words ?? ""

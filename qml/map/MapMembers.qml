@@ -19,10 +19,11 @@ Scroll {
 
     BodyText { text: qsTr("%n thing(s) here", "on the map", root.members.length); level: "head"; Layout.fillWidth: true; Layout.topMargin: 6 }
     Flow {
+        id: acts
         spacing: 12
         Layout.fillWidth: true
-        WordButton { visible: root.members.length > 1; text: qsTr("look closer", "at the map"); onClicked: root.map.lookCloser() }
-        WordButton { text: qsTr("close", "a list on the map"); onClicked: root.map.choose(-1) }
+        WordButton { visible: root.members.length > 1; width: Math.min(implicitWidth, acts.width); text: qsTr("look closer", "at the map"); onClicked: root.map.lookCloser() }
+        WordButton { width: Math.min(implicitWidth, acts.width); text: qsTr("close", "a list on the map"); onClicked: root.map.choose(-1) }
     }
     Repeater {
         model: root.members

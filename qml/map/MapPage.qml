@@ -24,13 +24,14 @@ ColumnLayout {
     Component.onCompleted: root.map.open(root.thing)
 
     Flow {
+        id: head
         spacing: 12
         Layout.fillWidth: true
         Layout.leftMargin: Tone.margin
         Layout.rightMargin: Tone.margin
         Layout.topMargin: 6
         BodyText { text: qsTr("Map"); level: "title"; height: Math.max(implicitHeight, Tone.target); verticalAlignment: Text.AlignVCenter }
-        WordButton { visible: !root.map.empty; text: root.choosing ? qsTr("close", "what is shown") : qsTr("what is shown", "on the map"); onClicked: root.choosing = !root.choosing }
+        WordButton { visible: !root.map.empty; width: Math.min(implicitWidth, head.width); text: root.choosing ? qsTr("close", "what is shown") : qsTr("what is shown", "on the map"); onClicked: root.choosing = !root.choosing }
     }
     Once {
         wanted: root.map.empty
@@ -61,7 +62,7 @@ ColumnLayout {
         MapChoices { map: root.map; Layout.fillWidth: true; Layout.preferredHeight: Math.min(implicitHeight + Tone.margin, root.most) }
     }
     BodyText {
-        visible: !root.map.empty
+        visible: !root.map.empty && !root.listing && !root.choosing
         text: qsTr("Coast: Natural Earth. Names: GeoNames, CC BY 4.0.")
         level: "small"
         quiet: true

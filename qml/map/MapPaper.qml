@@ -22,6 +22,23 @@ FocusScope {
     property point moved: Qt.point(0, 0)
     property point before: Qt.point(0, 0)
 
+    /// Degrees along the upper and the left edge that have room; larger words leave some out.
+    readonly property var degrees: {
+        const high = Tone.small * 1.5, kept = [];
+        let right = 0, low = bar.y - high;
+        for (const line of root.sheet.grid ?? []) {
+            const wide = line.text.length * Tone.small * 0.6 + 10;
+            if (line.meridian && line.at >= right && line.at + wide < root.width) {
+                kept.push(line);
+                right = line.at + wide;
+            } else if (!line.meridian && line.at > high * 1.5 && line.at < low) {
+                kept.push(line);
+                low = line.at - high;
+            }
+        }
+        return kept;
+    }
+
     function fit() { root.map.fit(root.width, root.height, Tone.target, Tone.small) }
     function shift(across: real, down: real) {
         root.moved = Qt.point(root.moved.x + across, root.moved.y + down);
@@ -209,18 +226,20 @@ FocusScope {
                 x: Math.round(modelData.x - width / 2)
                 y: Math.round(modelData.y - height / 2)
                 shape: modelData.shape
-                count: modelData.count
+                // cut by the edge a number reads as another one
+                readonly property bool whole: fromTop > height / 2 + Tone.small * 1.5 && fromTop < root.height - height / 2 && fromLeft < root.width - width
+                count: root.handled || whole ? modelData.count : 1
                 spoken: modelData.spoken
                 onClicked: root.openGroup(index)
             }
         }
         Repeater {
-            model: root.sheet.grid ?? []
+            model: root.degrees
             BodyText {
                 required property var modelData
-                x: modelData.meridian ? Math.min(modelData.at + 3, root.width - width - 3) : 3
-                y: modelData.meridian ? 2 : Math.min(modelData.at + 1, root.height - height)
-                visible: !root.handled && (modelData.meridian ? modelData.at > Tone.px(60) : modelData.at > height * 1.5 && modelData.at < bar.y - height)
+                x: modelData.meridian ? modelData.at + 3 : 3
+                y: modelData.meridian ? 2 : modelData.at + 1
+                visible: !root.handled
                 text: modelData.text
                 level: "small"
                 quiet: true

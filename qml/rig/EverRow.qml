@@ -20,7 +20,12 @@ Press {
 
     contentItem: RowLayout {
         spacing: 10
-        EverShape { times: root.place.times; open: root.place.open; Layout.alignment: Qt.AlignTop; Layout.minimumWidth: Tone.px(36) - 1; Layout.preferredWidth: size; Layout.maximumWidth: size }
+        Item {
+            Layout.alignment: Qt.AlignTop
+            Layout.preferredWidth: Tone.px(36)
+            implicitHeight: shape.height
+            EverShape { id: shape; times: root.place.times; open: root.place.open; anchors.horizontalCenter: parent.horizontalCenter }
+        }
         Digits { text: root.place.number; Layout.alignment: Qt.AlignTop; Layout.topMargin: Tone.px(3); Layout.minimumWidth: Tone.px(18); Accessible.ignored: true }
         ColumnLayout {
             spacing: 1

@@ -29,6 +29,8 @@ ColumnLayout {
     readonly property string road: root.rig.kerbLeft ? "right" : "left"
     property string face: root.kerb
     readonly property string shown: sheet.standFace !== "" && sheet.standFace !== "top" ? sheet.standFace : root.face
+    // seen from the side and from above, what lies below each other is one place
+    readonly property real alike: /^(left|right|underside)$/.test(root.shown) ? Math.min(side.ownScale, plan.ownScale) : Infinity
     readonly property var marks: root.ever ? Array.from(root.rig.everPlaces) : spots.all
     readonly property var faces: [
         { slug: root.kerb, name: qsTr("kerb side", "face of the rig") }, { slug: root.road, name: qsTr("road side", "face of the rig") },
@@ -60,6 +62,7 @@ ColumnLayout {
     RigView {
         id: side
         mostHeight: root.mostHeight
+        mostScale: root.alike
         rig: root.rig.drawn
         face: root.shown
         noseLeft: root.rig.kerbLeft
@@ -91,6 +94,7 @@ ColumnLayout {
     RigView {
         id: plan
         mostHeight: root.mostHeight
+        mostScale: root.alike
         rig: root.rig.drawn
         face: "top"
         noseLeft: root.rig.kerbLeft

@@ -26,6 +26,8 @@ Item {
     property bool numbered: true
     property bool zoomable: false
     property real mostHeight: 320
+    /// Pixels a metre at most, so that faces below each other show the same lengths alike.
+    property real mostScale: Infinity
     signal opened(string findingId)
     signal placed(real x, real y, real z)
 
@@ -37,7 +39,8 @@ Item {
     readonly property real foot: foot.implicitHeight + 6
     /// Height beside the face itself, whatever its scale.
     readonly property real trim: root.balloonRoom + 8 + (root.measured ? 2 : 1) * Math.ceil(Tone.small * 1.4)
-    readonly property real scale1: Math.max(0, Math.min((root.width - 8) / sheet.across, root.mostHeight / sheet.up))
+    readonly property real ownScale: Math.max(0, Math.min((root.width - 8) / sheet.across, root.mostHeight / sheet.up))
+    readonly property real scale1: Math.min(root.ownScale, root.mostScale)
     readonly property var box: ({ scale: area.scaled, x: area.origin.x, y: area.y + area.origin.y })
     readonly property real low: area.y + area.height
     /// Those in sight with their spots: all of them, unless the drawing is looked at nearer.
@@ -100,6 +103,7 @@ Item {
             }
         }
     }
+    Rectangle { visible: area.near; x: area.x; y: area.y; width: area.width; height: area.height; color: "transparent"; border.width: Tone.hair; border.color: Tone.line } // only a part is seen
     FocusEdge { around: area; shown: root.zoomable && root.activeFocus }
     TapHandler {
         enabled: root.placing

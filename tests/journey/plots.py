@@ -22,6 +22,8 @@ SVG = "{http://www.w3.org/2000/svg}"
 # SVG Tiny 1.2 has these, and every reader draws them
 TINY = {"svg", "title", "desc", "rect", "g", "path", "text", "circle"}
 GAMMA = {"sun": 0.5, "heat": 0.25}  # the two strongest drivers of the seal, as the catalogue lists them
+# level lines lie in the middle of a pixel, so that they are crisp: a height is read that exactly
+PIXEL = 0.75
 INK, PAPER = "#1B1F23", "#fff"
 
 
@@ -93,7 +95,7 @@ def weathering(program):
     drawn = heights(group, value, PAPER)
     check(len(drawn) == len(rows), f"{len(drawn)} bars of {len(rows)} months")
     for bar, row in zip(drawn, rows):
-        near(bar, row["aged_days"], step * 0.02, f"bar of {row['month']}")
+        near(bar, row["aged_days"], step * PIXEL, f"bar of {row['month']}")
     return path
 
 
@@ -121,7 +123,7 @@ def shake(program):
         told = [row[key] / 1000 for row in rows if row["driven_m"] > 0]
         check(len(dots) == len(told), f"{len(dots)} dots of {len(told)} months")
         for (_, y), km in zip(dots, told):
-            near(labels[-1][1] + (lines[-1] - y) / decade, math.log10(km), 0.01, f"{key} drawn, as a power of ten")
+            near(labels[-1][1] + (lines[-1] - y) / decade, math.log10(km), PIXEL / decade, f"{key} drawn, as a power of ten")
     miles = program.run(*NOW, "--units", "us", "plot", "--kind", "shake")
     check(f"{length / 1609.344:.0f}\u00a0mi" in miles, f"{length / 1609.344:.0f} mi are not told: {miles[:200]}")
     return path
@@ -144,7 +146,7 @@ def cost(program):
     drawn = heights(group, value, INK)
     check(len(drawn) == len([row for row in rows if row["cost"] > 0]), f"{len(drawn)} bars")
     for bar, row in zip(drawn, [row for row in rows if row["cost"] > 0]):
-        near(bar, row["cost"], step * 0.02, "a bar of a year")
+        near(bar, row["cost"], step * PIXEL, "a bar of a year")
     # what cannot be read is told, and another currency gets a plot of its own
     for words in ("a few dollars", "30 EUR", "1.250"):
         program.run(*NOW, "--by", "A. Walker", "mend", "--point", "tread-depth", "--action", "other", "--what", "x", "--cost", words)
@@ -180,7 +182,7 @@ def reading(program):
                   if c.get("fill") == INK)
     check(len(dots) == len(values), f"{len(dots)} dots of {len(values)} readings")
     for (_, dot), metres in zip(dots, values):
-        near(dot, metres * 1000, step * 0.02, "a dot in millimetres")
+        near(dot, metres * 1000, step * PIXEL, "a dot in millimetres")
     return path
 
 

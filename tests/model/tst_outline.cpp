@@ -69,6 +69,7 @@ private Q_SLOTS:
             for (const outline::Stroke &stroke : outline::outlineOf(rig, {face, true}).strokes) {
                 const QPainterPath path = painterPath(stroke);
                 int at = 0;
+                QPointF last;
                 const auto is = [&](outline::PaperSpot spot) {
                     const QPainterPath::Element element = path.elementAt(at++);
                     return element.x == spot.x && element.y == spot.y;
@@ -80,6 +81,10 @@ private Q_SLOTS:
                             QVERIFY(is({first.x, first.y}));
                         continue;
                     }
+                    const QPointF to(step.to.x, step.to.y);
+                    if (step.kind == Kind::Line && to == last) // Qt leaves out a line of no length
+                        continue;
+                    last = to;
                     if (step.kind == Kind::Cubic)
                         QVERIFY(is(step.first) && is(step.second));
                     QVERIFY(is(step.to));

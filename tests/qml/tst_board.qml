@@ -134,6 +134,11 @@ Item {
             keyClick(Qt.Key_0);
             compare(side.area.zoom, 1);
         }
+        function test_sideAndPlanShowOnePlaceBelowTheOther() {
+            const at = views().map(view => [0, 3.3, 6.4].map(x => view.paper({ x: x, y: 0, z: 1 }).x));
+            for (let i = 0; i < 3; ++i)
+                fuzzyCompare(at[0][i], at[1][i], 0.6);
+        }
         function test_nothingIsSeenBeyondThePaper() {
             const area = views()[0].area;
             area.zoomTo(8, 0, 0);

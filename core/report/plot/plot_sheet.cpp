@@ -76,7 +76,7 @@ const std::vector<PlotTick> *Layer::levelUp(double up) const
 void Layer::field()
 {
     m_sheet.top = m_y + m_sheet.letter * 0.75;
-    const double below = m_sheet.lineHeight + m_sheet.letter * 0.5;
+    const double below = m_sheet.lineHeight + m_sheet.letter * 0.8;
     m_sheet.up = std::max(m_sheet.letter * leastUp, m_size.height - m_sheet.top - below);
     m_sheet.height = m_sheet.top + m_sheet.up + below;
     const std::vector<PlotTick> *level = levelUp(m_sheet.up);
@@ -111,7 +111,8 @@ void Layer::ticksUp(const std::vector<PlotTick> &ticks)
 std::vector<SheetWords> Layer::labelsAcross(const std::vector<PlotTick> &ticks) const
 {
     std::vector<SheetWords> out;
-    const double y = m_sheet.top + m_sheet.up + m_sheet.letter * 0.4;
+    const double y =
+        m_sheet.top + m_sheet.up + m_sheet.letter * 0.7; // under half a line of the lowest label up
     for (const PlotTick &tick : ticks) {
         const double width = m_width(tick.text, false);
         double x = m_sheet.xOf(tick.at + m_plot.across.shift);

@@ -135,11 +135,12 @@ void Sheet::addNames(const Gazetteer *places)
     for (const MapGroup &group : m_sheet.groups) {
         const double side = v.target * 0.75;
         const double count = group.members.size() > 1 ? 3.0 * v.letter : 0.0;
-        taken.push_back({group.x - side / 2.0, group.y - side / 2.0, side + count, side});
+        // the number stands as high as a target, beside the shape
+        taken.push_back({group.x - side / 2.0, group.y - v.target / 2.0 - 4.0, side + count, v.target + 4.0});
     }
     // degrees stand along the upper and the left edge, the scale and the buttons below
     taken.push_back({0.0, 0.0, v.width, v.lineHeight});
-    taken.push_back({0.0, 0.0, 6.0 * v.letter, v.height});
+    taken.push_back({0.0, 0.0, 8.0 * v.letter, v.height});
     taken.push_back({0.0, v.height - v.target, v.width, v.target});
     taken.push_back({v.width - v.target - 16.0, v.height - 4.0 * v.target, v.target + 16.0, 4.0 * v.target});
     LabelStyle style{v.lineHeight, v.letter, 5.0, fewestNames};

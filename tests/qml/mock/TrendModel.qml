@@ -25,7 +25,7 @@ QtObject {
         const list = values[row], least = Math.min(...list), most = Math.max(...list), line = letter * 1.3, left = letter * 2.4, top = line + letter, up = height - top - line - letter, across = width - left - letter;
         const x = i => left + across * (i + 0.5) / list.length, y = v => top + up * (1 - (v - least) / (most - least));
         return { width: width, height: height, letter: letter, lineHeight: line, left: left, top: top, across: across, up: up, xs: list.map((v, i) => x(i)),
-            inks: [{ kind: "line", tone: "ink", xy: list.flatMap((v, i) => [x(i), y(v)]), width: stroke, dash: [] }].concat(list.map((v, i) => ({ kind: "shape", shape: "dot", xy: [x(i), y(v)], size: letter * 0.6 }))),
+            inks: [{ kind: "line", tone: "ink", xy: list.reduce((all, v, i) => all.concat([x(i), y(v)]), []), width: stroke, dash: [] }].concat(list.map((v, i) => ({ kind: "shape", shape: "dot", xy: [x(i), y(v)], size: letter * 0.6 }))),
             words: [{ x: 0, y: 0, width: 100, text: "Tread depth, mm", bold: false, quiet: true }, { x: 0, y: y(most) - line / 2, width: letter * 2, text: String(most), bold: false, quiet: true }] };
     }
 }

@@ -103,12 +103,12 @@ TEST_CASE("each finding of the drawing has its balloon, in the order of the spot
         return RigSpot{number, Call::Watch,
                        RigPlace{"", face, RigPosition{metres(aft), metres(0.1), metres(1.0)}}};
     };
-    drawing.spots = {spot(1, 4.0, Face::Left), spot(2, 1.0, Face::Left), spot(3, 2.0, Face::Top)};
+    drawing.spots = {spot(1, 4.0, Face::Right), spot(2, 1.0, Face::Right), spot(3, 2.0, Face::Top)};
     const std::string out = page({drawing});
     const auto at = [&](int n) { return out.find("stroke='none'>" + std::to_string(n) + "</text>"); };
     REQUIRE(at(1) != out.npos);
-    CHECK(at(2) < at(1)); // further forward, so further left
-    CHECK(at(3) > at(1)); // under the plan
+    CHECK(at(1) < at(2)); // its kerb side is the right one: further aft, so further left
+    CHECK(at(3) > at(2)); // under the plan
     CHECK(count(out, "findings at the numbers 1, 2, 3") == 1);
 }
 

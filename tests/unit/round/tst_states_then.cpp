@@ -20,6 +20,14 @@ Standing standing(Walker &walker)
     return standingOf(realCatalogue(), std::move(history), walker.book().now());
 }
 
+// A walk that was finished already, and the days until it.
+void begin(Walker &walker, int days)
+{
+    walker.home.clock.advance(std::chrono::hours(24 * days));
+    walker.walk =
+        startWalk(walker.book(), realCatalogue(), walker.rig, "full_round", {}, {}, walker.doer).value();
+}
+
 void isLike(const RigState &then, const RigState &was)
 {
     REQUIRE(then.open.size() == was.open.size());
@@ -49,15 +57,13 @@ TEST_CASE("each walk's state comes back as it was on its day, whatever was writt
     REQUIRE(first.state.open.size() == 1);
     const Id finding = first.state.open.front().id;
 
-    walker.home.clock.advance(std::chrono::hours(24 * 90));
-    walker.nextWalk("full_round");
+    begin(walker, 90);
     REQUIRE(walker.mark(lookAgain("roof-vent-sealant", finding, 4)));
     REQUIRE(walker.mark(attentionOn("tread-depth", 5)));
     REQUIRE(walker.finish());
     const Standing second = standing(walker);
 
-    walker.home.clock.advance(std::chrono::hours(24 * 30));
-    walker.nextWalk("full_round");
+    begin(walker, 30);
     REQUIRE(walker.mark(lookAgain("roof-vent-sealant", finding, 0)));
     REQUIRE(walker.finish());
     walker.home.clock.advance(std::chrono::hours(24));
@@ -86,10 +92,10 @@ TEST_CASE("each walk's state comes back as it was on its day, whatever was writt
 
 TEST_CASE("only the last walks are worked out again, and those without a mark not at all")
 {
-    Walker walker;
+    Walker walker("test", "full_round");
     for (int i = 0; i < 3; ++i) {
         REQUIRE(walker.mark(passOf("tread-depth")));
-        walker.nextWalk();
+        walker.nextWalk("full_round");
         walker.home.clock.advance(std::chrono::hours(24));
     }
     const Standing now = standing(walker); // the fourth has no mark yet
