@@ -247,7 +247,7 @@ Pieces plotPieces(const PlotBlock &block, double width)
     if (!svg.empty()) {
         const Svg drawn = svgOf(svg);
         const QSizeF size = drawn ? drawn->viewBoxF().size() : QSizeF(1, 1);
-        pieces.push_back(svgPiece(svg, width, size.width() / size.height()));
+        pieces.push_back(svgPiece(svg, width, size.width() / size.height(), width));
         pieces.back().keepWithNext = true;
     }
     const std::string words = plot.empty.empty() ? plot.about : plot.empty;
