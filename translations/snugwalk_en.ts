@@ -2830,7 +2830,7 @@
     </message>
 </context>
 <context>
-    <name>PlaceView</name>
+    <name>PlaceHost</name>
     <message>
         <source>Opening the logbook …</source>
         <translation>Opening the logbook …</translation>

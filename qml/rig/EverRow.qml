@@ -18,7 +18,7 @@ Press {
     leftPadding: root.chosen ? 8 : 0
     spoken: qsTr("place %1: %2, %3, %4", "number, where, what, how often and when").arg(root.place.number).arg(root.place.where).arg(root.place.what).arg(root.place.when)
 
-    contentItem: RowLayout {
+    contentItem: RowLayout { // qmllint disable
         spacing: 10
         Item {
             Layout.alignment: Qt.AlignTop

@@ -20,7 +20,7 @@ Press {
     Accessible.role: Accessible.RadioButton
     Accessible.checked: root.chosen
 
-    contentItem: ColumnLayout {
+    contentItem: ColumnLayout { // qmllint disable
         spacing: 2
         Item {
             Layout.fillWidth: true

@@ -5,7 +5,7 @@ import QtQuick
 import Snugwalk.Style
 import Snugwalk.Controls
 
-Column {
+Item { // its height is told at once, which a column's is not
     id: root
 
     /// Ends of the body on paper, in pixels.
@@ -21,12 +21,14 @@ Column {
     readonly property var words: ({ fresh_water: qsTr("fresh water"), grey_water: qsTr("grey water"), black_water: qsTr("black water"), gas: qsTr("gas cylinder"), battery: qsTr("house battery") })
     readonly property var named: Array.from(root.tanks).map(one => Format.join([one.letter, root.words[one.kind]], " ")).filter((one, i, all) => all.indexOf(one) === i)
 
+    implicitHeight: size.height + name.height + (legend.visible ? legend.height : 0)
+
     Item {
         id: size
         visible: root.measured && root.to - root.from > length.implicitWidth + 40
         x: Math.round(root.from)
         width: Math.round(root.to - root.from)
-        height: length.height
+        height: visible ? length.height : 0
         Rectangle { y: Math.round(parent.height / 2); width: parent.width; height: Tone.hair; color: Tone.quiet }
         Rectangle { y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
         Rectangle { x: parent.width - width; y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
@@ -34,6 +36,8 @@ Column {
         BodyText { id: length; level: "small"; wrapMode: Text.NoWrap; anchors.centerIn: parent; color: Tone.quiet; text: Format.length(root.metres); Accessible.ignored: true }
     }
     BodyText {
+        id: name
+        y: size.height
         width: root.width
         text: root.text
         level: "small"
@@ -42,7 +46,9 @@ Column {
         Accessible.ignored: true
     }
     BodyText {
+        id: legend
         visible: root.named.length > 0
+        y: name.y + name.height
         width: root.width
         text: qsTr("Dashed: where such rigs usually have them, common practice, not measured: %1.").arg(root.named.join(", "))
         level: "small"

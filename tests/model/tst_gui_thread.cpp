@@ -86,7 +86,7 @@ private:
     void choose(const QStringList &photos);
 
     QTemporaryDir m_folder;
-    std::unique_ptr<Life> m_life;
+    std::unique_ptr<journey::Life> m_life;
 };
 
 void TstGuiThread::initTestCase()
@@ -96,8 +96,9 @@ void TstGuiThread::initTestCase()
     const QString book = m_folder.filePath(QStringLiteral("demo.snugwalk"));
     QVERIFY(
         loadDemo(book.toStdString(), demoFolder(SNUGWALK_SOURCE_DIR "/demo-rig"), PlainCodec()).has_value());
-    m_life = std::make_unique<Life>(
-        Life::Given{{}, book, {}, QStringLiteral("2026-11-20T08:10:00+13:00"), {}}, Wiring::Mode::Still);
+    m_life = std::make_unique<journey::Life>(
+        journey::Life::Given{{}, book, {}, QStringLiteral("2026-11-20T08:10:00+13:00"), {}},
+        Wiring::Mode::Still);
 }
 
 // What is not counted here would not be counted below.

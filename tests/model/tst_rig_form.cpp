@@ -105,7 +105,7 @@ void TstRigForm::aRigTypedIsTheRigShown()
     app.settle();
     QVERIFY(session.hasRig());
     QCOMPARE(session.rig()->name(), QStringLiteral("Kea"));
-    QCOMPARE(session.rig()->axles().size(), 2);
+    QCOMPARE(session.rig()->drawn().value(QStringLiteral("axles")).toList().size(), 2);
     QVERIFY(session.rig()->placeNames().contains(QStringLiteral("wheel 2R")));
     QVERIFY(session.rigProblems().isEmpty());
 }

@@ -21,7 +21,7 @@ Life::Life(const Given &given, Wiring::Mode mode) : m_given(given)
     options.book = given.book;
     options.cameraFolder = given.more.value(QStringLiteral("camera"));
     options.language = given.more.value(QStringLiteral("language"), QStringLiteral("en"));
-    const Result<LocalTime> now = parseLocal(given.time.toStdString());
+    const auto now = parseLocal(given.time.toStdString());
     expect(now.has_value(), QStringLiteral("not a time: ") + given.time);
     options.now = *now;
     Result<std::unique_ptr<Wiring>> app = Wiring::make(options, mode);

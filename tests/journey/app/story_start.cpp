@@ -65,8 +65,12 @@ void putRight(Life &life)
     life.shot(QStringLiteral("start-7-sheet"));
     life.finger().type(QStringLiteral("Length of the body, without the drawbar"), QStringLiteral("20 ft"));
     life.finger().tap(QStringLiteral("Write it down"));
-    life.finger().waitFor([&] { return std::abs(life.session().rig()->bodyLength() - 20 * 0.3048) < 1e-9; },
-                          QStringLiteral("the length put right"));
+    life.finger().waitFor(
+        [&] {
+            return std::abs(life.session().rig()->drawn().value(QStringLiteral("bodyLength")).toDouble() -
+                            20 * 0.3048) < 1e-9;
+        },
+        QStringLiteral("the length put right"));
 }
 
 void begin(Life &life)
