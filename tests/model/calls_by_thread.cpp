@@ -5,12 +5,14 @@
 #include <atomic>
 #include <cstdarg>
 #include <cstddef>
+#include <cstdio>
 #include <mutex>
 #include <thread>
 
 #include <dirent.h>
 #include <dlfcn.h>
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace snugwalk::test {
@@ -48,7 +50,8 @@ Function *next(const char *name)
 
 mode_t modeOf(int flags, std::va_list more)
 {
-    return (flags & (O_CREAT | O_TMPFILE)) != 0 ? static_cast<mode_t>(va_arg(more, int)) : 0;
+    return (flags & O_CREAT) != 0 || (flags & O_TMPFILE) == O_TMPFILE ? static_cast<mode_t>(va_arg(more, int))
+                                                                      : 0;
 }
 
 } // namespace
@@ -102,13 +105,18 @@ extern "C" {
         static auto *const real = next<int(int, const char *, int, ...)>(#name);                             \
         return real(folder, path, flags, mode);                                                              \
     }
-#define COUNTED(kind, result, name, path, parameters, arguments)                                             \
-    __attribute__((visibility("default"))) result name parameters                                            \
+#define COUNTED_AS(kind, result, name, path, parameters, throwing, arguments)                                \
+    __attribute__((visibility("default"))) result name parameters throwing                                   \
     {                                                                                                        \
         note(kind, #name, path);                                                                             \
         static auto *const real = next<result parameters>(#name);                                            \
         return real arguments;                                                                               \
     }
+#define COUNTED(kind, result, name, path, parameters, arguments)                                             \
+    COUNTED_AS(kind, result, name, path, parameters, , arguments)
+// those that the C library declares so
+#define COUNTED_QUIET(kind, result, name, path, parameters, arguments)                                       \
+    COUNTED_AS(kind, result, name, path, parameters, noexcept, arguments)
 
 OPEN_FILE(open)
 OPEN_FILE(open64)
@@ -121,17 +129,17 @@ COUNTED(Kind::File, int, __openat64_2, path, (int folder, const char *path, int 
 COUNTED(Kind::File, std::FILE *, fopen, path, (const char *path, const char *mode), (path, mode))
 COUNTED(Kind::File, std::FILE *, fopen64, path, (const char *path, const char *mode), (path, mode))
 COUNTED(Kind::File, DIR *, opendir, path, (const char *path), (path))
-COUNTED(Kind::File, int, stat, path, (const char *path, struct stat *about), (path, about))
-COUNTED(Kind::File, int, stat64, path, (const char *path, struct stat64 *about), (path, about))
-COUNTED(Kind::File, int, lstat, path, (const char *path, struct stat *about), (path, about))
-COUNTED(Kind::File, int, lstat64, path, (const char *path, struct stat64 *about), (path, about))
-COUNTED(Kind::File, int, statx, path,
-        (int folder, const char *path, int flags, unsigned mask, struct statx *about),
-        (folder, path, flags, mask, about))
-COUNTED(Kind::File, int, access, path, (const char *path, int how), (path, how))
-COUNTED(Kind::File, int, mkdir, path, (const char *path, mode_t mode), (path, mode))
-COUNTED(Kind::File, int, rename, from, (const char *from, const char *to), (from, to))
-COUNTED(Kind::File, int, unlink, path, (const char *path), (path))
+COUNTED_QUIET(Kind::File, int, stat, path, (const char *path, struct stat *about), (path, about))
+COUNTED_QUIET(Kind::File, int, stat64, path, (const char *path, struct stat64 *about), (path, about))
+COUNTED_QUIET(Kind::File, int, lstat, path, (const char *path, struct stat *about), (path, about))
+COUNTED_QUIET(Kind::File, int, lstat64, path, (const char *path, struct stat64 *about), (path, about))
+COUNTED_QUIET(Kind::File, int, statx, path,
+              (int folder, const char *path, int flags, unsigned mask, struct statx *about),
+              (folder, path, flags, mask, about))
+COUNTED_QUIET(Kind::File, int, access, path, (const char *path, int how), (path, how))
+COUNTED_QUIET(Kind::File, int, mkdir, path, (const char *path, mode_t mode), (path, mode))
+COUNTED_QUIET(Kind::File, int, rename, from, (const char *from, const char *to), (from, to))
+COUNTED_QUIET(Kind::File, int, unlink, path, (const char *path), (path))
 COUNTED(Kind::File, int, fsync, nullptr, (int file), (file))
 COUNTED(Kind::File, int, fdatasync, nullptr, (int file), (file))
 
