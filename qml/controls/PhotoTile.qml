@@ -16,7 +16,6 @@ Rectangle {
     property bool opens: false
     signal opened(string photo)
 
-    readonly property bool stored: root.photo !== "" && root.photo.indexOf(":") < 0
     readonly property string words: root.caption === "" ? qsTr("photo") : qsTr("photo: %1").arg(root.caption)
     readonly property var lines: Drawn.of(root.photo)
 
@@ -36,7 +35,7 @@ Rectangle {
         fillMode: Image.PreserveAspectFit
         sourceSize.width: root.full ? 1600 : 320
         sourceSize.height: root.full ? 1600 : 320
-        source: root.photo === "" ? "" : root.stored ? "image://photo/" + (root.full ? "full/" : "thumb/") + root.photo : root.photo
+        source: Picture.of(root.photo, root.full)
     }
     Once {
         wanted: root.lines.length > 0 && picture.status === Image.Ready

@@ -2,8 +2,12 @@
 // From a hash to pixels.
 #include "photo_provider.hpp"
 
+#include <optional>
+
 #include <QBuffer>
+#include <QFile>
 #include <QImageReader>
+#include <QUrl>
 
 #include "logbook/photo_store.hpp"
 
@@ -31,6 +35,20 @@ QImage decode(const std::string &bytes, const QSize &requested)
     return reader.read();
 }
 
+constexpr qint64 mostBytes = 64LL << 20; // as a photo that is written down may have
+
+// A photo that is not written down yet, by the address that its picker gave.
+std::optional<std::string> chosenFile(const QString &code)
+{
+    const QString address = QString::fromUtf8(QByteArray::fromBase64(
+        code.toLatin1(), QByteArray::Base64UrlEncoding | QByteArray::OmitTrailingEquals));
+    const QUrl url(address);
+    QFile file(url.isLocalFile() ? url.toLocalFile() : address);
+    if (!file.open(QIODevice::ReadOnly) || file.size() > mostBytes)
+        return std::nullopt;
+    return file.read(mostBytes).toStdString();
+}
+
 } // namespace
 
 PhotoProvider::PhotoProvider(std::filesystem::path folder)
@@ -41,6 +59,13 @@ PhotoProvider::PhotoProvider(std::filesystem::path folder)
 QImage PhotoProvider::requestImage(const QString &id, QSize *size, const QSize &requested)
 {
     const QString kind = id.section(u'/', 0, 0);
+    if (kind == QStringLiteral("file")) {
+        const auto bytes = chosenFile(id.section(u'/', 1));
+        const QImage image = bytes ? decode(*bytes, requested) : QImage();
+        if (size != nullptr)
+            *size = image.size();
+        return image;
+    }
     const auto hash = Hash::parse(id.section(u'/', 1).toStdString());
     if (!hash)
         return {};

@@ -67,7 +67,7 @@ FocusScope {
         fillMode: Image.PreserveAspectFit
         sourceSize.width: 1600
         sourceSize.height: 1600
-        source: root.photo === "" ? "" : root.photo.indexOf(":") < 0 ? "image://photo/full/" + root.photo : root.photo
+        source: Picture.of(root.photo, true)
     }
     Item {
         id: sheet

@@ -17,6 +17,7 @@ private Q_SLOTS:
     void qtIsToldToLoadThemAside();
     void theOriginalComesInTheSizeAskedFor();
     void theThumbnailIsSmall();
+    void aChosenFileIsShownBeforeItIsWrittenDown();
     void anUnknownNameGivesNoPicture();
 };
 
@@ -70,6 +71,27 @@ void TstImages::theThumbnailIsSmall()
     QVERIFY(!thumb.isNull());
     QCOMPARE(std::max(thumb.width(), thumb.height()),
              std::min(thumbnailEdge, std::max(one.size.width(), one.size.height())));
+}
+
+void TstImages::aChosenFileIsShownBeforeItIsWrittenDown()
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("Dach 1 ü+.png"));
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(Qt::red);
+    QVERIFY(picture.save(file));
+    const auto named = [](const QString &address) { // as Picture.qml has it
+        return QStringLiteral("file/") +
+               QString::fromLatin1(address.toUtf8().toBase64().replace('/', '_').replace('+', '-'));
+    };
+    PhotoProvider provider("nowhere");
+    for (const QString &address : {QUrl::fromLocalFile(file).toString(), file}) {
+        const QImage shown = provider.requestImage(named(address), nullptr, {});
+        QCOMPARE(shown.size(), picture.size());
+        QCOMPARE(shown.pixelColor(20, 15), QColor(Qt::red));
+    }
+    QVERIFY(provider.requestImage(named(file + u'x'), nullptr, {}).isNull());
+    QVERIFY(provider.requestImage(QStringLiteral("file/%%%"), nullptr, {}).isNull());
 }
 
 void TstImages::anUnknownNameGivesNoPicture()

@@ -224,8 +224,14 @@ int run(int argc, char **argv)
     for (std::size_t i = 0; i < rows.size(); ++i) {
         for (qsizetype page = 0; page < pages.size(); ++page) {
             const bool isTurn = !third || (i + static_cast<std::size_t>(page)) % 3 == 0;
-            if (isTurn && (only.isEmpty() || pages[page].startsWith(only)))
-                screens.draw(pages[page], settingOf(rows[i], languages));
+            if (!isTurn || (!only.isEmpty() && !pages[page].startsWith(only)))
+                continue;
+            const Setting setting = settingOf(rows[i], languages);
+            const auto before = watch.warnings().size();
+            screens.draw(pages[page], setting);
+            if (watch.warnings().size() > before)
+                std::printf("%s %s: Qt warns, see below\n", qUtf8Printable(pages[page]),
+                            qUtf8Printable(setting.name()));
         }
     }
     for (const QString &line : watch.warnings())
