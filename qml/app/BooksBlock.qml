@@ -33,6 +33,6 @@ ColumnLayout {
     WordButton { visible: root.books.hasDemo && !root.books.isDemo; text: qsTr("remove the invented rig"); enabled: !root.books.busy; Layout.fillWidth: true; onClicked: root.books.forgetDemo() }
     BodyText { visible: text !== ""; text: root.books.step !== "" ? root.books.step : root.books.outcome; wrapMode: Text.Wrap; Layout.fillWidth: true }
 
-    FilePick { id: target; title: qsTr("Where the copy goes"); filters: root.filters; saves: true; onChosen: file => root.books.backUp(file.endsWith(".snugwalk") ? file : file + ".snugwalk") }
-    FilePick { id: source; title: qsTr("A backup of a logbook"); filters: root.filters; onChosen: file => root.books.restore(file) }
+    FilePick { id: target; over: root; title: qsTr("Where the copy goes"); filters: root.filters; saves: true; onChosen: file => root.books.backUp(file.endsWith(".snugwalk") ? file : file + ".snugwalk") }
+    FilePick { id: source; over: root; title: qsTr("A backup of a logbook"); filters: root.filters; onChosen: file => root.books.restore(file) }
 }

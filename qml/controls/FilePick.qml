@@ -3,11 +3,14 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Dialogs
+import QtQuick.Window
 import QtQml.Models
 
 Instantiator {
     id: root
 
+    /// What asks: where the system has no dialog of its own, it comes up in this item's window.
+    required property Item over
     required property string title
     required property var filters
     /// Whether the file is to be written; its ending, and an address to begin with.
@@ -21,6 +24,7 @@ Instantiator {
     active: false
     delegate: FileDialog {
         title: root.title
+        parentWindow: root.over.Window.window
         fileMode: root.saves ? FileDialog.SaveFile : FileDialog.OpenFile
         defaultSuffix: root.ending
         nameFilters: root.filters

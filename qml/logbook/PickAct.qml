@@ -12,5 +12,5 @@ ActButton {
     filled: true
     onClicked: pick.ask()
 
-    FilePick { id: pick; title: root.text; filters: root.filters; onChosen: file => root.chosen(file) }
+    FilePick { id: pick; over: root; title: root.text; filters: root.filters; onChosen: file => root.chosen(file) }
 }

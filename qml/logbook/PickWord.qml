@@ -11,5 +11,5 @@ WordButton {
 
     onClicked: pick.ask()
 
-    FilePick { id: pick; title: root.text; filters: root.filters; onChosen: file => root.chosen(file) }
+    FilePick { id: pick; over: root; title: root.text; filters: root.filters; onChosen: file => root.chosen(file) }
 }

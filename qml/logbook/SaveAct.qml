@@ -16,5 +16,5 @@ ActButton {
     size: Tone.body
     onClicked: pick.ask()
 
-    FilePick { id: pick; title: root.text; filters: root.filters; saves: true; ending: root.ending; suggested: root.suggested; onChosen: file => root.chosen(file) }
+    FilePick { id: pick; over: root; title: root.text; filters: root.filters; saves: true; ending: root.ending; suggested: root.suggested; onChosen: file => root.chosen(file) }
 }

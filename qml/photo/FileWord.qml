@@ -18,6 +18,7 @@ WordButton {
         id: dialog
         active: false
         delegate: FileDialog {
+            parentWindow: root.Window.window
             title: qsTr("Photos of the finding")
             fileMode: FileDialog.OpenFiles
             nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png)")]

@@ -179,5 +179,5 @@ FocusScope {
         }
     }
 
-    FilePick { id: backups; title: qsTr("A backup of a logbook"); filters: [qsTr("Logbooks (*.snugwalk)"), qsTr("All files (*)")]; onChosen: file => root.restoreAsked(file) }
+    FilePick { id: backups; over: root; title: qsTr("A backup of a logbook"); filters: [qsTr("Logbooks (*.snugwalk)"), qsTr("All files (*)")]; onChosen: file => root.restoreAsked(file) }
 }

@@ -66,6 +66,7 @@ ColumnLayout {
         id: file
         active: false
         delegate: FileDialog {
+            parentWindow: root.Window.window
             title: qsTr("Picture of the code")
             nameFilters: [qsTr("Photos (*.jpg *.jpeg *.png)")]
             Component.onCompleted: open()

@@ -55,6 +55,7 @@ ColumnLayout {
         id: folder
         active: false
         delegate: FolderDialog {
+            parentWindow: root.Window.window
             title: qsTr("Folder of the store")
             Component.onCompleted: open()
             onAccepted: { root.take(selectedFolder); folder.active = false }
@@ -65,6 +66,7 @@ ColumnLayout {
         id: certificate
         active: false
         delegate: FileDialog {
+            parentWindow: root.Window.window
             title: qsTr("Certificate of the authority")
             nameFilters: [qsTr("Certificates (*.pem *.crt)")]
             Component.onCompleted: open()

@@ -9,7 +9,6 @@ from app_life import live
 from program import Failed, Program, check
 
 NOW = "2026-11-20T08:10:00+13:00"
-MM_OF_32ND = 25.4 / 32  # NIST SP 811 appendix B.8: 1 in = 25.4 mm exactly
 
 
 def main():
@@ -18,13 +17,14 @@ def main():
         try:
             line = Program(program, folder)
             line.run("demo", "--from", os.path.join(source, "demo-rig"))
-            said = live(app, "ask", line.book, shots, NOW, line="Tire tread depth", field="wheel 1L", figure="5.5")
+            live(app, "read", line.book, shots, NOW, line="Tread depth", field="wheel 1L", figure="5.5")
+            before = {one["point"]: one for one in line.json("--at", NOW, "due")["due"]}
+            said = live(app, "ask", line.book, shots, NOW, line="Tread depth")
             trends = re.findall(r"^trend (.*) \| (\d+) \| (.*)$", said, re.M)
             check(any("5.5" in last for _, _, last in trends), f"the reading is on no plot: {trends}")
             check(re.search(r"^what if: \S", said, re.M), f"what if says nothing: {said}")
             due = {one["point"]: one for one in line.json("--at", NOW, "due")["due"]}
-            plan = line.json("--at", NOW, "entries") if False else None
-            check(plan is None and due, "nothing is due")
+            check(due == before, "what if moved a date of the logbook")
             check(line.json("check", "--deep")["faults"] == [], "check found faults")
         except Failed as fault:
             print("failed:", fault)

@@ -11,11 +11,11 @@ from app_life import live
 from program import Failed, Program, check
 
 NOW = "2026-11-20T08:10:00+13:00"
-# word for the journey: (page, what it says in English, comment)
-WORDS = {"title": ("SettingsPage", "Settings", None), "units": ("SettingsPage", "Units shown; typing takes either", None),
-         "size": ("SettingsPage", "Size of words", None), "rig": ("PlaceBar", "Rig", None),
-         "due": ("PlaceBar", "Due", None), "settings": ("RigHead", "settings", None), "back": ("PageFoot", "back", None),
-         "language": ("SettingsPage", "Language", None)}
+# word for the journey: (page, what it says in English)
+WORDS = {"title": ("SettingsPage", "Settings"), "units": ("SettingsPage", "Units shown; typing takes either"),
+         "size": ("SettingsPage", "Size of words"), "rig": ("PlaceBar", "Rig"),
+         "due": ("PlaceBar", "Due"), "settings": ("RigHead", "settings"), "back": ("PageFoot", "back"),
+         "language": ("SettingsPage", "Language"), "answer": ("Choice", "%1: %2")}
 ORDER = ["es", "fr", "de", "en"]
 
 
@@ -31,13 +31,17 @@ def translations(source, language):
 
 def words_of(source, language):
     known = translations(source, language) if language != "en" else {}
-    return {name: known.get((page, text), text) for name, (page, text, _) in WORDS.items()}
+    return {name: known.get((page, text), text) for name, (page, text) in WORDS.items()}
 
 
-def point_title(source, language, zone, point):
-    with open(os.path.join(source, "core", "catalogue", "data", "texts", language, zone + ".json"),
-              encoding="utf-8") as file:
-        return json.load(file)["points"][point]["title"]
+def point_of(source, language, point):
+    folder = os.path.join(source, "core", "catalogue", "data", "texts", language)
+    for name in sorted(os.listdir(folder)):
+        with open(os.path.join(folder, name), encoding="utf-8") as file:
+            points = json.load(file)
+        if point in points.get("points", points):
+            return points.get("points", points)[point]["title"]
+    raise Failed(f"{point} has no title in {language}")
 
 
 def main():
@@ -53,7 +57,8 @@ def main():
             before = words_of(source, "en")
             for language in ORDER:
                 words = words_of(source, language)
-                given[language + "-chooses"] = f"{before['language']}: {names[language]}"
+                given[language + "-chooses"] = before["answer"].replace("%1", before["language"]).replace(
+                    "%2", names[language])
                 for name, word in words.items():
                     given[f"{language}-{name}"] = word
                 given[language + "-point"] = point_of(source, language, first)
@@ -63,23 +68,13 @@ def main():
             metric, customary = re.findall(r"^about (.*)$", said, re.M)
             length = line.json("rig", "show")["measures"]["length"]["value"]
             feet = length / 0.3048  # NIST SP 811 appendix B.8
-            shown = float(re.search(r"([\d.]+) ft", customary).group(1))
-            check(abs(shown - feet) <= 0.5 and " m" in metric, f"{metric}; {customary}; {feet:.2f} ft")
+            shown = float(re.search(r"([\d.]+)\sft", customary).group(1))
+            check(abs(shown - feet) <= 0.5 and re.search(r"\d\sm\b", metric), f"{metric}; {customary}; {feet:.2f} ft")
         except Failed as fault:
             print("failed:", fault)
             return 1
     print(f"four languages; {metric} is {customary}")
     return 0
-
-
-def point_of(source, language, point):
-    folder = os.path.join(source, "core", "catalogue", "data", "texts", language)
-    for name in sorted(os.listdir(folder)):
-        with open(os.path.join(folder, name), encoding="utf-8") as file:
-            points = json.load(file)
-        if point in points.get("points", points):
-            return points.get("points", points)[point]["title"]
-    raise Failed(f"{point} has no title in {language}")
 
 
 if __name__ == "__main__":

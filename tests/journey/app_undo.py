@@ -8,18 +8,23 @@ from app_life import live
 from program import Failed, Program, check
 
 
+def mends_of(line):
+    return line.run("report", "--format", "csv", "--list", "mends").splitlines()
+
+
 def main():
     app, program, source, shots = sys.argv[1:5]
     with tempfile.TemporaryDirectory(prefix="snugwalk-undo-") as folder:
         try:
             line = Program(program, folder)
             line.run("demo", "--from", os.path.join(source, "demo-rig"))
-            mends = len(line.json("mend", "list")["mends"])
+            mends = mends_of(line)
             open_before = {one["id"] for one in line.json("finding", "list")["findings"]}
             live(app, "take_back", line.book, shots, "2026-11-20T08:10:00+13:00")
             walk = max(line.json("walk", "list")["walks"], key=lambda one: one["started"])
-            check(walk["marks"] == 1, f"{walk['marks']} marks, one of two was taken back")
-            check(len(line.json("mend", "list")["mends"]) == mends, "the mend still counts")
+            marked = walk["counts"]["points"] - walk["counts"]["not_looked"]
+            check(marked == len(walk["tape"][0]["points"]), f"{marked} points marked, those of the first line were left")
+            check(mends_of(line) == mends, "the mend still counts")
             check({one["id"] for one in line.json("finding", "list")["findings"]} == open_before, "other findings are open")
             check(line.json("check", "--deep")["faults"] == [], "check found faults")
         except Failed as fault:

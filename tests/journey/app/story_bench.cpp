@@ -15,10 +15,10 @@ void wire(Life &life)
     finger.tapStarting(QStringLiteral("to the questions on 12 V"));
     finger.tapStarting(QStringLiteral("Drop along a wire"));
     life.arrive(QStringLiteral("bench_question"));
-    finger.type(QStringLiteral("size: 12, 2/0, or 4 mm²"), QStringLiteral("12"));
-    finger.type(QStringLiteral("length one way"), QStringLiteral("25 ft"));
+    finger.type(QStringLiteral("Size"), QStringLiteral("12"));
+    finger.type(QStringLiteral("Length one way"), QStringLiteral("25 ft"));
     life.shot(QStringLiteral("bench-2-half-typed"));
-    finger.type(QStringLiteral("current of the load"), QStringLiteral("13 A"));
+    finger.type(QStringLiteral("Current of the load"), QStringLiteral("13 A"));
     const BenchModel &bench = *life.session().bench();
     finger.waitFor([&] { return !bench.property("figures").toList().isEmpty(); },
                    QStringLiteral("the answer"));

@@ -79,13 +79,12 @@ void whatIf(Life &life)
 
 void ask(Life &life)
 {
-    readOn(life);
     whyAndTrend(life);
     whatIf(life);
 }
 
 } // namespace
 
-Stories datesStories() { return {{QStringLiteral("ask"), ask}}; }
+Stories datesStories() { return {{QStringLiteral("read"), readOn}, {QStringLiteral("ask"), ask}}; }
 
 } // namespace snugwalk::journey

@@ -51,8 +51,8 @@ void findWithFewTaps(Life &life)
     expect(taps <= most, QStringLiteral("a finding with a photo took %1 taps after attention").arg(taps));
     say(QStringLiteral("taps %1").arg(taps));
     life.finger().tap(QStringLiteral("undo"));
-    life.settle();
-    expect(life.session().rig()->findingCount() == 1, QStringLiteral("the finding was not taken back"));
+    life.finger().waitFor([&] { return life.session().rig()->findingCount() == 1; },
+                          QStringLiteral("the finding taken back"));
 }
 
 void find(Life &life)
