@@ -42,6 +42,8 @@ std::optional<std::string> chosenFile(const QString &code)
 {
     const QString address = QString::fromUtf8(QByteArray::fromBase64(
         code.toLatin1(), QByteArray::Base64UrlEncoding | QByteArray::OmitTrailingEquals));
+    if (address.isEmpty())
+        return std::nullopt;
     const QUrl url(address);
     QFile file(url.isLocalFile() ? url.toLocalFile() : address);
     if (!file.open(QIODevice::ReadOnly) || file.size() > mostBytes)
