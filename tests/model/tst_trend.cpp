@@ -66,7 +66,7 @@ void TstTrend::theLineMeetsTheLimitOnTheDay()
                     .toMap()
                     .value(QStringLiteral("text"))
                     .toString()
-                    .contains(QString::number(8.0 - 0.5 * i, 'f', 1)));
+                    .contains(QString::number(8.0 - 0.5 * i)));
     const QVariantMap picture = trends.picture(0, 400, 300, 14, 2, QStringLiteral("sans"));
     QCOMPARE(picture.value(QStringLiteral("xs")).toList().size(), 6);
     QVERIFY(trends.picture(1, 400, 300, 14, 2, QStringLiteral("sans")).isEmpty());
