@@ -28,36 +28,38 @@ Scroll {
     BodyText { visible: root.trends.rows.length === 0 && !root.trends.busy; text: qsTr("A reading is typed on a walk, at a line that measures something, such as the tires. Two of them make a trend."); quiet: true; Layout.fillWidth: true }
     Repeater {
         model: root.trends.rows
-        ColumnLayout {
+        // a plain column: a layout inside a layout measures words anew while it lays them out
+        Column {
             id: row
             required property var modelData
             required property int index
             property int spot: -1
             readonly property var told: [...modelData.before, ...modelData.points]
-            spacing: 2
+            spacing: 4
             Layout.fillWidth: true
+            Layout.preferredWidth: 10
             Layout.topMargin: Tone.gap
-            Rule { Layout.fillWidth: true }
-            BodyText { text: row.modelData.title; level: "head"; Layout.fillWidth: true; Layout.topMargin: 4 }
-            BodyText { text: row.modelData.sentence; Layout.fillWidth: true }
+            Rule { width: row.width }
+            BodyText { width: row.width; text: row.modelData.title; level: "head" }
+            BodyText { width: row.width; text: row.modelData.sentence }
             PlotBoard {
                 id: board
                 visible: row.told.length > 0
+                width: row.width
+                height: implicitHeight
                 picture: row.told.length > 0 ? root.trends.picture(row.index, board.wide, Math.max(Tone.px(230), Math.min(board.wide * 0.55, 420)), Tone.small, Tone.stroke, Tone.words) : ({})
                 spoken: row.modelData.spoken
                 row: row.spot
                 told: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""
-                Layout.fillWidth: true
-                Layout.topMargin: 4
                 onMoved: at => row.spot = at
             }
-            BodyText { visible: row.spot >= 0; text: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""; font.bold: true; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
-            BodyText { visible: text !== ""; text: row.modelData.basis; level: "small"; quiet: true; Layout.fillWidth: true }
+            BodyText { visible: row.spot >= 0; width: row.width; text: row.told[row.spot] ? qsTr("%1: %2", "date, reading").arg(row.told[row.spot].date).arg(row.told[row.spot].text) : ""; font.bold: true; Accessible.role: Accessible.AlertMessage }
+            BodyText { visible: text !== ""; width: row.width; text: row.modelData.basis; level: "small"; quiet: true }
             GridLayout {
+                width: row.width
                 columns: Math.max(1, Math.floor(row.width / Tone.px(330)))
                 columnSpacing: 20
                 rowSpacing: 0
-                Layout.fillWidth: true
                 Repeater {
                     model: [...row.modelData.points].reverse()
                     LabelRow {
