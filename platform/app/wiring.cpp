@@ -174,7 +174,8 @@ void Wiring::speak(const QString &language)
 // them read, or waits for the rest.
 void Wiring::beginPages()
 {
-    m_engine = std::make_unique<QQmlApplicationEngine>();
+    // Not an application's engine: that one looks for other editions of each address, of a photo's file too.
+    m_engine = std::make_unique<QQmlEngine>();
     m_engine->addImportPath(QStringLiteral(":/qt/qml"));
     m_pages = std::make_unique<QQmlComponent>(m_engine.get(), mainPage, QQmlComponent::Asynchronous);
 }
@@ -184,10 +185,12 @@ Status Wiring::loadPages()
     const std::filesystem::path photos = m_bookFile.toStdString() + ".photos";
     m_engine->addImageProvider(QStringLiteral("photo"), new PhotoProvider(photos)); // the engine owns it
     m_engine->addImageProvider(QStringLiteral("report"), new ReportPictures(m_session->reports()->sheets()));
-    m_engine->setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(m_session.get())}});
-    m_engine->load(mainPage);
-    if (!m_engine->rootObjects().isEmpty())
-        m_window = qobject_cast<QQuickWindow *>(m_engine->rootObjects().first());
+    QQmlComponent pages(m_engine.get(), mainPage, QQmlComponent::PreferSynchronous);
+    m_root.reset(pages.createWithInitialProperties(
+        {{QStringLiteral("session"), QVariant::fromValue(m_session.get())}}));
+    for (const QQmlError &fault : pages.errors())
+        qWarning("%s", qPrintable(fault.toString()));
+    m_window = qobject_cast<QQuickWindow *>(m_root.get());
     if (m_window == nullptr)
         return Error{Errc::Corrupt, "the pages cannot be loaded", "Main.qml", "install the program again"};
     QObject::connect(m_session.get(), &Session::languageChanged, m_engine.get(),

@@ -4,8 +4,8 @@
 
 #include <memory>
 
-#include <QQmlApplicationEngine>
 #include <QQmlComponent>
+#include <QQmlEngine>
 #include <QTranslator>
 
 #include "base/time.hpp"
@@ -65,8 +65,9 @@ private:
     std::unique_ptr<SyncPlaces> m_places;
     std::unique_ptr<ReportDesk> m_desk;
     std::unique_ptr<Session> m_session;
-    std::unique_ptr<QQmlApplicationEngine> m_engine;
+    std::unique_ptr<QQmlEngine> m_engine;
     std::unique_ptr<QQmlComponent> m_pages; ///< holds the pages' types while they are read
+    std::unique_ptr<QObject> m_root;        ///< the window
     QQuickWindow *m_window = nullptr;
 };
 

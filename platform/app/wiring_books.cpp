@@ -102,6 +102,7 @@ void Wiring::changeBook(const QString &file, const QString &forgotten)
         const QRect place = m_window->geometry();
         m_preferences = m_session->preferences();
         QGuiApplication::setQuitOnLastWindowClosed(false); // one window goes before the next comes
+        m_root.reset();
         m_pages.reset();
         m_engine.reset();
         m_window = nullptr;

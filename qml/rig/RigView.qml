@@ -122,7 +122,7 @@ Item {
         measured: root.measured && !area.near
         text: sheet.stands && root.standLabel !== "" ? root.standLabel : root.label
         strong: sheet.stands
-        tanks: sheet.tanks
+        tanks: root.stand === "" ? sheet.tanks : [] // on a walk the words of the line need that room
     }
     Repeater {
         model: root.numbered ? root.seen.length : 0

@@ -22,7 +22,7 @@ def main():
             line.run("rig", "add", "name=Heron", "kind=travel_trailer", "measures.length=21 ft", "measures.width=96 in",
                      "measures.height=2.2 m", "measures.floor_height=22 in", 'measures.axles=["11 ft", "14 ft"]')
             said = live(app, "wire", line.book, shots, "2026-11-20T08:10:00+13:00")
-            drop = float(re.search(r"^figure Drop: ([\d.]+) V", said, re.M).group(1))
+            drop = float(re.search(r"^figure Drop: ([\d.]+)\sV", said, re.M).group(1))
             check(abs(drop - 13 * RESISTANCE) < 0.005, f"{drop} V, by the definitions {13 * RESISTANCE:.4f} V")
         except Failed as fault:
             print("failed:", fault)

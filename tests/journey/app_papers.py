@@ -46,7 +46,8 @@ def main():
             findings = line.json("finding", "list")["findings"]
             check(len(rows) >= len(findings) > 0, f"{len(rows)} rows, {len(findings)} open findings")
             check(json.loads(read(files["map data, GeoJSON"]))["type"] == "FeatureCollection", "no GeoJSON")
-            events = subprocess.run([ical_reader, files["calendar"]], stdout=subprocess.PIPE, text=True, check=False)
+            events = subprocess.run([ical_reader], input=read(files["calendar"]), stdout=subprocess.PIPE, text=True,
+                                    check=False)
             check(events.returncode == 0 and events.stdout.strip(), "libical does not read the calendar")
         except Failed as fault:
             print("failed:", fault)

@@ -32,7 +32,7 @@ def main():
             check("not that nothing will fail" in said, f"the state promises: {said}")
             check("on hold" not in text_of(slips[0]).lower(), "the slip has a hold that nobody found")
             said = live(app, "held", rig, shots, "2026-11-21T08:10:00+13:00", PDF=slips[1],
-                        line="Pull away and walk round", reason="too dark")
+                        line="Last lap before pulling away", reason="too dark")
             check(re.search(r"^state 1 on hold: ", said, re.M), f"the state: {said}")
             slip = text_of(slips[1])
             for words in ("a step left down", "Mar", "too dark"):

@@ -29,7 +29,7 @@ def main():
             check(len(trips) == 1, f"{len(trips)} trips, one file was whole")
             # the same drive on the ellipsoid, WGS 84: a degree along this meridian is 0.9965 of the sphere's
             degrees = math.degrees(KILOMETERS / EARTH_KM)
-            length = trips[0]["length"]["value"]
+            length = trips[0]["summary"]["length"]["value"]
             check(abs(length - degrees * 111_100) < 0.002 * length, f"{length} m for {degrees} degrees of latitude")
             check(line.json("check", "--deep")["faults"] == [], "check found faults")
         except Failed as fault:
