@@ -118,32 +118,33 @@ Item {
             }
         }
         Repeater {
-            model: root.keys
+            model: root.keys.length // the keys stay and change their words: made anew while a page lays itself out they bring it down
             RowLayout {
                 id: line
-                required property var modelData
+                required property int index
                 spacing: 6
                 Layout.fillWidth: true
                 Repeater {
-                    model: line.modelData
+                    model: root.keys[0].length
                     Press {
                         id: key
-                        required property string modelData
-                        readonly property bool figure: modelData.length === 1 || modelData === "mark"
-                        readonly property bool strong: modelData === "done"
+                        required property int index
+                        readonly property string which: root.keys[line.index][key.index]
+                        readonly property bool figure: which.length === 1 || which === "mark"
+                        readonly property bool strong: which === "done"
                         visible: true
-                        opacity: modelData === "" || modelData === "next" && !root.more ? 0 : 1
+                        opacity: which === "" || which === "next" && !root.more ? 0 : 1
                         enabled: opacity > 0
-                        text: root.shown(modelData)
-                        spoken: root.spoken(modelData)
-                        objectName: "key " + modelData
+                        text: root.shown(which)
+                        spoken: root.spoken(which)
+                        objectName: "key " + which
                         focusPolicy: Qt.TabFocus // a press leaves the focus with the field
                         implicitHeight: root.keySide
                         padding: 2
                         Layout.fillWidth: true
                         Layout.preferredWidth: 10
                         Accessible.ignored: !enabled
-                        onClicked: root.press(key.modelData)
+                        onClicked: root.press(key.which)
                         contentItem: BodyText {
                             text: key.text
                             color: key.strong ? Tone.paper : Tone.ink
