@@ -40,8 +40,15 @@ Item {
         }
         function press(words: string) {
             const one = button(words);
-            page.reveal(one);
-            wait(0);
+            // a picture that comes in moves what stands below it: pressed once it stands still
+            let before = NaN;
+            tryVerify(() => {
+                const last = before;
+                page.reveal(one);
+                wait(10);
+                before = one.mapToItem(stage, 0, 0).y;
+                return before === last;
+            });
             mouseClick(one);
         }
         function sheet(): Item { return all(page, one => one.Accessible.role === Accessible.Document)[0] }
