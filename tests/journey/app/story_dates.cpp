@@ -42,7 +42,7 @@ void whyAndTrend(Life &life)
     finger.tap(QStringLiteral("its readings over time"));
     life.arrive(QStringLiteral("trend"));
     life.settle();
-    expect(finger.itemOfType(QStringLiteral("TrendPlot")) != nullptr,
+    expect(finger.itemOfType(QStringLiteral("PlotBoard")) != nullptr,
            QStringLiteral("no plot of the readings"));
     life.shot(QStringLiteral("dates-4-trend"));
     for (const QVariant &row : life.session().trends()->property("rows").toList()) {
