@@ -8,6 +8,7 @@
 
 #include <QMetaEnum>
 #include <QQuickWindow>
+#include <QThread>
 
 namespace snugwalk::speed {
 namespace {
@@ -40,7 +41,7 @@ std::vector<double> walls(const std::vector<Burst> &bursts)
 
 bool WatchedApp::notify(QObject *receiver, QEvent *event)
 {
-    if (m_depth > 0)
+    if (QThread::currentThread() != thread() || m_depth > 0) // other threads' events pass here too
         return QGuiApplication::notify(receiver, event);
     const double from = clock();
     const double cpuFrom = cpuNow();
