@@ -39,8 +39,12 @@ int scrollThrough(QQuickItem &list)
     for (;; ++steps) {
         const double end = list.property("originY").toDouble() + length(list) - list.height();
         const double at = list.property("contentY").toDouble();
-        if (at >= end - 1.0)
+        if (at >= end - 1.0) {
+            // back to the head, where the shelves are chosen
+            list.setProperty("contentY",
+                             list.property("originY").toDouble() - list.property("topMargin").toDouble());
             return steps;
+        }
         list.setProperty("contentY", std::min(end, at + stepPixels));
         QTest::qWait(16);
     }
