@@ -21,14 +21,17 @@ Item { // its height is told at once, which a column's is not
     readonly property var words: ({ fresh_water: qsTr("fresh water"), grey_water: qsTr("grey water"), black_water: qsTr("black water"), gas: qsTr("gas cylinder"), battery: qsTr("house battery") })
     readonly property var named: Array.from(root.tanks).map(one => Format.join([one.letter, root.words[one.kind]], " ")).filter((one, i, all) => all.indexOf(one) === i)
 
-    implicitHeight: size.height + name.height + (legend.visible ? legend.height : 0)
+    // asked by what is shown, not by `visible`: that is false under a hidden drawing, whose height hides it
+    readonly property bool sized: root.measured && root.to - root.from > length.implicitWidth + 40
+
+    implicitHeight: size.height + name.height + (root.named.length > 0 ? legend.height : 0)
 
     Item {
         id: size
-        visible: root.measured && root.to - root.from > length.implicitWidth + 40
+        visible: root.sized
         x: Math.round(root.from)
         width: Math.round(root.to - root.from)
-        height: visible ? length.height : 0
+        height: root.sized ? length.height : 0
         Rectangle { y: Math.round(parent.height / 2); width: parent.width; height: Tone.hair; color: Tone.quiet }
         Rectangle { y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
         Rectangle { x: parent.width - width; y: Math.round(parent.height / 2) - 5; width: Tone.hair; height: 10; color: Tone.quiet }
