@@ -82,7 +82,7 @@ def main():
             print(f"a track of {os.path.getsize(path) / 1e6:.1f} MB")
             runs.run("track", runs.demo("track"), NOW, "track=" + path)
             photos(os.path.join(source, "demo-rig", "photos"), os.path.join(folder, "photos"))
-            runs.run("photos", runs.demo("photos"), NOW, "photos=" + os.path.join(folder, "photos"))
+            runs.run("photos", runs.demo("photo_book"), NOW, "photos=" + os.path.join(folder, "photos"))
         elif what == "scroll":
             runs.run("scroll", runs.years(), "2024-12-02T08:00:00Z")
         else:
