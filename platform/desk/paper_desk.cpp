@@ -3,6 +3,7 @@
 #include "desk/paper_desk.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include "base/text.hpp"
 #include "desk/plot_file.hpp"
@@ -122,13 +123,15 @@ CsvTable tableOf(const Standing &standing, const Texts &texts, papers::PaperKind
 std::vector<ReportChoices::One> namedWalks(const Voice &voice, const RigHistory &history,
                                            const std::vector<Id> &ids)
 {
+    std::map<Id, const Walk *> walks;
+    for (const WalkRecord &record : history.walks)
+        walks[record.walk.id] = &record.walk;
     std::vector<ReportChoices::One> named;
+    named.reserve(ids.size());
     for (const Id &id : ids) {
-        for (const WalkRecord &record : history.walks) {
-            if (record.walk.id == id)
-                named.push_back({id, Voice::text(voice.texts.kindName(record.walk.kind)) +
-                                         QStringLiteral(", ") + voice.date(record.walk.started)});
-        }
+        const Walk &walk = *walks.at(id);
+        named.push_back({id, Voice::text(voice.texts.kindName(walk.kind)) + QStringLiteral(", ") +
+                                 voice.date(walk.started)});
     }
     return named;
 }

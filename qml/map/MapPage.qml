@@ -22,6 +22,7 @@ ColumnLayout {
 
     spacing: 4
     Component.onCompleted: root.map.open(root.thing)
+    Component.onDestruction: root.map.close()
 
     Flow {
         id: head

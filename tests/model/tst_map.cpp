@@ -47,6 +47,7 @@ private Q_SLOTS:
     void aRigWithoutAPlaceHasNone();
     void everythingOfTheDemoIsThereOnce();
     void spotsToPressKeepApart();
+    void nothingIsLaidOutWithoutAPage();
     void whatIsHiddenIsGone();
     void zoomingKeepsWhatIsUnderTheFingers();
     void movingMovesEverythingAlike();
@@ -106,6 +107,20 @@ void TstMap::spotsToPressKeepApart()
         map.zoom(2.0, 200.0, 250.0);
         app.settle();
     }
+}
+
+void TstMap::nothingIsLaidOutWithoutAPage()
+{
+    AppFixture app(AppFixture::Book::Demo);
+    app.open();
+    MapModel &map = opened(app);
+    const int all = countedOn(map);
+    QVERIFY(all > 0);
+    map.close();
+    app.session().refresh(); // as a mark does
+    app.settle();
+    QVERIFY(map.sheet().isEmpty());
+    QCOMPARE(countedOn(opened(app)), all);
 }
 
 void TstMap::whatIsHiddenIsGone()

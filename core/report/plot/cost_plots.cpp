@@ -66,14 +66,13 @@ Plot plotOf(const CurrencyCosts &costs, const PlotVoice &voice)
     plot.across.to = bars.bars.back().to;
     plot.across.levels = dateLevels(plot.across.from, plot.across.to - 1.0, voice.dateWords());
     std::erase_if(plot.across.levels,
-                  [&](const std::vector<PlotTick> &level) { return level.size() > years.size(); });
-    if (plot.across.levels.empty() || plot.across.levels.front().size() != years.size())
-        plot.across.levels.insert(plot.across.levels.begin(), years);
-    plot.across.levels.front() = years;
+                  [&](const std::vector<PlotTick> &level) { return level.size() >= years.size(); });
+    plot.across.levels.insert(plot.across.levels.begin(), years); // nothing finer than a year
     plot.across.shift = halfYear;
     plot.bars.push_back(std::move(bars));
-    plot.about =
-        voice.say("cost_about", {voice.number(whole, 2) + "\u00a0" + costs.currency, std::to_string(mends)});
+    plot.about = voice.say(
+        "cost_about", {voice.number(whole, 2) + (costs.currency.empty() ? "" : "\u00a0" + costs.currency),
+                       std::to_string(mends)});
     return plot;
 }
 

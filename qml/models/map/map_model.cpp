@@ -26,7 +26,7 @@ void MapModel::show(const Shown &shown)
     const bool isOther = shown.snapshot != m_shown.snapshot;
     m_shown = shown;
     m_chosen.clear();
-    if (isOther && m_sheet) // nothing is laid out before a page asks
+    if (isOther && m_open) // nothing is laid out but for a page: a mark would wait for it on the worker
         look();
     else
         tell();
@@ -52,12 +52,21 @@ std::vector<GeoPoint> MapModel::placesOf(const QString &thing) const
 
 void MapModel::open(const QString &thing)
 {
+    m_open = true;
     m_thing = thing;
     m_placed = false;
     m_chosen.clear();
     if (!thing.isEmpty())
         m_wish = {}; // or it might not be shown
     look();
+}
+
+void MapModel::close()
+{
+    m_open = false;
+    m_chosen.clear();
+    m_sheet.reset();
+    tell();
 }
 
 void MapModel::fit(double width, double height, double target, double letterHeight)
@@ -147,7 +156,7 @@ QString MapModel::tripAt(double x, double y) const
 
 void MapModel::look()
 {
-    if (m_view.width <= 0.0 || m_shown.history() == nullptr) {
+    if (!m_open || m_view.width <= 0.0 || m_shown.history() == nullptr) {
         tell();
         return;
     }
@@ -171,6 +180,8 @@ void MapModel::look()
     };
     m_desk->worker->run<MapSheet>(this, act, [this](Result<MapSheet> sheet) {
         m_working = false;
+        if (!m_open)
+            return tell();
         if (sheet)
             take(std::move(sheet).value());
         else

@@ -39,6 +39,8 @@ public:
     void show(const Shown &shown);
     /// Looks at everything, or at one finding, trip or stay.
     Q_INVOKABLE void open(const QString &thing);
+    /// No page shows it any more: nothing is laid out until `open`.
+    Q_INVOKABLE void close();
     /// The opening in pixels, the least side of what is pressed, and how large its letters are.
     Q_INVOKABLE void fit(double width, double height, double target, double letterHeight);
     /// Moves the paper by so many pixels.
@@ -71,6 +73,7 @@ private:
     MapWish m_wish;
     MapView m_view;
     QString m_thing;
+    bool m_open = false;
     bool m_placed = false; ///< the view looks somewhere
     bool m_working = false;
     bool m_again = false; ///< another view was asked for meanwhile

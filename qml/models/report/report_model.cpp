@@ -56,6 +56,8 @@ void ReportModel::wish(ReportWish wish)
     wish.signatures.clear(); // nobody signed that
     m_wish = std::move(wish);
     m_drawn = m_shown;
+    m_look.signers.clear(); // those of another document
+    offer();
     m_saved.clear();
     lookAgain();
 }
@@ -98,6 +100,7 @@ void ReportModel::show(const Shown &shown)
     m_shown = shown;
     if (!isSigned())
         m_drawn = shown;
+    offer();
     lookAgain();
 }
 
@@ -105,6 +108,7 @@ void ReportModel::open()
 {
     m_open = true;
     m_saved.clear();
+    offer();
     lookAgain();
 }
 

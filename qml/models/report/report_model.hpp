@@ -113,7 +113,7 @@ Q_SIGNALS:
 
 private:
     void wish(ReportWish wish);
-    [[nodiscard]] ReportChoices choices() const;
+    void offer();
     void lookAgain();
     void take(Result<ReportLook> look);
     void tell(const Error &error);
@@ -122,6 +122,7 @@ private:
     Shown m_shown;
     Shown m_drawn; ///< what the pages tell of: `m_shown`, or what it was when the first one signed
     ReportWish m_wish;
+    ReportChoices m_choices; ///< of that kind, while the page is open
     ReportLook m_look;
     std::shared_ptr<ReportSheets> m_sheets = std::make_shared<ReportSheets>();
     QStringList m_pages;

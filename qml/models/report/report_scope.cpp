@@ -36,15 +36,16 @@ Signature signatureOf(const QVariantList &strokes)
 
 } // namespace
 
-ReportChoices ReportModel::choices() const
+// Once for all properties that read it: twenty years have a thousand walks.
+void ReportModel::offer()
 {
     const ReportDesk *desk = m_desk->parts->reports;
-    return desk == nullptr ? ReportChoices() : desk->choices(m_drawn, m_wish.kind);
+    m_choices = desk == nullptr || !m_open ? ReportChoices() : desk->choices(m_drawn, m_wish.kind);
 }
 
 QVariantList ReportModel::walks() const
 {
-    const ReportChoices all = choices();
+    const ReportChoices &all = m_choices;
     QVariantList list;
     if (all.walks.size() < 2)
         return list;
@@ -56,7 +57,7 @@ QVariantList ReportModel::walks() const
 
 QVariantList ReportModel::others() const
 {
-    const ReportChoices all = choices();
+    const ReportChoices &all = m_choices;
     QVariantList list;
     if (all.earlier.size() < 2)
         return list;
@@ -73,7 +74,7 @@ QVariantList ReportModel::others() const
 QVariantList ReportModel::findings() const
 {
     QVariantList list;
-    for (const ReportChoices::One &one : choices().findings)
+    for (const ReportChoices::One &one : m_choices.findings)
         list << answer(one);
     return list;
 }
@@ -109,14 +110,14 @@ void ReportModel::setChosen(const QStringList &ids)
 {
     ReportWish next = m_wish;
     next.findings.clear();
-    for (const ReportChoices::One &one : choices().findings) { // in the order of reports
+    for (const ReportChoices::One &one : m_choices.findings) { // in the order of reports
         if (ids.contains(Voice::text(one.id.text())))
             next.findings.push_back(one.id);
     }
     wish(std::move(next));
 }
 
-bool ReportModel::hasSite() const { return choices().access; }
+bool ReportModel::hasSite() const { return m_choices.access; }
 
 QVariantMap ReportModel::site() const
 {

@@ -29,6 +29,7 @@ QtObject {
         asked = asked.concat([["choose", group]]);
         members = group < 0 ? [] : [{ kind: "finding", shape: "watch", id: "f2", title: "Roof vent: cracked", detail: "open, 2 February 2027" }, { kind: "finding", shape: "past", id: "f3", title: "Window seal: lifted", detail: "mended, 2 January 2027" }, { kind: "trip", shape: "end", id: "t1", title: "To the coast", detail: "14 January 2027" }, { kind: "stay", shape: "stay", id: "s2", title: "A stay", detail: "since 2 March 2027" }];
     }
+    function close() { asked = asked.concat([["close"]]) }
     function lookCloser() { asked = asked.concat([["closer"]]); members = [] }
     function tripAt(x: real, y: real): string { return trip }
 }
